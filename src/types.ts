@@ -151,7 +151,7 @@ export const SecondState = {
   recorded: 0,
   /** Between two records of a recorder that writes irregularly; carried over from the last record. */
   bridged: 1,
-  /** Inside a pause that the file states, or a gap long enough that recording was stopped. */
+  /** Inside a pause that the file states, or one that began at a standstill. */
   paused: 2,
   /** No record where there should be one. */
   missing: 3,
