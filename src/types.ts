@@ -525,9 +525,10 @@ export interface Finding {
   readonly rule: string;
   readonly subject: Subject;
   readonly level: Level;
-  readonly value: number;
+  /** Null, like the interval, only in a redacted report: the number would give health data away. */
+  readonly value: number | null;
   readonly unit: Unit;
-  readonly interval: readonly [number, number];
+  readonly interval: readonly [number, number] | null;
   readonly count: number;
   readonly limits: { readonly [L in Raised]?: EffectiveLimit };
   readonly expected: { readonly declared: HonestRange; readonly field: HonestRange } | null;
