@@ -1,0 +1,92 @@
+import { crossProducts } from '../math/cross-products.ts';
+import { settings } from './settings.ts';
+
+/** How well the two residual series agree at every lag, and what unrelated ones would reach. */
+export interface Lags {
+  /** Grid index of the primary minus that of the second, at position 0 of the arrays. */
+  readonly first: number;
+  /** Log-likelihood that the lag explains, 0 where the overlap is too short. */
+  readonly gain: Float64Array;
+  /** Correlation over the overlap. */
+  readonly correlation: Float64Array;
+  /** The best that the time-reversed second reaches anywhere: gain and correlation. */
+  readonly surrogate: { readonly gain: number; readonly correlation: number };
+}
+
+/**
+ * Correlates residuals over every lag. The gain of a lag is -n/2·ln(1 - r²) for r > 0, the
+ * log-likelihood of a shared component in n white samples.
+ */
+export function lags(primary: Float64Array, second: Float64Array): Lags | null {
+  const products = crossProducts(primary, second);
+  const own = energies(primary);
+  const other = energies(second);
+  const mirrored = energies(second.toReversed());
+  const count = primary.length + second.length - 1;
+  const first = -(second.length - 1);
+  const least = Math.max(
+    settings.leastOverlapSeconds,
+    settings.leastOverlapShare * Math.min(own.active, other.active),
+  );
+  const gain = new Float64Array(count);
+  const correlation = new Float64Array(count);
+  let surrogate = { gain: 0, correlation: 0 };
+  let considered = 0;
+  for (let i = 0; i < count; i++) {
+    const lag = i + first;
+    const from = Math.max(0, lag);
+    const to = Math.min(primary.length, second.length + lag);
+    const n = Math.min(own.count(from, to), other.count(from - lag, to - lag));
+    if (n < least) continue;
+    considered++;
+    const energy = own.sum(from, to);
+    correlation[i] = ratio(products.forward[i]!, energy * other.sum(from - lag, to - lag));
+    gain[i] = gainOf(correlation[i]!, n);
+    const chance = ratio(products.reversed[i]!, energy * mirrored.sum(from - lag, to - lag));
+    const chanceGain = gainOf(chance, n);
+    if (chanceGain > surrogate.gain) surrogate = { gain: chanceGain, correlation: chance };
+  }
+  return considered === 0 ? null : { first, gain, correlation, surrogate };
+}
+
+function ratio(product: number, energies: number): number {
+  return energies > 0 ? Math.max(-1, Math.min(1, product / Math.sqrt(energies))) : 0;
+}
+
+export function gainOf(correlation: number, n: number): number {
+  return correlation > 0 ? (-n / 2) * Math.log(1 - Math.min(correlation, 0.999999) ** 2) : 0;
+}
+
+/** Running sums of squares and of how many residuals count, so that any overlap costs one subtraction. */
+function energies(residual: Float64Array) {
+  const squares = new Float64Array(residual.length + 1);
+  const counts = new Int32Array(residual.length + 1);
+  for (let t = 0; t < residual.length; t++) {
+    squares[t + 1] = squares[t]! + residual[t]! ** 2;
+    counts[t + 1] = counts[t]! + (residual[t] === 0 ? 0 : 1);
+  }
+  return {
+    active: counts[residual.length]!,
+    sum: (from: number, to: number) => squares[to]! - squares[from]!,
+    count: (from: number, to: number) => counts[to]! - counts[from]!,
+  };
+}
+
+/** Lags that are highest within `sameAnswerSeconds` either side, the best first, at most `most`. */
+export function peaks(
+  { first, gain }: Lags,
+  most: number,
+  leastGain: number,
+): { lag: number; gain: number }[] {
+  const reach = settings.sameAnswerSeconds;
+  const found: { lag: number; gain: number }[] = [];
+  for (let i = 0; i < gain.length; i++) {
+    if (gain[i]! < leastGain || gain[i] === 0) continue;
+    let highest = true;
+    for (let j = Math.max(0, i - reach); j <= Math.min(gain.length - 1, i + reach) && highest; j++) {
+      highest = gain[j]! < gain[i]! || j >= i;
+    }
+    if (highest) found.push({ lag: i + first, gain: gain[i]! });
+  }
+  return found.sort((a, b) => b.gain - a.gain || a.lag - b.lag).slice(0, most);
+}

@@ -1,0 +1,32 @@
+/** The numbers of aligning, each with its reason. */
+export const settings = {
+  /** Both must have recorded at least this long together (s) for a lag to be considered. */
+  leastOverlapSeconds: 240,
+  /** …and at least this share of the shorter recording. */
+  leastOverlapShare: 0.5,
+  /** Lags closer than this (s) to the best one are the same answer: link latency and smoothing. */
+  sameAnswerSeconds: 3,
+  /** Log-likelihood by which the best lag must beat every other answer: odds of about 1000 to 1. */
+  margin: 7,
+  /** The best lag's log-likelihood must exceed the best of a time-reversed second by this factor. */
+  surrogateFactor: 1.5,
+  /** Header times this close (s) to a lag may choose it among equals. */
+  clockSeconds: 12,
+  /** Offsets near a multiple of this (s) look like a time-zone slip. */
+  zoneSeconds: 900,
+  zoneSlackSeconds: 120,
+  /** Window (s) in which a clock of its own can be told: about half a minute of detail. */
+  segmentWindow: 30,
+  /** Log-likelihood that a jump of the clock costs, and a creep by a second. */
+  jumpCost: 12,
+  creepCost: 5,
+  /** How many other answers are tried as offsets of single stretches. */
+  segmentCandidates: 12,
+  /** Windows (s) for drift of the clocks, and how many make a slope. */
+  driftWindow: 600,
+  driftWindows: 4,
+  /** Lags (s) searched for the other channels around the chosen offset. */
+  channelLag: 30,
+  /** Trend (s) taken out of a channel before its lag is sought. */
+  channelTrend: 120,
+} as const;
