@@ -238,6 +238,7 @@ export type AlignmentReason =
   | 'too-short'
   | 'nothing-fits' // no lag beats the surrogates
   | 'several-lags-fit' // regular efforts: wrong lags look as good
+  | 'same-recorder' // a further meter of the same file: one clock
   | 'no-power';
 
 /** A second recording resampled onto the primary's grid: same start and length as the primary's series. */

@@ -90,3 +90,26 @@ export function peaks(
   }
   return found.sort((a, b) => b.gain - a.gain || a.lag - b.lag).slice(0, most);
 }
+
+/** The gain of one lag over a stretch of the primary alone. */
+export function gainWithin(
+  primary: Float64Array,
+  second: Float64Array,
+  from: number,
+  to: number,
+  lag: number,
+): number {
+  let products = 0;
+  let own = 0;
+  let other = 0;
+  let count = 0;
+  for (let t = Math.max(from, lag); t < Math.min(to, second.length + lag); t++) {
+    const a = primary[t]!;
+    const b = second[t - lag]!;
+    products += a * b;
+    own += a * a;
+    other += b * b;
+    if (a !== 0 && b !== 0) count++;
+  }
+  return own > 0 && other > 0 ? gainOf(products / Math.sqrt(own * other), count) : 0;
+}

@@ -1,0 +1,67 @@
+import { type Alignment, type Channel, channels, type Series } from '../types.ts';
+import { settings } from './settings.ts';
+
+/** Channels whose detail a second recorder of the same ride would share. */
+const compared: readonly Channel[] = channels.filter(
+  (c) => c === 'power' || c === 'cadence' || c === 'heartRate',
+);
+
+/**
+ * The lag at which each channel of the shifted second agrees best, beyond the offset already applied:
+ * sensors and links buffer differently, so that heart rate may lag by seconds where power does not.
+ */
+export function byChannel(primary: Series, shifted: Series): Alignment['byChannel'] {
+  return compared.flatMap((channel) => {
+    const own = primary.channels[channel];
+    const other = shifted.channels[channel];
+    if (own === undefined || other === undefined) return [];
+    const best = bestLag(detrend(own), detrend(other));
+    return best === null ? [] : [{ channel, ...best }];
+  });
+}
+
+/** Best lag within ±`channelLag` of two detrended columns, with its correlation; null without variation. */
+function bestLag(own: Float64Array, other: Float64Array): { lag: number; correlation: number } | null {
+  let best: { lag: number; correlation: number } | null = null;
+  for (let lag = -settings.channelLag; lag <= settings.channelLag; lag++) {
+    const correlation = correlationAt(own, other, lag);
+    if (correlation !== null && (best === null || correlation > best.correlation))
+      best = { lag, correlation };
+  }
+  return best;
+}
+
+/** Correlation of columns around zero at one lag; null when either does not vary there. */
+export function correlationAt(own: Float64Array, other: Float64Array, lag: number): number | null {
+  let products = 0;
+  let squares = 0;
+  let otherSquares = 0;
+  const from = Math.max(0, lag);
+  const to = Math.min(own.length, other.length + lag);
+  for (let t = from; t < to; t++) {
+    const a = own[t]!;
+    const b = other[t - lag]!;
+    if (Number.isNaN(a) || Number.isNaN(b)) continue;
+    products += a * b;
+    squares += a * a;
+    otherSquares += b * b;
+  }
+  return squares > 0 && otherSquares > 0 ? products / Math.sqrt(squares * otherSquares) : null;
+}
+
+/** Takes out the centred moving mean over `channelTrend` seconds; NaN stays NaN. */
+export function detrend(column: Float64Array): Float64Array {
+  const half = settings.channelTrend / 2;
+  const sums = new Float64Array(column.length + 1);
+  const counts = new Int32Array(column.length + 1);
+  column.forEach((value, t) => {
+    const valid = !Number.isNaN(value);
+    sums[t + 1] = sums[t]! + (valid ? value : 0);
+    counts[t + 1] = counts[t]! + (valid ? 1 : 0);
+  });
+  return column.map((value, t) => {
+    const from = Math.max(0, t - half);
+    const to = Math.min(column.length, t + half + 1);
+    return value - (sums[to]! - sums[from]!) / (counts[to]! - counts[from]!);
+  });
+}

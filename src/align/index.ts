@@ -1,0 +1,159 @@
+import { whiten } from '../math/whiten.ts';
+import type {
+  AlignedSecond,
+  Alignment,
+  AlignmentReason,
+  ExtraMeter,
+  Series,
+  Stretch,
+  Subject,
+} from '../types.ts';
+import { byChannel, correlationAt, detrend } from './by-channel.ts';
+import { choose } from './choose.ts';
+import { lags as correlateLags, gainWithin, peaks } from './lags.ts';
+import { drift, subSecond } from './refine.ts';
+import { segments as findSegments, type Segment } from './segments.ts';
+import { settings } from './settings.ts';
+import { shift } from './shift.ts';
+
+/**
+ * Puts a second recording on the primary's clock by what both measured, whatever their clocks say:
+ * residuals of power correlated over every lag, judged against a time-reversed second and against the
+ * next best lag; header times and other channels may only choose between lags that power holds for
+ * equal. Where that is not secure, the series is still shifted to the likeliest lag (so that a reader
+ * can look), and `alignment.secure` is false: nothing may be concluded from it.
+ *
+ * @param window the race on the primary's series, for the share that both recorded
+ */
+export function align(primary: Series, second: Series, subject: Subject, window: Stretch): AlignedSecond {
+  const power = primary.channels.power;
+  const other = second.channels.power;
+  if (power === undefined || other === undefined) return unaligned(primary, second, subject, 'no-power');
+  const [own, theirs] = whiten([power, other]) as [Float64Array, Float64Array];
+  const lags = correlateLags(own, theirs);
+  if (lags === null) return unaligned(primary, second, subject, 'too-short');
+
+  const answers = peaks(lags, settings.segmentCandidates, 0);
+  // Grid lag 0 with clocks that agree means that both series begin at the same clock time.
+  const clockLag = second.start - primary.start;
+  const choice = choose({
+    answers,
+    surrogateGain: lags.surrogate.gain,
+    clockLag,
+    length: primary.length,
+    segmentsAmong: (candidates) =>
+      findSegments(own, theirs, candidates, Math.max(0.05, lags.correlation[answers[0]!.lag - lags.first]!)),
+    gainWithin: (stretch, lag) => gainWithin(own, theirs, stretch[0], stretch[1], lag),
+    agreement: (lag) => channelAgreement(primary, second, lag),
+  });
+  const peak = lags.correlation[choice.lag - lags.first] ?? 0;
+  const { segments } = choice;
+  const series = shift(second, primary, segments);
+  const lag = subSecond((at) => lags.gain[at - lags.first] ?? 0, choice.lag);
+  const offset = { value: lag.value - clockLag, low: lag.low - clockLag, high: lag.high - clockLag };
+  const alignment: Alignment = {
+    subject,
+    secure: choice.secure,
+    reason: choice.reason,
+    offset,
+    zoneSlip: zoneSlip(offset.value),
+    driftPpm: choice.secure ? drift(own, theirs, segments) : null,
+    segments: segments.map((segment) => ({ stretch: segment.stretch, offset: segment.lag - clockLag })),
+    peak,
+    surrogatePeak: lags.surrogate.correlation,
+    margin: choice.margin,
+    correlation: correlationAt(centred(power), centred(series.channels.power!), 0) ?? 0,
+    byChannel: byChannel(primary, series),
+    coverage: coverage(power, series.channels.power!, window),
+  };
+  return { subject, series, alignment };
+}
+
+/** A further meter of the primary's own file: one recorder, one clock, nothing to find. */
+export function alignExtra(
+  primary: Series,
+  meter: ExtraMeter,
+  subject: Subject,
+  window: Stretch,
+): AlignedSecond {
+  const { power, ...rest } = primary.channels;
+  const series: Series = { ...primary, channels: { ...rest, power: meter.power }, extraMeters: [] };
+  const own = power ?? new Float64Array(primary.length).fill(Number.NaN);
+  const alignment: Alignment = {
+    ...nothingKnown(subject, 'same-recorder'),
+    secure: power !== undefined,
+    offset: { value: 0, low: 0, high: 0 },
+    segments: [{ stretch: [0, primary.length], offset: 0 }],
+    correlation: correlationAt(centred(own), centred(meter.power), 0) ?? 0,
+    byChannel: byChannel(primary, series).filter(({ channel }) => channel === 'power'),
+    coverage: coverage(own, meter.power, window),
+  };
+  return { subject, series, alignment };
+}
+
+function unaligned(
+  primary: Series,
+  second: Series,
+  subject: Subject,
+  reason: AlignmentReason,
+): AlignedSecond {
+  return { subject, series: shift(second, primary, []), alignment: nothingKnown(subject, reason) };
+}
+
+function nothingKnown(subject: Subject, reason: AlignmentReason): Alignment {
+  return {
+    subject,
+    secure: false,
+    reason,
+    offset: null,
+    zoneSlip: 0,
+    driftPpm: null,
+    segments: [],
+    peak: 0,
+    surrogatePeak: 0,
+    margin: 0,
+    correlation: 0,
+    byChannel: [],
+    coverage: 0,
+  };
+}
+
+/** Mean correlation of cadence and heart rate at a lag; null when neither is on both. */
+function channelAgreement(
+  primary: Series,
+  second: Series,
+  lag: number,
+): { correlation: number; seconds: number } | null {
+  const found = (['cadence', 'heartRate'] as const).flatMap((channel) => {
+    const own = primary.channels[channel];
+    const other = second.channels[channel];
+    if (own === undefined || other === undefined) return [];
+    const correlation = correlationAt(detrend(own), detrend(other), lag);
+    return correlation === null ? [] : [correlation];
+  });
+  if (found.length === 0) return null;
+  const seconds = Math.min(primary.length, second.length + lag) - Math.max(0, lag);
+  return { correlation: Math.max(...found), seconds };
+}
+
+function zoneSlip(offset: number): number {
+  const nearest = Math.round(offset / settings.zoneSeconds) * settings.zoneSeconds;
+  return Math.abs(offset - nearest) <= settings.zoneSlackSeconds ? nearest : 0;
+}
+
+function centred(column: Float64Array): Float64Array {
+  let sum = 0;
+  let count = 0;
+  for (const value of column) {
+    if (Number.isNaN(value)) continue;
+    sum += value;
+    count++;
+  }
+  return column.map((value) => value - sum / count);
+}
+
+function coverage(own: Float64Array, other: Float64Array, [from, to]: Stretch): number {
+  let both = 0;
+  for (let t = from; t < to; t++) if (!Number.isNaN(own[t]!) && !Number.isNaN(other[t]!)) both++;
+  return to > from ? both / (to - from) : 0;
+}
