@@ -12,7 +12,7 @@ import { byChannel, correlationAt, detrend } from './by-channel.ts';
 import { choose } from './choose.ts';
 import { lags as correlateLags, gainWithin, peaks } from './lags.ts';
 import { drift, subSecond } from './refine.ts';
-import { segments as findSegments, type Segment } from './segments.ts';
+import { segments as findSegments } from './segments.ts';
 import { settings } from './settings.ts';
 import { shift } from './shift.ts';
 
