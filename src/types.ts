@@ -347,6 +347,11 @@ export type ReasonId =
   | 'no-channel' // values: channel
   | 'mostly-invalid' // values: channel, share
   | 'no-power-flow' // hardly any pedalling with power
+  | 'dead-channel' // values: channel: present, but zero throughout
+  | 'decimal-power' // values: share: power not in whole watts
+  | 'irregular-recorder' // values: share: too few seconds follow one another
+  | 'no-totals' // the file states none of its own
+  | 'no-event' // needs the other submissions of the event
   | 'no-history'
   | 'history-too-thin' // values: windows, needed
   | 'no-heart-rate-range'
@@ -625,7 +630,21 @@ export interface Report {
 export type Reading = number | null;
 
 /** Data that a chart is drawn from; never a drawing. `id` is unique in a report. */
-export type Chart = TracesChart | RatioChart | EffortsChart | CurveChart | ResponseChart;
+export type Chart =
+  | TracesChart
+  | RatioChart
+  | EffortsChart
+  | CurveChart
+  | ResponseChart
+  | CloseUpsChart
+  | CoverageChart
+  | TotalsChart
+  | CombChart
+  | CopiesChart
+  | PlateausChart
+  | AveragingChart
+  | SpeedCurveChart
+  | TraitsChart;
 
 /** Every second of the ride: the meters, cadence and heart rate on the primary's clock. */
 export interface TracesChart {
@@ -693,5 +712,118 @@ export interface ResponseChart {
     readonly watts: number;
     readonly heartRate: number;
     readonly predicted: number;
+  }[];
+}
+
+/** Close-ups of single stretches, second by second, with what is meant marked in each. */
+export interface CloseUpsChart {
+  readonly kind: 'close-ups';
+  readonly id: string;
+  readonly closeUps: readonly {
+    /** First second shown, on the primary's series. */
+    readonly from: number;
+    readonly power: readonly Reading[];
+    readonly cadence: readonly Reading[] | null;
+    readonly heartRate: readonly Reading[] | null;
+    /** The seconds meant, on the primary's series. */
+    readonly marked: Stretch;
+  }[];
+}
+
+/** What became of each second around the race: recorded, lost, paused. */
+export interface CoverageChart {
+  readonly kind: 'coverage';
+  readonly id: string;
+  /** The recording, from its first second to its last; positions on the primary's series. */
+  readonly recording: Stretch;
+  readonly window: Stretch;
+  readonly lost: readonly Stretch[];
+  readonly paused: readonly Stretch[];
+}
+
+/** The file's own totals beside what its samples give under each usual definition. */
+export interface TotalsChart {
+  readonly kind: 'totals';
+  readonly id: string;
+  readonly rows: readonly {
+    readonly total: string;
+    readonly unit: Unit;
+    readonly stated: number;
+    readonly fromSamples: readonly { readonly definition: string; readonly value: number }[];
+    /** Distance to the nearest of them, % of it. */
+    readonly off: number;
+  }[];
+}
+
+/** How often each whole watt occurs, and where a factor would leave gaps or doubles. */
+export interface CombChart {
+  readonly kind: 'comb';
+  readonly id: string;
+  /** Watts of the first count. */
+  readonly from: number;
+  readonly counts: readonly number[];
+  /** What neighbouring watts lead to expect, for each count. */
+  readonly expected: readonly number[];
+  readonly factor: number;
+  /** Watts that whole numbers times the factor never reach (factor above 1) or reach twice (below 1). */
+  readonly marked: readonly number[];
+  /** The seconds counted, on the primary's series. */
+  readonly stretch: Stretch;
+}
+
+/** Stretches of samples that occur twice, side by side. */
+export interface CopiesChart {
+  readonly kind: 'copies';
+  readonly id: string;
+  readonly copies: readonly {
+    /** First second of each, on the primary's series. */
+    readonly at: readonly [first: number, second: number];
+    readonly seconds: number;
+    readonly first: readonly Reading[];
+    readonly second: readonly Reading[];
+  }[];
+}
+
+/** The levels that a trace keeps to, with the ride around them. */
+export interface PlateausChart {
+  readonly kind: 'plateaus';
+  readonly id: string;
+  readonly power: readonly Reading[];
+  readonly plateaus: readonly { readonly stretch: Stretch; readonly watts: number }[];
+}
+
+/** How much of a change a second later is undone: the mark that averaging leaves. */
+export interface AveragingChart {
+  readonly kind: 'averaging';
+  readonly id: string;
+  /** Correlation of the second differences of power at lags of 1, 2, … s; a dip marks the averaging. */
+  readonly correlation: readonly number[];
+  /** Seconds of averaging found. */
+  readonly seconds: number;
+  /** A typical minute of the ride as recorded, from its first second. */
+  readonly from: number;
+  readonly power: readonly Reading[];
+}
+
+/** Power against speed with the curve that it keeps to. */
+export interface SpeedCurveChart {
+  readonly kind: 'speed-curve';
+  readonly id: string;
+  /** m/s and W: a regular choice of seconds. */
+  readonly points: readonly { readonly speed: number; readonly watts: number }[];
+  readonly curve: readonly { readonly speed: number; readonly watts: number }[];
+}
+
+/** Things that every rider shows, how much of each this recording shows, and from where on people lie. */
+export interface TraitsChart {
+  readonly kind: 'traits';
+  readonly id: string;
+  readonly traits: readonly {
+    readonly trait: string;
+    readonly value: number;
+    readonly unit: Unit;
+    readonly atLeast: number | null;
+    readonly atMost: number | null;
+    readonly shown: boolean;
   }[];
 }
