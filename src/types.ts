@@ -115,7 +115,12 @@ export type DefectId =
   | 'colliding-field' // a developer field bears a native name; the native value was kept. values: name
   | 'odd-power-type' // native power in an unusual wire type. values: type
   | 'markup-ends-early' // XML or CSV stops or breaks in the middle. values: line
-  | 'unreadable-values'; // cells that are no numbers. values: count, column
+  | 'unreadable-values' // cells that are no numbers. values: count, column
+  | 'trailing-bytes' // bytes after the recording that belong to none. values: bytes
+  | 'power-in-developer-field' // no native power; a developer field stands in for it. values: name
+  | 'zone-assumed' // clock times without a zone; taken as UTC
+  | 'no-clock' // elapsed time only: its times count from 1970 and say nothing of the date
+  | 'unit-assumed'; // a column without a unit. values: column, unit
 
 /** One device's file, read into columns as it stands: file order, nothing repaired, nothing resampled. */
 export interface Recording {
@@ -410,8 +415,14 @@ export interface PastRide {
   readonly from: number;
   readonly to: number;
   readonly device: Device;
+  /** Where its meter sits, as far as declared. */
+  readonly place?: Place | null;
   readonly indoors: boolean | null;
   readonly bests: readonly (number | null)[];
+  /** Mean heart rate of each best window, bpm; null where none was recorded. Health data. */
+  readonly heartRates?: readonly (number | null)[];
+  /** Share of the pedalling in which something other than the rider held the power to a target, 0–1. */
+  readonly controlled?: number;
 }
 
 /** A rider's mean-maximal power history, as kept in a file. */
@@ -421,9 +432,23 @@ export interface Profile {
   readonly durations: readonly number[];
   readonly rides: readonly PastRide[];
   /** What was left out while compiling. */
-  readonly leftOut: readonly { readonly name: string; readonly why: LeftOut }[];
+  readonly leftOut: readonly LeftOutFile[];
+}
+export interface LeftOutFile {
+  /** A stranger's string. */
+  readonly name: string;
+  readonly why: LeftOut;
+  /** Digest of the file: one that was left out once is not read again. */
+  readonly sha256?: string;
+  readonly flaw?: Flaw;
 }
 export type LeftOut = 'other sport' | 'no power' | 'unreadable' | 'duplicate' | 'flawed' | 'too short';
+/** Why a recording is no evidence of what its rider can do. */
+export type Flaw =
+  | 'impossible power' // more than people or meters reach
+  | 'clock astray' // much of the file lies far from the rest of the ride
+  | 'mostly missing' // power is missing in most of the ride
+  | 'frozen power'; // one value repeats for minutes on end
 
 /** The part of a profile that may speak about this race. */
 export interface History {
