@@ -234,7 +234,15 @@ export interface Alignment {
   }[];
   /** Share of the race window in which both recorded, 0–1. */
   readonly coverage: number;
+  /** Whether the second is a measurement of its own. */
+  readonly origin: Origin;
 }
+/**
+ * `independent`: another meter. `same sensor`: one sensor on two recorders, no second opinion. `derived`:
+ * computed from the primary, as no radio and rounding would make it. `unknown`: cannot be told.
+ */
+export type Origin = 'independent' | 'same sensor' | 'derived' | 'unknown';
+
 export type AlignmentReason =
   | 'power-agrees' // peak, margin and overlap all hold
   | 'clock-chose' // power fits at several lags; header times chose one of them

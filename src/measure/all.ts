@@ -1,0 +1,52 @@
+import type { AlignedSecond, Measurement, Outcome, Rule, Series, Subject, Subjects } from '../types.ts';
+import { measures } from './index.ts';
+import { type Measure, notApplicable } from './measure.ts';
+
+/**
+ * Puts every rule's measure to its subjects, in the order of the rules. A measure that throws has
+ * failed: that is a fault of this program, it is reported as such, and the other measures still run.
+ */
+export function measureAll(all: Subjects, rules: readonly Rule[]): Measurement[] {
+  return rules.flatMap((rule) => {
+    const measure = measures.find(({ id }) => id === rule.measure);
+    if (measure === undefined) throw new Error(`rule ${rule.id} names an unknown measure: ${rule.measure}`);
+    return targets(all, rule).map(([subject, target]) => ({
+      measure: measure.id,
+      rule: rule.id,
+      subject,
+      options: rule.options,
+      outcome: rule.off === undefined ? outcomeOf(measure, all, target, rule) : notApplicable('switched-off', { why: rule.off }),
+    }));
+  });
+}
+
+type Target = Series | AlignedSecond | null;
+
+function targets(all: Subjects, { subjects }: Rule): readonly (readonly [Subject, Target])[] {
+  switch (subjects) {
+    case 'primary':
+      return [['primary', all.primary]];
+    case 'recordings':
+      return [['primary', all.primary], ...otherRecordings(all)];
+    case 'pairs':
+      return all.seconds.length === 0 ? [['pair', null]] : all.seconds.map((pair) => [pair.subject, pair]);
+    default:
+      return [[subjects, null]];
+  }
+}
+
+/** Second recordings on the primary's clock; a further meter of the primary's own file is not one. */
+function otherRecordings({ primary, seconds }: Subjects): (readonly [Subject, Target])[] {
+  return seconds
+    .filter(({ series }) => series.recording !== primary.recording)
+    .map(({ subject, series }) => [subject.replace('pair:', 'second:'), series]);
+}
+
+function outcomeOf(measure: Measure, all: Subjects, target: Target, rule: Rule): Outcome {
+  if (measure.of === 'pair' && target === null) return notApplicable('no-second');
+  try {
+    return measure.compute(all, target as never, rule.options as never);
+  } catch (error) {
+    return { state: 'failed', message: error instanceof Error ? error.message : String(error) };
+  }
+}
