@@ -464,6 +464,8 @@ export interface History {
   readonly rides: readonly PastRide[];
   /** Rides that overlap or follow the race, not used. */
   readonly notBefore: number;
+  /** Those of them that overlap it: perhaps the race itself. */
+  readonly overlapping?: number;
 }
 
 /* ------------------------------------------------------------------ rules */
