@@ -697,7 +697,7 @@ export interface RatioChart {
   readonly kind: 'ratio';
   readonly id: string;
   readonly subject: Subject;
-  /** Block middle (s), primary over second (%), mean power of the block (W). */
+  /** Block middle (s), primary over second (%; 100 where they agree), mean power of the block (W). */
   readonly blocks: readonly { readonly at: number; readonly percent: number; readonly watts: number }[];
   readonly trend: readonly {
     readonly at: number;
