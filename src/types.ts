@@ -257,6 +257,8 @@ export type AlignmentReason =
 /** A second recording resampled onto the primary's grid: same start and length as the primary's series. */
 export interface AlignedSecond {
   readonly subject: Subject;
+  /** The file's name, or that of the field in which a further meter of the primary's file was found. */
+  readonly name: string;
   readonly series: Series;
   readonly alignment: Alignment;
 }

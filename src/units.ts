@@ -27,3 +27,8 @@ export function roundTo(value: number, unit: Unit): number {
   const rounded = (Math.sign(value) * Math.round(Math.abs(value) * scale)) / scale;
   return rounded === 0 ? 0 : rounded;
 }
+
+/** Rounds to so many significant figures; what is not finite stays as it is. */
+export function toFigures(value: number, figures: number): number {
+  return Number.isFinite(value) ? Number(value.toPrecision(figures)) : value;
+}

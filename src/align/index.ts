@@ -11,6 +11,7 @@ import type {
 import { byChannel, correlationAt, detrend } from './by-channel.ts';
 import { choose } from './choose.ts';
 import { lags as correlateLags, gainWithin, peaks } from './lags.ts';
+import { originOf } from './origin.ts';
 import { drift, subSecond } from './refine.ts';
 import { segments as findSegments } from './segments.ts';
 import { settings } from './settings.ts';
@@ -65,8 +66,9 @@ export function align(primary: Series, second: Series, subject: Subject, window:
     correlation: correlationAt(centred(power), centred(series.channels.power!), 0) ?? 0,
     byChannel: byChannel(primary, series),
     coverage: coverage(power, series.channels.power!, window),
+    origin: choice.secure ? originOf(power, series.channels.power!) : 'unknown',
   };
-  return { subject, series, alignment };
+  return { subject, name: second.recording.name, series, alignment };
 }
 
 /** A further meter of the primary's own file: one recorder, one clock, nothing to find. */
@@ -87,8 +89,9 @@ export function alignExtra(
     correlation: correlationAt(centred(own), centred(meter.power), 0) ?? 0,
     byChannel: byChannel(primary, series).filter(({ channel }) => channel === 'power'),
     coverage: coverage(own, meter.power, window),
+    origin: originOf(own, meter.power),
   };
-  return { subject, series, alignment };
+  return { subject, name: meter.name, series, alignment };
 }
 
 function unaligned(
@@ -97,7 +100,8 @@ function unaligned(
   subject: Subject,
   reason: AlignmentReason,
 ): AlignedSecond {
-  return { subject, series: shift(second, primary, []), alignment: nothingKnown(subject, reason) };
+  const series = shift(second, primary, []);
+  return { subject, name: second.recording.name, series, alignment: nothingKnown(subject, reason) };
 }
 
 function nothingKnown(subject: Subject, reason: AlignmentReason): Alignment {
@@ -115,6 +119,7 @@ function nothingKnown(subject: Subject, reason: AlignmentReason): Alignment {
     correlation: 0,
     byChannel: [],
     coverage: 0,
+    origin: 'unknown',
   };
 }
 

@@ -29,4 +29,8 @@ export const settings = {
   channelLag: 30,
   /** Trend (s) taken out of a channel before its lag is sought. */
   channelTrend: 120,
+  /** Share of a trace's second-to-second detail that one sensor on two recorders leaves unexplained. */
+  sensorResidual: 0.15,
+  /** How far from 1 the gain of one sensor on two recorders can lie. */
+  sensorGain: 0.01,
 } as const;

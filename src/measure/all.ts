@@ -15,7 +15,10 @@ export function measureAll(all: Subjects, rules: readonly Rule[]): Measurement[]
       rule: rule.id,
       subject,
       options: rule.options,
-      outcome: rule.off === undefined ? outcomeOf(measure, all, target, rule) : notApplicable('switched-off', { why: rule.off }),
+      outcome:
+        rule.off === undefined
+          ? outcomeOf(measure, all, target, rule)
+          : notApplicable('switched-off', { why: rule.off }),
     }));
   });
 }

@@ -1,0 +1,175 @@
+import { declaredFor, secondRole } from './declared.ts';
+import { tool } from './tool.ts';
+import {
+  type AlignedSecond,
+  type Channel,
+  type Chart,
+  channels,
+  type DeviceFacts,
+  type Finding,
+  type Grade,
+  type Measurement,
+  type Reading,
+  type Report,
+  type ReportMeasurement,
+  type ReportRecording,
+  type Requirement,
+  type RuleSet,
+  SecondState,
+  type Series,
+  type Step,
+  type Subjects,
+  type TracesChart,
+} from './types.ts';
+import { toFigures } from './units.ts';
+
+/** What the stages found, ready to be put into one object. */
+export interface Parts {
+  readonly all: Subjects;
+  readonly rules: RuleSet;
+  /** Files beside the recordings: facts, profile, rules. */
+  readonly otherInputs: Report['inputs'];
+  readonly windowGiven: boolean;
+  readonly steps: readonly Step[];
+  readonly unreadable: Report['submission']['unreadable'];
+  readonly measurements: readonly Measurement[];
+  readonly findings: readonly Finding[];
+  readonly missing: readonly Requirement[];
+  readonly grade: Grade;
+  readonly reach: Report['reach'];
+}
+
+/** The report object: everything that any form of the report is made from. */
+export function assemble(parts: Parts): Report {
+  const { all, rules } = parts;
+  const handedIn = all.seconds.filter(({ series }) => series.recording !== all.primary.recording);
+  return {
+    schemaVersion: 1,
+    tool,
+    inputs: [
+      { role: 'primary', name: all.primary.recording.name, sha256: all.primary.recording.sha256 },
+      ...handedIn.map(({ series: { recording } }) => ({
+        role: 'second',
+        name: recording.name,
+        sha256: recording.sha256,
+      })),
+      ...parts.otherInputs,
+    ],
+    settings: { rider: all.rider, race: all.race, redacted: false },
+    rules: { name: rules.name, sha256: rules.sha256, overlaid: rules.overlaid, items: rules.rules },
+    submission: {
+      primary: describe(
+        all.primary,
+        'primary',
+        'primary',
+        declaredFor(all.rider.devices, all.primary.recording.name, 'primary'),
+      ),
+      seconds: all.seconds.map((second, i) =>
+        describe(
+          second.series,
+          second.subject,
+          'second',
+          declaredFor(all.rider.devices, second.name, secondRole(i)),
+        ),
+      ),
+      unreadable: parts.unreadable,
+      window: { stretch: all.window, given: parts.windowGiven },
+      history: describeHistory(all),
+    },
+    grade: parts.grade,
+    reach: parts.reach,
+    missing: parts.missing,
+    findings: parts.findings,
+    measurements: parts.measurements.map(summarise),
+    sections: all.sections,
+    alignment: all.seconds.map(({ alignment }) => rounded(alignment)),
+    steps: parts.steps,
+    charts: [traces(all), ...chartsOf(parts.measurements)].map(rounded),
+  };
+}
+
+function describe(
+  series: Series,
+  subject: string,
+  role: ReportRecording['role'],
+  declared: DeviceFacts | null,
+): ReportRecording {
+  const { recording, state } = series;
+  const power = series.channels.power ?? new Float64Array();
+  const watts = power.filter((value) => !Number.isNaN(value));
+  const first = state.indexOf(SecondState.recorded);
+  return {
+    subject,
+    role,
+    name: recording.name,
+    sha256: recording.sha256,
+    format: recording.format,
+    device: recording.device,
+    declared,
+    sport: recording.sport,
+    indoors: recording.indoors,
+    start: series.start + Math.max(0, first),
+    seconds: state.lastIndexOf(SecondState.recorded) + 1 - Math.max(0, first),
+    recordedSeconds: state.reduce((sum, s) => sum + (s === SecondState.recorded ? 1 : 0), 0),
+    meanPower: watts.length === 0 ? null : toFigures(watts.reduce((a, b) => a + b, 0) / watts.length, 5),
+    maxPower: watts.length === 0 ? null : watts.reduce((a, b) => Math.max(a, b), 0),
+    channels: channels.filter((channel) => series.channels[channel] !== undefined),
+    defects: recording.defects,
+  };
+}
+
+function describeHistory({ history }: Subjects): Report['submission']['history'] {
+  if (history === null) return null;
+  const leftOut: Record<string, number> = {};
+  for (const { why } of history.profile.leftOut) leftOut[why] = (leftOut[why] ?? 0) + 1;
+  return { rides: history.rides.length, notBefore: history.notBefore, leftOut };
+}
+
+function summarise({ measure, rule, subject, options, outcome }: Measurement): ReportMeasurement {
+  const known = { measure, rule, subject, state: outcome.state, options };
+  const nothing = { value: null, unit: null, interval: null, count: null };
+  switch (outcome.state) {
+    case 'measured': {
+      const { value, unit, interval, count } = outcome;
+      return { ...known, value, unit, interval, count, reason: null };
+    }
+    case 'not applicable':
+      return { ...known, ...nothing, reason: { id: outcome.reason, values: outcome.values } };
+    case 'failed':
+      return { ...known, ...nothing, reason: { id: 'failed', values: { message: outcome.message } } };
+  }
+}
+
+function chartsOf(measurements: readonly Measurement[]): Chart[] {
+  const charts = measurements.flatMap(({ outcome }) => (outcome.state === 'measured' ? outcome.charts : []));
+  // Two rules may argue from the same chart of one measure: it is kept once.
+  return [...new Map(charts.map((chart) => [chart.id, chart])).values()];
+}
+
+function traces({ primary, seconds }: Subjects): TracesChart {
+  const own = (channel: Channel) => primary.channels[channel];
+  return {
+    kind: 'traces',
+    id: 'traces',
+    start: primary.start,
+    primary: readings(own('power')) ?? [],
+    seconds: seconds.map(({ subject, series }: AlignedSecond) => ({
+      subject,
+      power: readings(series.channels.power) ?? [],
+    })),
+    cadence: readings(own('cadence')),
+    heartRate: readings(own('heartRate')),
+  };
+}
+
+function readings(column: Float64Array | undefined): Reading[] | null {
+  return column === undefined ? null : Array.from(column, (value) => (Number.isNaN(value) ? null : value));
+}
+
+/** Every number to six figures, so that the last bit of a logarithm never shows in the report's bytes. */
+function rounded<T>(data: T): T {
+  if (typeof data === 'number') return (Number.isInteger(data) ? data : toFigures(data, 6)) as T;
+  if (Array.isArray(data)) return data.map(rounded) as T;
+  if (data === null || typeof data !== 'object') return data;
+  return Object.fromEntries(Object.entries(data).map(([key, value]) => [key, rounded(value)])) as T;
+}

@@ -1,0 +1,31 @@
+import type { DeviceFacts, Subjects } from './types.ts';
+
+/**
+ * The declaration that goes with a meter: one that bears the name of its file (or field), or its role.
+ * Roles are "primary", "second", "second 2" …: recordings in the order in which they were handed in,
+ * then further meters of the primary's own file.
+ */
+export function declaredFor(
+  devices: readonly DeviceFacts[] | undefined,
+  ownName: string,
+  role: string,
+): DeviceFacts | null {
+  return devices?.find(({ name }) => name === ownName) ?? devices?.find(({ name }) => name === role) ?? null;
+}
+
+/** The role of the pair at a position of `all.seconds`. */
+export function secondRole(position: number): string {
+  return position === 0 ? 'second' : `second ${position + 1}`;
+}
+
+/** The declarations of the two meters of a pair. */
+export function declaredPair(
+  { rider, primary, seconds }: Subjects,
+  subject: string,
+): { own: DeviceFacts | null; other: DeviceFacts | null } {
+  const position = seconds.findIndex((second) => second.subject === subject);
+  return {
+    own: declaredFor(rider.devices, primary.recording.name, 'primary'),
+    other: declaredFor(rider.devices, seconds[position]!.name, secondRole(position)),
+  };
+}

@@ -1,0 +1,109 @@
+import type { Measured, RatioChart, Subjects } from '../types.ts';
+import { defineMeasure, measured, notApplicable, number } from './measure.ts';
+import { type Blocks, blocksOf } from './pair/blocks.ts';
+import { gate } from './pair/gate.ts';
+import { fitRatio, type RatioFit } from './pair/ratio-fit.ts';
+import { pairSamples } from './pair/samples.ts';
+
+/**
+ * Growth of the difference between two meters from the start to the end of the race, in percent, with
+ * the parts that power and cadence explain taken out in one fit. The ratio is fitted on its logarithm.
+ */
+export const differenceTrend = defineMeasure({
+  id: 'difference-trend',
+  of: 'pair',
+  options: {
+    blockSeconds: number('length of a block, s'),
+    leastBlocks: number('fewest blocks that make a trend'),
+    mostInflation: number('variance inflation above which time cannot be told from power and cadence'),
+    declaredSpread: number('honest growth between two meters within their claims, one standard deviation, %'),
+    fieldSpread: number('honest growth between two meters as found in the field, one standard deviation, %'),
+  },
+  circumstances: { 'reads low late': 'the primary falls against the second: that only hurts its rider' },
+  compute(all, pair, options) {
+    const closed = gate(pair);
+    if (closed !== null) return closed;
+    const blocks = blocksOf(pairSamples(all, pair), options.blockSeconds);
+    if (blocks.count < options.leastBlocks) {
+      return notApplicable('too-few-blocks', { blocks: blocks.count, needed: options.leastBlocks });
+    }
+    const ratio = fitRatio(blocks);
+    const time = ratio?.of.indexOf('time') ?? -1;
+    if (ratio === null || time < 0 || ratio.fit.inflation[time]! > options.mostInflation) {
+      return notApplicable('cannot-separate');
+    }
+    return describe(all, pair.subject, blocks, ratio, options);
+  },
+});
+
+function describe(
+  all: Subjects,
+  subject: string,
+  blocks: Blocks,
+  ratio: RatioFit,
+  { declaredSpread, fieldSpread }: { declaredSpread: number; fieldSpread: number },
+): Measured {
+  const [from, to] = all.window;
+  const slope = ratio.fit.coefficients[1]!;
+  const error = ratio.fit.errors[1]!;
+  // Time runs from -1 to 1 over the blocks; the race is a little longer than its blocks' middles.
+  const race = (to - from) / ratio.halfSpan;
+  const growth = (b: number) => 100 * Math.expm1(b * race);
+  const reach = ratio.fit.reach * error;
+  const sampling = 100 * race * error;
+  const value = growth(slope);
+  return measured(value, '%', [growth(slope - reach), growth(slope + reach)], blocks.count, {
+    stretches: [all.window],
+    expected: {
+      declared: { centre: 0, spread: Math.hypot(declaredSpread, sampling) },
+      field: { centre: 0, spread: Math.hypot(fieldSpread, sampling) },
+    },
+    circumstances: value < 0 ? ['reads low late'] : [],
+    details: {
+      early: { value: thirdDifference(blocks, from, from + (to - from) / 3), unit: '%' },
+      late: { value: thirdDifference(blocks, to - (to - from) / 3, to), unit: '%' },
+      minutes: { value: (to - from) / 60, unit: 'min' },
+    },
+    charts: [ratioChart(subject, blocks, ratio)],
+  });
+}
+
+/** Plain difference over a part of the race, %: a description, not what is judged. */
+function thirdDifference(blocks: Blocks, from: number, to: number): number {
+  let own = 0;
+  let other = 0;
+  blocks.at.forEach((at, i) => {
+    if (at < from || at >= to) return;
+    own += blocks.own[i]!;
+    other += blocks.other[i]!;
+  });
+  return other > 0 ? 100 * (own / other - 1) : 0;
+}
+
+const trendPoints = 25;
+
+function ratioChart(subject: string, blocks: Blocks, { fit, middle, halfSpan }: RatioFit): RatioChart {
+  const percent = (log: number) => 100 * Math.exp(log);
+  return {
+    kind: 'ratio',
+    id: `ratio ${subject}`,
+    subject,
+    blocks: Array.from(blocks.at, (at, i) => ({
+      at,
+      percent: (100 * blocks.own[i]!) / blocks.other[i]!,
+      watts: (blocks.own[i]! + blocks.other[i]!) / 2,
+    })),
+    trend: Array.from({ length: trendPoints }, (_, i) => {
+      const time = (2 * i) / (trendPoints - 1) - 1;
+      const level = fit.coefficients[0]! + fit.coefficients[1]! * time;
+      // Regressors are centred, so level and slope are told apart and their errors add in squares.
+      const half = fit.reach * Math.hypot(fit.errors[0]!, fit.errors[1]! * time);
+      return {
+        at: middle + halfSpan * time,
+        percent: percent(level),
+        low: percent(level - half),
+        high: percent(level + half),
+      };
+    }),
+  };
+}

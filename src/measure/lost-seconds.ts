@@ -1,0 +1,105 @@
+import { longestLength, stretchesWhere, totalLength } from '../math/stretches.ts';
+import { SecondState, type Series, type Stretch } from '../types.ts';
+import { defineMeasure, exact, notApplicable, number } from './measure.ts';
+import { subjectOf } from './recording/subject.ts';
+
+/**
+ * The most seconds lost in any `withinSeconds` of the race: one long gap and a link that keeps dropping
+ * out weigh alike. Lost is what has no record or no power, and what only looks recorded: zeros between
+ * hard pedalling while cadence goes on, and every channel held at once. Pauses and the rhythm of a recorder
+ * that writes irregularly are not losses.
+ */
+export const lostSeconds = defineMeasure({
+  id: 'lost-seconds',
+  of: 'recording',
+  options: {
+    withinSeconds: number('length of the stretch in which losses are added up, s'),
+    zeroSeconds: number('shortest run of zero power under turning cranks that counts as lost, s'),
+    zeroCadence: number('cadence from which cranks count as turning, rpm'),
+    zeroBesideWatts: number('mean power just before and after that makes such zeros a loss, W'),
+    heldSeconds: number('shortest run of all channels standing still together that counts as lost, s'),
+  },
+  compute(all, recording, options) {
+    const [from, to] = all.window;
+    if (to <= from) return notApplicable('too-short', { seconds: 0, needed: 1 });
+    if (recording.channels.power === undefined) return notApplicable('no-channel', { channel: 'power' });
+    const lost = lostIn(recording, all.window, recording.channels.power, options);
+    const gaps = stretchesWhere(from, to, (i) => lost[i] === 1);
+    const paused = stretchesWhere(from, to, (i) => recording.state[i] === SecondState.paused);
+    const total = totalLength(gaps);
+    return exact(mostWithin(lost, all.window, options.withinSeconds), 's', to - from, {
+      stretches: gaps,
+      details: {
+        within: { value: Math.min(options.withinSeconds, to - from), unit: 's' },
+        total: { value: total, unit: 's' },
+        share: { value: total / (to - from), unit: 'share' },
+        longest: { value: longestLength(gaps), unit: 's' },
+        paused: { value: totalLength(paused), unit: 's' },
+      },
+      charts:
+        total === 0
+          ? []
+          : [
+              {
+                kind: 'coverage',
+                id: `lost:${subjectOf(all, recording)}`,
+                recording: [0, recording.length],
+                window: all.window,
+                lost: gaps,
+                paused,
+              },
+            ],
+    });
+  },
+});
+
+interface Options {
+  readonly zeroSeconds: number;
+  readonly zeroCadence: number;
+  readonly zeroBesideWatts: number;
+  readonly heldSeconds: number;
+}
+
+function lostIn(recording: Series, [from, to]: Stretch, power: Float64Array, options: Options): Uint8Array {
+  const { state, channels } = recording;
+  const { cadence } = channels;
+  const lost = new Uint8Array(to);
+  for (let i = from; i < to; i++) {
+    const unrecorded = state[i] === SecondState.missing;
+    if (unrecorded || (Number.isNaN(power[i]!) && state[i] !== SecondState.paused)) lost[i] = 1;
+  }
+  if (cadence !== undefined) {
+    const zeros = stretchesWhere(
+      from,
+      to,
+      (i) => power[i] === 0 && cadence[i]! >= options.zeroCadence && state[i] === SecondState.recorded,
+      options.zeroSeconds,
+    );
+    for (const [a, b] of zeros) {
+      if (power[a - 1]! >= options.zeroBesideWatts && power[b]! >= options.zeroBesideWatts)
+        lost.fill(1, a, b);
+    }
+  }
+  const columns = [power, cadence, channels.speed, channels.heartRate].filter((c) => c !== undefined);
+  if (columns.length < 2) return lost;
+  const held = stretchesWhere(
+    from + 1,
+    to,
+    (i) => power[i]! > 0 && state[i] === SecondState.recorded && columns.every((c) => c[i] === c[i - 1]),
+    options.heldSeconds,
+  );
+  for (const [a, b] of held) lost.fill(1, a, b);
+  return lost;
+}
+
+/** The most marked seconds in any window of this length. */
+function mostWithin(lost: Uint8Array, [from, to]: Stretch, within: number): number {
+  let inside = 0;
+  let most = 0;
+  for (let i = from; i < to; i++) {
+    inside += lost[i]!;
+    if (i - within >= from) inside -= lost[i - within]!;
+    most = Math.max(most, inside);
+  }
+  return most;
+}

@@ -1,0 +1,47 @@
+import type { PairSamples } from './samples.ts';
+
+/** Means over blocks of the ride: seconds are not independent, blocks nearly are. */
+export interface Blocks {
+  /** Middle of the block, s on the primary's series. */
+  readonly at: Float64Array;
+  readonly own: Float64Array;
+  readonly other: Float64Array;
+  readonly cadence: Float64Array;
+  readonly count: number;
+}
+
+/**
+ * Averages the compared seconds in blocks of `seconds` by the clock; a block with less than half of its
+ * seconds, or in which either meter shows nothing, is left out.
+ */
+export function blocksOf(samples: PairSamples, seconds: number): Blocks {
+  const at: number[] = [];
+  const own: number[] = [];
+  const other: number[] = [];
+  const cadence: number[] = [];
+  for (let i = 0; i < samples.at.length; ) {
+    const block = Math.floor(samples.at[i]! / seconds);
+    const from = i;
+    let ownSum = 0;
+    let otherSum = 0;
+    let cadenceSum = 0;
+    for (; i < samples.at.length && Math.floor(samples.at[i]! / seconds) === block; i++) {
+      ownSum += samples.own[i]!;
+      otherSum += samples.other[i]!;
+      cadenceSum += samples.cadence[i]!;
+    }
+    const n = i - from;
+    if (n * 2 < seconds || ownSum <= 0 || otherSum <= 0) continue;
+    at.push((block + 0.5) * seconds);
+    own.push(ownSum / n);
+    other.push(otherSum / n);
+    cadence.push(cadenceSum / n);
+  }
+  return {
+    at: Float64Array.from(at),
+    own: Float64Array.from(own),
+    other: Float64Array.from(other),
+    cadence: Float64Array.from(cadence),
+    count: at.length,
+  };
+}
