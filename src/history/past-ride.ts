@@ -1,0 +1,38 @@
+import { meanMaximal } from '../math/mean-maximal.ts';
+import type { PastRide, Place, Series } from '../types.ts';
+import { controlledShare } from './control.ts';
+import { settings } from './settings.ts';
+
+/** What a profile remembers of one ride. The series must have power. */
+export function pastRide(series: Series, place: Place | null): PastRide {
+  const power = series.channels.power!;
+  const best = meanMaximal(power, settings.durations);
+  const heartRate = series.channels.heartRate;
+  return {
+    sha256: series.recording.sha256,
+    from: series.start,
+    to: series.start + series.length - 1,
+    device: series.recording.device,
+    place,
+    indoors: series.recording.indoors,
+    bests: Array.from(best.watts, (watts) => (Number.isNaN(watts) ? null : Math.round(watts * 10) / 10)),
+    ...(heartRate === undefined
+      ? {}
+      : { heartRates: settings.durations.map((duration, k) => meanOf(heartRate, best.from[k]!, duration)) }),
+    controlled: Math.round(controlledShare(power) * 100) / 100,
+  };
+}
+
+/** Mean (bpm, whole) over the window where at least half of it was recorded; null otherwise. */
+function meanOf(heartRate: Float64Array, from: number, seconds: number): number | null {
+  if (from < 0) return null;
+  let sum = 0;
+  let count = 0;
+  for (let i = from; i < from + seconds; i++) {
+    const bpm = heartRate[i]!;
+    if (!(bpm > 0)) continue;
+    sum += bpm;
+    count++;
+  }
+  return count * 2 < seconds ? null : Math.round(sum / count);
+}
