@@ -1,6 +1,19 @@
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
-  root: new URL('..', import.meta.url).pathname,
-  test: { include: ['test/**/*.test.ts'], testTimeout: 20_000 },
+  root: fileURLToPath(new URL('..', import.meta.url)),
+  test: {
+    include: ['test/**/*.test.ts'],
+    testTimeout: 20_000,
+    reporters: ['default', './test/reporter.ts'],
+    coverage: {
+      provider: 'v8',
+      include: ['src/**/*.ts'],
+      // Run by other programs, where coverage cannot see them: Node by itself, a page, `npm run`.
+      exclude: ['src/bin/**', 'src/report/client/**', 'src/dev/**'],
+      reporter: ['text-summary', 'html'],
+      thresholds: { statements: 90, branches: 85, functions: 90, lines: 90 },
+    },
+  },
 });
