@@ -35,6 +35,7 @@ export const missingChannelCount = defineMeasure({
       circumstances: lacks.map(({ channel }) => channel),
       details: {
         required: wanted.length,
+        missing: lacks.length,
         absent: names('absent'),
         zero: names('zero'),
         invalid: names('invalid'),

@@ -26,7 +26,10 @@ export const spikeCount = defineMeasure({
     const first = spikes[0];
     return exact(spikes.length, 'count', seconds, {
       stretches: spikes,
-      details: first === undefined ? {} : { highest: { value: highest, unit: 'W' }, first: first[0] },
+      details:
+        first === undefined
+          ? { spikes: 0 }
+          : { spikes: spikes.length, highest: { value: highest, unit: 'W' }, first: first[0] },
       charts: first === undefined ? [] : [closeUps(`spikes:${subjectOf(all, recording)}`, recording, spikes)],
     });
   },

@@ -1,0 +1,34 @@
+import { expect, test } from 'vitest';
+import { frozenSeconds } from '../../src/measure/frozen-seconds.ts';
+import { measuredOf } from './measure-of.ts';
+import { alone, ride, seriesOf } from './series.ts';
+
+const power = ride(3600);
+const cadence = ride(3600, 2, 90, 3);
+const hold = (column: number[], from: number, to: number) =>
+  column.map((value, i) => (i >= from && i < to ? column[from]! : value));
+const put = (columns: Record<string, number[]>) => alone(seriesOf(columns));
+
+test('a ride has none', () => {
+  expect(measuredOf(frozenSeconds, 'frozen-value', put({ power, cadence })).value).toBe(0);
+});
+
+test('finds held power and says which channel', () => {
+  const outcome = measuredOf(frozenSeconds, 'frozen-value', put({ power: hold(power, 600, 690), cadence }));
+  expect(outcome.value).toBeGreaterThanOrEqual(90);
+  expect(outcome.details).toMatchObject({ channel: 'power', stretches: 1 });
+  expect(outcome.charts[0]).toMatchObject({ kind: 'close-ups' });
+});
+
+test('zeros are coasting, and a channel alone cannot show that it is frozen', () => {
+  const coasting = put({ power: power.map((w, i) => (i < 300 ? 0 : w)), cadence });
+  expect(measuredOf(frozenSeconds, 'frozen-value', coasting).value).toBe(0);
+  expect(measuredOf(frozenSeconds, 'frozen-value', put({ power: hold(power, 600, 690) })).value).toBe(0);
+  const both = put({ power: hold(power, 600, 690), cadence: hold(cadence, 600, 690) });
+  expect(measuredOf(frozenSeconds, 'frozen-value', both).value).toBe(0);
+});
+
+test('a target held for most of the ride is named as one', () => {
+  const outcome = measuredOf(frozenSeconds, 'frozen-value', put({ power: hold(power, 100, 3500), cadence }));
+  expect(outcome.circumstances).toEqual(['target levels']);
+});
