@@ -353,6 +353,7 @@ export type Outcome = Measured | NotApplicable | Failed;
 export type ReasonId =
   | 'no-second' // no second recording was handed in
   | 'second-unreadable'
+  | 'no-detail' // one trace is so smooth or constant that there is no detail to compare
   | 'not-secure' // the two recordings could not be put on one clock
   | 'different-ride'
   | 'not-independent'

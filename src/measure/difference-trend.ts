@@ -19,7 +19,6 @@ export const differenceTrend = defineMeasure({
     declaredSpread: number('honest growth between two meters within their claims, one standard deviation, %'),
     fieldSpread: number('honest growth between two meters as found in the field, one standard deviation, %'),
   },
-  circumstances: { 'reads low late': 'the primary falls against the second: that only hurts its rider' },
   compute(all, pair, options) {
     const closed = gate(pair);
     if (closed !== null) return closed;
@@ -58,7 +57,6 @@ function describe(
       declared: { centre: 0, spread: Math.hypot(declaredSpread, sampling) },
       field: { centre: 0, spread: Math.hypot(fieldSpread, sampling) },
     },
-    circumstances: value < 0 ? ['reads low late'] : [],
     details: {
       early: { value: thirdDifference(blocks, from, from + (to - from) / 3), unit: '%' },
       late: { value: thirdDifference(blocks, to - (to - from) / 3, to), unit: '%' },

@@ -1,10 +1,14 @@
+import { differenceTrend } from './difference-trend.ts';
 import { flatPowerShare } from './flat-power-share.ts';
 import { frozenSeconds } from './frozen-seconds.ts';
 import { lostSeconds } from './lost-seconds.ts';
 import type { Measure } from './measure.ts';
 import { missingChannelCount } from './missing-channel-count.ts';
+import { overallDifference } from './overall-difference.ts';
 import { powerAtZeroCadence } from './power-at-zero-cadence.ts';
+import { sharedDetail } from './shared-detail.ts';
 import { spikeCount } from './spike-count.ts';
+import { sprintExcess } from './sprint-excess.ts';
 import { zeroCadenceShare } from './zero-cadence-share.ts';
 
 /** Every measure, in the order of the families: recording, trace, agreement, physiology. */
@@ -16,4 +20,8 @@ export const measures: readonly Measure[] = [
   flatPowerShare,
   frozenSeconds,
   spikeCount,
+  sharedDetail,
+  overallDifference,
+  sprintExcess,
+  differenceTrend,
 ];

@@ -1,0 +1,104 @@
+import type { AlignedSecond, Channel, Subjects } from '../types.ts';
+import { defineMeasure, measured, notApplicable, number } from './measure.ts';
+import { detailOf, detailRatio } from './pair/detail.ts';
+
+/**
+ * How much of the detail of one ride a second recording shares: the correlation of what is faster than
+ * about ten seconds, in power and in cadence, the better of the two, at the lag that suits it best.
+ * Riders of one race share surges and climbs, never the detail of each pedal stroke; two meters on one
+ * bicycle do. This is the one comparison that needs no secure clock.
+ */
+export const sharedDetail = defineMeasure({
+  id: 'shared-detail',
+  of: 'pair',
+  options: {
+    detailSeconds: number('what is faster than this is detail, s'),
+    lagSeconds: number('lags searched either side of the alignment, s'),
+    leastSeconds: number('fewest seconds compared'),
+    leastWatts: number('least standard deviation of detail in power, W: less is rounding'),
+    leastRpm: number('least standard deviation of detail in cadence, rpm: less is rounding'),
+    secondsPerSample: number('seconds that count as one independent sample of detail'),
+    mostDetailRatio: number('ratio of second-to-second variation above which one meter averages far longer'),
+  },
+  circumstances: {
+    'unequal averaging': 'one meter averages over many more seconds than the other, which hides the detail',
+    'power only': 'cadence could not be compared',
+  },
+  compute(all, pair, options) {
+    if (pair.alignment.offset === null)
+      return notApplicable(pair.alignment.reason === 'no-power' ? 'no-channel' : 'too-short', {
+        channel: 'power',
+        seconds: 0,
+        needed: options.leastSeconds,
+      });
+    const power = compare(all, pair, 'power', options.leastWatts, options);
+    const cadence = compare(all, pair, 'cadence', options.leastRpm, options);
+    const found = [power, cadence].filter((one) => one !== null);
+    if (found.length === 0) return notApplicable('no-detail');
+    const best = found.reduce((a, b) => (b.correlation > a.correlation ? b : a));
+    const samples = Math.max(4, best.seconds / options.secondsPerSample);
+    // Fisher's z transformation (Fisher 1915): normal with standard deviation 1/√(n-3).
+    const half = 1.96 / Math.sqrt(samples - 3 || 1);
+    const z = Math.atanh(Math.min(best.correlation, 0.999999));
+    const unequal =
+      detailRatio(all.primary.channels.power!, pair.series.channels.power!, all.window) >
+      options.mostDetailRatio;
+    return measured(best.correlation, 'r', [Math.tanh(z - half), Math.tanh(z + half)], Math.round(samples), {
+      stretches: [all.window],
+      circumstances: [...(unequal ? ['unequal averaging'] : []), ...(cadence === null ? ['power only'] : [])],
+      details: {
+        channel: best.channel,
+        ...(power === null ? {} : { power: { value: power.correlation, unit: 'r' as const } }),
+        ...(cadence === null ? {} : { cadence: { value: cadence.correlation, unit: 'r' as const } }),
+        seconds: { value: best.seconds, unit: 's' },
+      },
+    });
+  },
+});
+
+interface Shared {
+  readonly channel: string;
+  readonly correlation: number;
+  readonly seconds: number;
+}
+
+/** Correlation of detail in one channel; null where either side lacks it or shows no detail to speak of. */
+function compare(
+  all: Subjects,
+  pair: AlignedSecond,
+  channel: Channel,
+  leastSpread: number,
+  options: { detailSeconds: number; lagSeconds: number; leastSeconds: number },
+): Shared | null {
+  const ownColumn = all.primary.channels[channel];
+  const otherColumn = pair.series.channels[channel];
+  if (ownColumn === undefined || otherColumn === undefined) return null;
+  const own = detailOf(ownColumn, options.detailSeconds);
+  const other = detailOf(otherColumn, options.detailSeconds);
+  let best: Shared | null = null;
+  for (let lag = -options.lagSeconds; lag <= options.lagSeconds; lag++) {
+    let products = 0;
+    let squares = 0;
+    let otherSquares = 0;
+    let seconds = 0;
+    for (
+      let t = Math.max(0, all.window[0], all.window[0] + lag);
+      t < Math.min(all.window[1], other.length + lag);
+      t++
+    ) {
+      const a = own[t]!;
+      const b = other[t - lag]!;
+      if (Number.isNaN(a) || Number.isNaN(b)) continue;
+      products += a * b;
+      squares += a * a;
+      otherSquares += b * b;
+      seconds++;
+    }
+    if (seconds < options.leastSeconds) continue;
+    if (Math.sqrt(squares / seconds) < leastSpread || Math.sqrt(otherSquares / seconds) < leastSpread)
+      continue;
+    const correlation = products / Math.sqrt(squares * otherSquares);
+    if (best === null || correlation > best.correlation) best = { channel, correlation, seconds };
+  }
+  return best;
+}
