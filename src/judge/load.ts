@@ -1,0 +1,165 @@
+import gradesSchema from '../../rules/grades.schema.json' with { type: 'json' };
+import ruleSchema from '../../rules/rule.schema.json' with { type: 'json' };
+import { sha256 } from '../math/digest.ts';
+import { nearest } from '../math/nearest.ts';
+import { Problem } from '../problem.ts';
+import { type Fault, faultsOf, parseJson, problemsOf, type Schema } from '../schema.ts';
+import type { Grades, MeasureInfo, Rule, RuleSet } from '../types.ts';
+import { canonical } from './canonical.ts';
+import { claimFaults, detailsOf } from './check/claims.ts';
+import { exampleFaults } from './check/examples.ts';
+import { limitFaults } from './check/limits.ts';
+import { measureFaults } from './check/measure.ts';
+import { laidOver, withoutSchema } from './overlay.ts';
+
+/** A file of an event's own rules folder. Only its name counts, not the folders before it. */
+export interface RuleFile {
+  readonly name: string;
+  readonly text: string;
+}
+
+/** What rules are made of before an event's folder is laid over. */
+export interface Ground {
+  readonly rules: readonly Rule[];
+  readonly grades: Grades;
+  readonly measures: readonly MeasureInfo[];
+}
+
+/** A rule set that may be used, or everything that is wrong with the files it was to be made of. */
+export type Loaded =
+  | { readonly set: RuleSet; readonly problems: readonly [] }
+  | { readonly set: null; readonly problems: readonly Problem[] };
+
+/** The same shapes, for a file that may leave out what it does not change. */
+const changeSchema: Schema = { $defs: ruleSchema.$defs, $ref: '#/$defs/fields' };
+
+const ruleEnding = '.rule.json';
+const gradesName = 'grades.json';
+
+/**
+ * Lays the files of an event's folder over the ground rules. A file changes the rule of its id, switches
+ * it off, or, under a new id, adds a complete rule; `grades.json` replaces the grades. The rules that a
+ * file touched are checked in full; the ground stands as it is.
+ */
+export async function loadRules(ground: Ground, files: readonly RuleFile[], name: string): Promise<Loaded> {
+  const rules = new Map(ground.rules.map((rule) => [rule.id, rule]));
+  const problems: Problem[] = [];
+  const seen = new Set<string>();
+  let grades = ground.grades;
+  for (const file of files) {
+    try {
+      if (file.name === gradesName) {
+        grades = await gradesFrom(file);
+        continue;
+      }
+      const rule = await ruleFrom(file, ground, seen);
+      seen.add(rule.id);
+      rules.set(rule.id, rule);
+    } catch (error) {
+      if (!(error instanceof Faulty)) throw error;
+      problems.push(...error.problems);
+    }
+  }
+  if (problems.length > 0) return { set: null, problems };
+  const effective = [...rules.values()];
+  const set: RuleSet = {
+    name,
+    sha256: await sha256(new TextEncoder().encode(canonical({ rules: effective, grades }))),
+    rules: effective,
+    grades,
+    overlaid: files.map(({ name, text }) => ({ file: name, text })),
+  };
+  return { set, problems: [] };
+}
+
+/** Everything that is wrong with a complete rule, measured against what measures there are. */
+export async function ruleFaults(
+  rule: unknown,
+  { rules, measures }: Pick<Ground, 'rules' | 'measures'>,
+): Promise<Fault[]> {
+  const shape = await faultsOf(ruleSchema, rule);
+  if (shape.length > 0) return shape;
+  const sound = rule as Rule;
+  const alike = rules.filter((other) => other.measure === sound.measure);
+  return [
+    ...measureFaults(sound, new Map(measures.map((measure) => [measure.id, measure]))),
+    ...limitFaults(sound),
+    ...claimFaults(sound, new Set(alike.flatMap(detailsOf))),
+    ...exampleFaults(sound),
+  ];
+}
+
+/** Stops the reading of one file, carrying all that is wrong with it. Never leaves this module. */
+class Faulty extends Error {
+  readonly problems: readonly Problem[];
+  constructor(problems: readonly Problem[]) {
+    super('faulty');
+    this.problems = problems;
+  }
+}
+
+async function ruleFrom(file: RuleFile, ground: Ground, seen: ReadonlySet<string>): Promise<Rule> {
+  if (!file.name.endsWith(ruleEnding)) {
+    reject(file, {
+      path: [],
+      what: 'this is neither a rule nor grades.json',
+      hint: 'Name a rule file <id>.rule.json, after the rule it changes or adds',
+    });
+  }
+  const change = await shaped(file, changeSchema);
+  const id = String(change.id);
+  if (`${id}${ruleEnding}` !== file.name) {
+    reject(file, {
+      path: ['id'],
+      what: `the id “${id}” does not match the file's name`,
+      hint: `Name the file ${id}${ruleEnding}, or write the id ${file.name.slice(0, -ruleEnding.length)}`,
+    });
+  }
+  if (seen.has(id)) reject(file, { path: ['id'], what: `the rule “${id}” stands twice in this folder` });
+  const shipped = ground.rules.find((rule) => rule.id === id);
+  if (shipped === undefined) {
+    const lacking = lackingFields(change);
+    if (lacking.length > 0) reject(file, unknownIdFault(id, lacking, ground));
+  } else if (typeof change.off === 'string') return { ...shipped, off: change.off };
+  const rule = laidOver({ ...shipped }, change);
+  const faults = await ruleFaults(rule, ground);
+  if (faults.length > 0) reject(file, ...faults);
+  return rule as unknown as Rule;
+}
+
+function lackingFields(change: Readonly<Record<string, unknown>>): string[] {
+  return ruleSchema.required.filter((field) => !Object.hasOwn(change, field));
+}
+
+/** An incomplete rule under an unknown id is most likely a change to a rule whose id was misspelt. */
+function unknownIdFault(id: string, lacking: readonly string[], { rules }: Ground): Fault {
+  const near = nearest(
+    id,
+    rules.map((rule) => rule.id),
+  );
+  return {
+    path: ['id'],
+    what: `there is no rule “${id}” to change, and as a new rule it lacks ${lacking.join(', ')}`,
+    hint: near === null ? 'wattassay rules lists the ids' : `Did you mean “${near}”?`,
+  };
+}
+
+async function gradesFrom(file: RuleFile): Promise<Grades> {
+  return (await shaped(file, gradesSchema)) as unknown as Grades;
+}
+
+async function shaped(file: RuleFile, schema: Schema): Promise<Readonly<Record<string, unknown>>> {
+  let value: unknown;
+  try {
+    value = parseJson(file.text, 'rule-wrong', file.name);
+  } catch (error) {
+    throw error instanceof Problem ? new Faulty([error]) : error;
+  }
+  const faults = await faultsOf(schema, value);
+  if (faults.length > 0) reject(file, ...faults);
+  return withoutSchema(value as object);
+}
+
+function reject(file: RuleFile, ...faults: Fault[]): never {
+  throw new Faulty(problemsOf(faults, 'rule-wrong', file.name));
+}

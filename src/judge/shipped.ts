@@ -1,0 +1,30 @@
+import coastingPower from '../../rules/coasting-power.rule.json' with { type: 'json' };
+import deadCadence from '../../rules/dead-cadence.rule.json' with { type: 'json' };
+import flatSetpoint from '../../rules/flat-setpoint.rule.json' with { type: 'json' };
+import frozenValue from '../../rules/frozen-value.rule.json' with { type: 'json' };
+import gradesFile from '../../rules/grades.json' with { type: 'json' };
+import missingChannel from '../../rules/missing-channel.rule.json' with { type: 'json' };
+import powerSpike from '../../rules/power-spike.rule.json' with { type: 'json' };
+import recordingGap from '../../rules/recording-gap.rule.json' with { type: 'json' };
+import type { Grades, Rule } from '../types.ts';
+import { withoutSchema } from './overlay.ts';
+
+/**
+ * The shipped rules, one import and one line each, in the order in which they are listed and reported:
+ * recording, trace, agreement, physiology. A test holds this list against the folder and every file
+ * against its schema, so that nothing is checked again when the program runs.
+ */
+const files: readonly object[] = [
+  // Recording.
+  missingChannel,
+  recordingGap,
+  // Trace.
+  deadCadence,
+  coastingPower,
+  flatSetpoint,
+  frozenValue,
+  powerSpike,
+];
+
+export const shippedRules = files.map(withoutSchema) as unknown as readonly Rule[];
+export const shippedGrades = withoutSchema(gradesFile) as unknown as Grades;
