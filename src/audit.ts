@@ -20,18 +20,30 @@ import {
   type NamedBytes,
   type Profile,
   type RaceFacts,
+  type Recording,
   type Report,
   type RiderFacts,
   type RuleSet,
-  type Series,
   type Step,
   type Stretch,
   type Subjects,
 } from './types.ts';
 
-export interface Submission {
+/** What one rider hands in for one race, as files. */
+export interface Submission extends Facts {
   readonly primary: NamedBytes;
   readonly seconds: readonly NamedBytes[];
+}
+
+/** The same once its files are read. */
+export interface ReadSubmission extends Facts {
+  readonly primary: Recording;
+  readonly seconds: readonly Recording[];
+  /** Seconds that could not be read, each with the sentence that says why. */
+  readonly unreadable: Report['submission']['unreadable'];
+}
+
+export interface Facts {
   readonly rider: RiderFacts;
   readonly race: RaceFacts;
   /** The rider's past rides; null when none were handed in. */
@@ -41,6 +53,7 @@ export interface Submission {
 }
 
 export type Stage = 'reading' | 'aligning' | 'measuring' | 'judging';
+type Watch = (stage: Stage) => void;
 
 /**
  * Audits one submission.
@@ -51,23 +64,33 @@ export type Stage = 'reading' | 'aligning' | 'measuring' | 'judging';
 export async function audit(
   submission: Submission,
   rules: RuleSet,
-  onStage: (stage: Stage) => void = () => {},
+  onStage: Watch = () => {},
 ): Promise<Report> {
   onStage('reading');
-  const { series: primary, steps } = normalise(await read(submission.primary), 'primary');
+  const primary = await read(submission.primary);
   const { seconds, unreadable } = await readSeconds(submission.seconds);
+  return auditRecordings({ ...submission, primary, seconds, unreadable }, rules, onStage);
+}
+
+/** Audits recordings that are read already. */
+export function auditRecordings(
+  submission: ReadSubmission,
+  rules: RuleSet,
+  onStage: Watch = () => {},
+): Report {
+  const { rider, race, profile, unreadable } = submission;
+  const { series: primary, steps } = normalise(submission.primary, 'primary');
+  const seconds = submission.seconds.map((second) => normalise(second, `second:${short(second)}`));
 
   onStage('aligning');
-  const { stretch: window, given: windowGiven } = raceWindow(primary, submission.race);
+  const { stretch: window, given: windowGiven } = raceWindow(primary, race);
+  const own = short(submission.primary);
   const aligned = [
-    ...seconds.map(({ series }) => align(primary, series, `pair:${short(series)}`, window)),
-    ...primary.extraMeters.map((meter, i) =>
-      alignExtra(primary, meter, `pair:${short(primary)}.${i + 1}`, window),
-    ),
+    ...seconds.map(({ series }) => align(primary, series, `pair:${short(series.recording)}`, window)),
+    ...primary.extraMeters.map((meter, i) => alignExtra(primary, meter, `pair:${own}.${i + 1}`, window)),
   ];
 
   onStage('measuring');
-  const { rider, race, profile } = submission;
   const history =
     profile === null ? null : historyFor(profile, primary.start, primary.start + primary.length);
   const sections = findSections({ primary, seconds: aligned }, window);
@@ -103,12 +126,11 @@ export async function audit(
 
 /** Reads every second; one that cannot be read is kept with the sentence that says why. */
 async function readSeconds(files: readonly NamedBytes[]) {
-  const seconds: { series: Series; steps: Step[] }[] = [];
+  const seconds: Recording[] = [];
   const unreadable: { name: string; why: string }[] = [];
   for (const file of files) {
     try {
-      const recording = await read(file);
-      seconds.push(normalise(recording, `second:${recording.sha256.slice(0, 8)}`));
+      seconds.push(await read(file));
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
       unreadable.push({ name: file.name, why: sentence(error) });
@@ -117,7 +139,7 @@ async function readSeconds(files: readonly NamedBytes[]) {
   return { seconds, unreadable };
 }
 
-const short = ({ recording }: Series) => recording.sha256.slice(0, 8);
+const short = ({ sha256 }: Recording) => sha256.slice(0, 8);
 
 function alignedStep({ subject, alignment }: AlignedSecond): Step {
   const { offset, segments } = alignment;
