@@ -1,0 +1,43 @@
+import type { Columns } from '../../../src/types.ts';
+import type { Random } from '../random.ts';
+import type { Draft, Submission } from '../submission.ts';
+
+/**
+ * One thing that can be wrong with a submission. A fault changes what is drawn before the ride (a meter,
+ * a rider, a clock) or the recordings after it; never both the truth and what is claimed about it.
+ */
+export interface Fault {
+  readonly name: string;
+  /** Rules that name this fault when they answer to it. */
+  readonly rules: readonly string[];
+  /** What `strength` is, with unit. */
+  readonly measure: string;
+  /** Strengths at which detection is measured. */
+  readonly strengths: { readonly borderline: number; readonly moderate: number; readonly clear: number };
+  /** Evidence without which nobody could see it. */
+  readonly needs: readonly ('second recording' | 'history' | 'heart rate')[];
+  readonly before?: (draft: Draft, strength: number, random: Random) => Draft;
+  readonly after?: (submission: Submission, strength: number, random: Random) => Submission;
+}
+
+/** The draft with the primary's meter changed. */
+export function withPrimaryMeter(draft: Draft, change: Partial<Draft['meters'][number]>): Draft {
+  const at = draft.recordings[0]!.meter;
+  return { ...draft, meters: draft.meters.map((meter, k) => (k === at ? { ...meter, ...change } : meter)) };
+}
+
+/** The submission with some channels of the primary changed; the history is still made only when looked at. */
+export function withPrimaryChannels(submission: Submission, channels: Columns): Submission {
+  const primary = { ...submission.primary, channels: { ...submission.primary.channels, ...channels } };
+  const { seconds, rider, race, truth } = submission;
+  return {
+    primary,
+    seconds,
+    rider,
+    race,
+    truth,
+    get history() {
+      return submission.history;
+    },
+  };
+}

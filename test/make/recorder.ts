@@ -1,0 +1,337 @@
+import type { Channel, Device, Lap, Recording, Stretch, Totals } from '../../src/types.ts';
+import { valueAt } from './meter/smooth.ts';
+import type { Signal } from './meter.ts';
+import { fakeDigest, type Random } from './random.ts';
+import type { Truth } from './ride.ts';
+
+/** One head unit or phone: its clock, its habits, what it is paired with. */
+export interface RecorderSpec {
+  readonly name: string;
+  readonly device: Device;
+  /** Seconds its clock is ahead of true time. Fractions shift when in a second it samples. */
+  readonly offset: number;
+  /** Parts per million its clock runs fast. */
+  readonly driftPpm: number;
+  /** Seconds of the ride at which it was started and stopped. */
+  readonly from: number;
+  readonly to: number;
+  /** What it does while the rider stands: goes on, leaves the seconds out, or stops its clock as well. */
+  readonly pauses: 'recorded' | 'skipped' | 'clock stops';
+  /** Writes only every second or more, when something changes (s at most between records); 0: each second. */
+  readonly smart: number;
+  /** Share of seconds that get a second record, with a later one missing. */
+  readonly doubled: number;
+  readonly channels: readonly Channel[];
+  /** Trouble between sensor and recorder. */
+  readonly dropouts: readonly Dropout[];
+  /** Heart-rate strap: stretches that fail, and how. */
+  readonly strap: readonly StrapFault[];
+  /** Seconds the heart rate arrives late. */
+  readonly heartLag: number;
+  /** File's own mean: counts zeros (most do) or leaves them out. */
+  readonly meanCountsZeros: boolean;
+}
+
+export interface Dropout {
+  /** Seconds of the ride. */
+  readonly from: number;
+  readonly to: number;
+  readonly as: 'missing' | 'zero' | 'held' | 'no record';
+}
+
+export interface StrapFault {
+  readonly from: number;
+  readonly to: number;
+  readonly as: 'missing' | 'stuck' | 'cadence' | 'low';
+}
+
+const allChannels: readonly Channel[] = [
+  'power',
+  'cadence',
+  'heartRate',
+  'speed',
+  'altitude',
+  'distance',
+  'temperature',
+];
+
+export const plainRecorder: RecorderSpec = {
+  name: 'ride.fit',
+  device: { maker: 'development', product: 'Harrow 2', serial: '100001' },
+  offset: 0,
+  driftPpm: 0,
+  from: 0,
+  to: Number.POSITIVE_INFINITY,
+  pauses: 'skipped',
+  smart: 0,
+  doubled: 0,
+  channels: allChannels,
+  dropouts: [],
+  strap: [],
+  heartLag: 1,
+  meanCountsZeros: true,
+};
+
+/**
+ * Writes the ride down as a file would hold it: whole seconds, whole watts, beats and turns, speed in
+ * mm/s, altitude in fifths of a metre, distance in cm.
+ *
+ * @param start clock time (s) of the ride's first second
+ */
+export function record(
+  truth: Truth,
+  signal: Signal,
+  spec: RecorderSpec,
+  start: number,
+  random: Random,
+): Recording {
+  const moments = schedule(truth, signal, spec, random);
+  const count = moments.ride.length;
+  const clock = Math.floor(start + spec.offset);
+  const time = new Float64Array(count);
+  for (let k = 0; k < count; k++) time[k] = clock + moments.stamp[k]!;
+
+  const columns: { [C in Channel]?: Float64Array } = {};
+  for (const channel of spec.channels) {
+    const column = new Float64Array(count);
+    const value = reader(channel, truth, signal, spec);
+    if (value === null) continue;
+    let any = false;
+    for (let k = 0; k < count; k++) {
+      column[k] = value(moments.ride[k]!);
+      any ||= !Number.isNaN(column[k]!);
+    }
+    if (any) columns[channel] = column;
+  }
+  applyDropouts(columns, moments.ride, spec);
+  return {
+    name: spec.name,
+    sha256: fakeDigest(`${random.key} ${spec.name}`),
+    format: 'fit',
+    sport: 'cycling',
+    indoors: truth.demand.indoors,
+    device: spec.device,
+    time,
+    channels: columns,
+    extraMeters: [],
+    balanceSide: null,
+    pauses: pausesOf(time, moments.pauseAfter),
+    laps: lapsOf(time, columns),
+    totals: totalsOf(time, columns, moments.pauseAfter, spec.meanCountsZeros),
+    defects: [],
+  };
+}
+
+interface Schedule {
+  /** Second of the ride each record refers to. */
+  readonly ride: Float64Array;
+  /** Whole seconds on the recorder's clock since its start. */
+  readonly stamp: Float64Array;
+  /** Records after which recording was paused. */
+  readonly pauseAfter: readonly number[];
+}
+
+/** When records are made, and what the clock says then. */
+function schedule(truth: Truth, signal: Signal, spec: RecorderSpec, random: Random): Schedule {
+  const first = Math.max(0, spec.from);
+  const last = Math.min(truth.seconds - 1, spec.to);
+  const phase = spec.offset - Math.floor(spec.offset);
+  const ride: number[] = [];
+  const stamp: number[] = [];
+  const pauseAfter: number[] = [];
+  const begin = Math.ceil(first);
+  let held = 0;
+  let stops = 0;
+  for (let k = 0; ; k++) {
+    const at = begin + 1 - phase + k / (1 + spec.driftPpm * 1e-6);
+    if (at > last) break;
+    const second = Math.floor(at);
+    if (spec.pauses !== 'recorded') {
+      const stop = truth.demand.stops[stops];
+      if (stop !== undefined && at >= stop[1]) stops++;
+      else if (stop !== undefined && at >= stop[0] + 3) {
+        if (spec.pauses === 'clock stops') held++;
+        if (pauseAfter[pauseAfter.length - 1] !== ride.length - 1 && ride.length > 0) {
+          pauseAfter.push(ride.length - 1);
+        }
+        continue;
+      }
+    }
+    if (spec.dropouts.some((d) => d.as === 'no record' && second >= d.from && second < d.to)) continue;
+    if (spec.smart > 0 && skips(ride, at, signal, spec.smart)) continue;
+    ride.push(at);
+    stamp.push(begin + 1 + k - held);
+  }
+  const doubled = spec.doubled > 0 ? doubleSome(stamp, spec.doubled, random.fork('doubled')) : stamp;
+  return { ride: Float64Array.from(ride), stamp: Float64Array.from(doubled), pauseAfter };
+}
+
+/** Smart recording: leaves a second out when power has hardly changed since the last record. */
+function skips(ride: readonly number[], at: number, signal: Signal, most: number): boolean {
+  const last = ride[ride.length - 1];
+  if (last === undefined || at - last >= most) return false;
+  const change = valueAt(signal.power, at / signal.step) - valueAt(signal.power, last / signal.step);
+  return Math.abs(change) < 25;
+}
+
+/** A record stamped one second early, the second after it left without: two in one second, then a gap. */
+function doubleSome(stamp: readonly number[], share: number, random: Random): number[] {
+  const out = [...stamp];
+  for (let k = 1; k < out.length; k++) {
+    if (out[k]! - out[k - 1]! === 1 && random.chance(share)) {
+      out[k] = out[k - 1]!;
+      k++;
+    }
+  }
+  return out;
+}
+
+function reader(
+  channel: Channel,
+  truth: Truth,
+  signal: Signal,
+  spec: RecorderSpec,
+): ((second: number) => number) | null {
+  const slow = (column: Float64Array, at: number) => valueAt(column, at - 0.5);
+  switch (channel) {
+    case 'power':
+      return (at) => Math.round(valueAt(signal.power, at / signal.step));
+    case 'cadence': {
+      const { cadence } = signal;
+      if (cadence === null) return null;
+      return (at) => Math.round(cadence[Math.min(cadence.length - 1, Math.floor(at / signal.step))]!);
+    }
+    case 'heartRate':
+      return (at) => strapped(truth, spec, at);
+    case 'speed':
+      return (at) => Math.round(slow(truth.speed, at) * 1000) / 1000;
+    case 'altitude':
+      return (at) => Math.round(slow(truth.altitude, at) * 5) / 5;
+    case 'distance':
+      return (at) => Math.round(slow(truth.distance, at) * 100) / 100;
+    case 'temperature':
+      return (at) => Math.round(slow(truth.temperature, at));
+    case 'balance':
+      return null;
+  }
+}
+
+function strapped(truth: Truth, spec: RecorderSpec, at: number): number {
+  const fault = spec.strap.find((f) => at >= f.from && at < f.to);
+  const real = valueAt(truth.heartRate, at - spec.heartLag);
+  switch (fault?.as) {
+    case 'missing':
+      return Number.NaN;
+    case 'stuck':
+      return Math.round(valueAt(truth.heartRate, fault.from));
+    case 'cadence':
+      return Math.round(truth.cadence[Math.min(truth.cadence.length - 1, Math.floor(at / truth.step))]!);
+    case 'low':
+      return Math.round(real * 0.55);
+    default:
+      return Math.round(real);
+  }
+}
+
+function applyDropouts(
+  columns: { [C in Channel]?: Float64Array },
+  ride: Float64Array,
+  spec: RecorderSpec,
+): void {
+  for (const dropout of spec.dropouts) {
+    if (dropout.as === 'no record') continue;
+    for (const column of [columns.power, columns.cadence]) {
+      if (column === undefined) continue;
+      let before = Number.NaN;
+      for (let k = 0; k < ride.length; k++) {
+        if (ride[k]! < dropout.from) before = column[k]!;
+        else if (ride[k]! >= dropout.to) break;
+        else column[k] = dropout.as === 'zero' ? 0 : dropout.as === 'held' ? before : Number.NaN;
+      }
+    }
+  }
+}
+
+function pausesOf(time: Float64Array, pauseAfter: readonly number[]): Stretch[] {
+  return pauseAfter
+    .filter((k) => k + 1 < time.length && time[k + 1]! - time[k]! > 1)
+    .map((k) => [time[k]! + 1, time[k + 1]!] as const);
+}
+
+/** One lap each fifteen minutes. */
+function lapsOf(time: Float64Array, columns: { [C in Channel]?: Float64Array }): Lap[] {
+  const laps: Lap[] = [];
+  const length = 900;
+  for (let k = 0; k < time.length; ) {
+    let end = k;
+    while (end + 1 < time.length && time[end + 1]! - time[k]! < length) end++;
+    const mean = meanOf(columns.power, k, end + 1, true);
+    laps.push({
+      from: time[k]!,
+      to: time[end]! + 1,
+      ...(mean === undefined ? {} : { meanPower: mean }),
+    });
+    k = end + 1;
+  }
+  return laps;
+}
+
+/** Session totals as an honest head unit states them: of its own records, rounded. */
+export function totalsOf(
+  time: Float64Array,
+  columns: { readonly [C in Channel]?: Float64Array },
+  pauseAfter: readonly number[],
+  countsZeros: boolean,
+): Totals {
+  const count = time.length;
+  if (count === 0) return {};
+  const elapsed = time[count - 1]! - time[0]! + 1;
+  let paused = 0;
+  for (const k of pauseAfter) if (k + 1 < count) paused += Math.max(0, time[k + 1]! - time[k]! - 1);
+  let work = 0;
+  for (const watts of columns.power ?? []) if (watts > 0) work += watts;
+  const { power, cadence, heartRate, distance } = columns;
+  const totals: { -readonly [K in keyof Totals]: Totals[K] } = {
+    elapsedS: elapsed,
+    timerS: elapsed - paused,
+  };
+  const meanPower = meanOf(power, 0, count, countsZeros);
+  if (meanPower !== undefined) {
+    totals.meanPower = meanPower;
+    totals.maxPower = most(power!);
+    totals.workJ = work;
+  }
+  const meanCadence = meanOf(cadence, 0, count, false);
+  if (meanCadence !== undefined) totals.meanCadence = meanCadence;
+  const meanHeart = meanOf(heartRate, 0, count, false);
+  if (meanHeart !== undefined) {
+    totals.meanHeartRate = meanHeart;
+    totals.maxHeartRate = most(heartRate!);
+  }
+  if (distance !== undefined) totals.distanceM = most(distance);
+  return totals;
+}
+
+function meanOf(
+  column: Float64Array | undefined,
+  from: number,
+  to: number,
+  countsZeros: boolean,
+): number | undefined {
+  if (column === undefined) return undefined;
+  let sum = 0;
+  let count = 0;
+  for (let k = from; k < to; k++) {
+    const value = column[k]!;
+    if (Number.isNaN(value) || (value === 0 && !countsZeros)) continue;
+    sum += value;
+    count++;
+  }
+  return count === 0 ? undefined : Math.round(sum / count);
+}
+
+function most(column: Float64Array): number {
+  let best = 0;
+  for (const value of column) if (value > best) best = value;
+  return best;
+}

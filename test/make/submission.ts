@@ -1,0 +1,201 @@
+import type { DeviceFacts, Place, RaceFacts, Recording, RiderFacts } from '../../src/types.ts';
+import type { Fault } from './faults/fault.ts';
+import { type Conditions, mildConditions } from './heart.ts';
+import { drawHistory, type HistoryPlan } from './history.ts';
+import { type MeterSpec, read } from './meter.ts';
+import { type Build, type Cohort, drawMeter, drawPlaces } from './meters.ts';
+import { Random } from './random.ts';
+import { plainRecorder, type RecorderSpec, record } from './recorder.ts';
+import { drawRecorder } from './recorders.ts';
+import { type Demand, type RideKind, ride, rideKinds, type Truth } from './ride.ts';
+import { drawRider, onTheDay, type Rider, type RiderWish } from './rider.ts';
+import { drawDemand } from './rides/index.ts';
+
+export interface SubmissionWish {
+  readonly kind?: RideKind;
+  /** Minutes of the part that counts; as the kind of ride has it when left out. */
+  readonly minutes?: number;
+  readonly rider?: RiderWish;
+  /** Riders with the same race key ride the same bunch race; the seed when left out. */
+  readonly race?: string;
+  readonly cohort?: Cohort;
+  readonly build?: Build;
+  /** How many second recordings (0 to 3). Default 1. */
+  readonly seconds?: number;
+  /** Where the meters sit, the primary's first. */
+  readonly places?: readonly Place[];
+  /** Clocks, dropouts and habits of recorders: none to speak of, or everything honest files show. */
+  readonly recorders?: 'plain' | 'varied';
+  /** Past rides; none when left out. */
+  readonly history?: Partial<HistoryPlan>;
+  /** Form of the race day over the form that the history led to; 1.025: an honest personal best. */
+  readonly form?: number;
+  readonly conditions?: Conditions;
+  /** Planted in turn. */
+  readonly faults?: readonly Planted[];
+}
+
+export interface Planted {
+  readonly fault: Fault;
+  /** In the fault's own measure, which its file states. */
+  readonly strength: number;
+}
+
+/** Everything that is decided before anyone rides: what a fault may change. */
+export interface Draft {
+  readonly random: Random;
+  readonly rider: Rider;
+  /** The rider as they are on the day. */
+  readonly today: Rider;
+  readonly demand: Demand;
+  readonly conditions: Conditions;
+  readonly noise: 'normal' | 'heavy';
+  readonly meters: readonly MeterSpec[];
+  /** One for each recording: its recorder, and which meter it listens to. */
+  readonly recordings: readonly { readonly recorder: RecorderSpec; readonly meter: number }[];
+  /** Clock time (s) of the first second of the ride. */
+  readonly start: number;
+  readonly facts: RiderFacts;
+  readonly race: RaceFacts;
+  readonly history: HistoryPlan | null;
+  /** The meter that made the history: the primary's, before anything was wrong with it. */
+  readonly historyMeter: MeterSpec;
+}
+
+export interface Submission {
+  readonly primary: Recording;
+  readonly seconds: readonly Recording[];
+  readonly rider: RiderFacts;
+  readonly race: RaceFacts;
+  /** Made when first looked at: it is the dear part. */
+  readonly history: readonly Recording[];
+  readonly truth: { readonly draft: Draft; readonly ride: Truth };
+}
+
+/** One submission, drawn from its seed: a new rider, ride, meters and clocks. */
+export function drawSubmission(seed: string | number, wish: SubmissionWish = {}): Submission {
+  const draft = drawDraft(seed, wish);
+  const faults = wish.faults ?? [];
+  const planted = faults.reduce(
+    (d, { fault, strength }, k) => fault.before?.(d, strength, d.random.fork(`fault ${k}`)) ?? d,
+    draft,
+  );
+  return faults.reduce(
+    (s, { fault, strength }, k) => fault.after?.(s, strength, draft.random.fork(`fault ${k} after`)) ?? s,
+    realise(planted),
+  );
+}
+
+export function drawDraft(seed: string | number, wish: SubmissionWish = {}): Draft {
+  const random = new Random(seed);
+  const build = wish.build ?? 'tuning';
+  const cohort = wish.cohort ?? 'within claims';
+  const rider = drawRider(random.fork('rider'), wish.rider);
+  const today = onTheDay(rider, random.fork('day'), wish.form);
+  const kind = wish.kind ?? random.fork('kind').pick(rideKinds);
+  const race = new Random(wish.race ?? `${seed} race`);
+  const demand = drawDemand(kind, today, random.fork('demand'), race.fork('script'), wish.minutes);
+  const count = 1 + (wish.seconds ?? 1);
+  const places = wish.places ?? drawPlaces(random.fork('places'), demand.indoors, count);
+  const meters = places
+    .slice(0, count)
+    .map((place, k) => drawMeter(random.fork(`meter ${k}`), place, cohort, build, rider));
+  const recorders = meters.map((_, k) =>
+    wish.recorders === 'varied'
+      ? drawRecorder(random.fork(`recorder ${k}`), k, demand)
+      : plain(random.fork(`recorder ${k}`), k),
+  );
+  // Races start on a whole minute of an invented season.
+  const start = 1_740_000_000 + 60 * race.fork('date').integer(0, 525_000) - demand.window[0];
+  return {
+    random,
+    rider,
+    today,
+    demand,
+    conditions: wish.conditions ?? mildConditions,
+    noise: build === 'tuning' ? 'normal' : 'heavy',
+    meters,
+    recordings: recorders.map((recorder, meter) => ({ recorder, meter })),
+    start,
+    facts: {
+      massKg: Math.round(rider.mass * 10) / 10,
+      recordClass: rider.recordClass,
+      devices: meters.map(declared),
+    },
+    race: {
+      start: iso(start + demand.window[0]),
+      finish: iso(start + demand.window[1]),
+      kind: demand.raceKind,
+      required: [],
+    },
+    history: wish.history === undefined ? null : { ...usualHistory, ...wish.history },
+    historyMeter: meters[0]!,
+  };
+}
+
+const usualHistory: HistoryPlan = { rides: 30, days: 180, firstForm: 0.97, hard: 0.3 };
+
+/** Lets the draft happen. */
+export function realise(draft: Draft): Submission {
+  const { random, demand, start } = draft;
+  const truth = ride(draft.today, demand, random.fork('ride'), {
+    noise: draft.noise,
+    conditions: draft.conditions,
+  });
+  const signals = draft.meters.map((meter, k) => read(truth, meter, random.fork(`signal ${k}`)));
+  const recordings = draft.recordings.map(({ recorder, meter }, k) =>
+    record(truth, signals[meter]!, recorder, start, random.fork(`recording ${k}`)),
+  );
+  let history: Recording[] | null = null;
+  return {
+    primary: recordings[0]!,
+    seconds: recordings.slice(1),
+    rider: draft.facts,
+    race: draft.race,
+    get history() {
+      history ??=
+        draft.history === null
+          ? []
+          : drawHistory(
+              draft.rider,
+              draft.historyMeter,
+              draft.recordings[0]!.recorder,
+              draft.history,
+              start,
+              random.fork('history'),
+            );
+      return history;
+    },
+    truth: { draft, ride: truth },
+  };
+}
+
+/** What each recording is called in the rider's facts. */
+export function roleName(index: number): string {
+  return index === 0 ? 'primary' : index === 1 ? 'second' : `second ${index}`;
+}
+
+function declared(meter: MeterSpec, index: number): DeviceFacts {
+  const { place, sides, tolerancePercent } = meter;
+  return { name: roleName(index), place, sides, tolerancePercent };
+}
+
+/** A well-behaved recorder whose clock is a second or two off. */
+function plain(random: Random, index: number): RecorderSpec {
+  return {
+    ...plainRecorder,
+    name: index === 0 ? 'primary.fit' : index === 1 ? 'second.fit' : `second-${index}.fit`,
+    device: {
+      maker: 'development',
+      product: random.pick(['Harrow 2', 'Lodestone', 'Quarry', 'Tern 40', 'Millrace']),
+      serial: String(random.integer(100_000, 999_999)),
+    },
+    offset: index === 0 ? 0 : random.normalWithin(0, 1.2, -3, 3),
+    heartLag: random.between(0.5, 3),
+  };
+}
+
+/** ISO 8601, UTC. */
+export function iso(clock: number): string {
+  return new Date(clock * 1000).toISOString().replace('.000Z', 'Z');
+}
