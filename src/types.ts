@@ -236,6 +236,17 @@ export interface Alignment {
   readonly coverage: number;
   /** Whether the second is a measurement of its own. */
   readonly origin: Origin;
+  readonly originEvidence: OriginEvidence | null;
+}
+
+/** How a second follows from the primary by the best gain, offset and short filter. */
+export interface OriginEvidence {
+  /** Share of the second's second-to-second detail that the primary does not explain, 0–1. */
+  readonly left: number;
+  /** Gain, second over primary. */
+  readonly gain: number;
+  /** Mean square misfit where power moves fast over that where it hardly moves. */
+  readonly dynamics: number;
 }
 /**
  * `independent`: another meter. `same sensor`: one sensor on two recorders, no second opinion. `derived`:

@@ -11,7 +11,7 @@ import type {
 import { byChannel, correlationAt, detrend } from './by-channel.ts';
 import { choose } from './choose.ts';
 import { lags as correlateLags, gainWithin, peaks } from './lags.ts';
-import { originOf } from './origin.ts';
+import { originEvidence, originOf } from './origin.ts';
 import { drift, subSecond } from './refine.ts';
 import { segments as findSegments } from './segments.ts';
 import { settings } from './settings.ts';
@@ -52,6 +52,7 @@ export function align(primary: Series, second: Series, subject: Subject, window:
   const series = shift(second, primary, segments);
   const lag = subSecond((at) => lags.gain[at - lags.first] ?? 0, choice.lag);
   const offset = { value: lag.value - clockLag, low: lag.low - clockLag, high: lag.high - clockLag };
+  const evidence = choice.secure ? originEvidence(power, series.channels.power!) : null;
   const alignment: Alignment = {
     subject,
     secure: choice.secure,
@@ -66,7 +67,8 @@ export function align(primary: Series, second: Series, subject: Subject, window:
     correlation: correlationAt(centred(power), centred(series.channels.power!), 0) ?? 0,
     byChannel: byChannel(primary, series),
     coverage: coverage(power, series.channels.power!, window),
-    origin: choice.secure ? originOf(power, series.channels.power!) : 'unknown',
+    originEvidence: evidence,
+    origin: originOf(evidence),
   };
   return { subject, name: second.recording.name, series, alignment };
 }
@@ -81,6 +83,7 @@ export function alignExtra(
   const { power, ...rest } = primary.channels;
   const series: Series = { ...primary, channels: { ...rest, power: meter.power }, extraMeters: [] };
   const own = power ?? new Float64Array(primary.length).fill(Number.NaN);
+  const evidence = originEvidence(own, meter.power);
   const alignment: Alignment = {
     ...nothingKnown(subject, 'same-recorder'),
     secure: power !== undefined,
@@ -89,7 +92,8 @@ export function alignExtra(
     correlation: correlationAt(centred(own), centred(meter.power), 0) ?? 0,
     byChannel: byChannel(primary, series).filter(({ channel }) => channel === 'power'),
     coverage: coverage(own, meter.power, window),
-    origin: originOf(own, meter.power),
+    originEvidence: evidence,
+    origin: originOf(evidence),
   };
   return { subject, name: meter.name, series, alignment };
 }
@@ -119,6 +123,7 @@ function nothingKnown(subject: Subject, reason: AlignmentReason): Alignment {
     correlation: 0,
     byChannel: [],
     coverage: 0,
+    originEvidence: null,
     origin: 'unknown',
   };
 }

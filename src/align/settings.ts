@@ -33,4 +33,7 @@ export const settings = {
   sensorResidual: 0.15,
   /** How far from 1 the gain of one sensor on two recorders can lie. */
   sensorGain: 0.01,
+  /** The same share, and the ratio of misfit where power moves to where it does not, of a derived second. */
+  derivedResidual: 0.12,
+  derivedDynamics: 2.5,
 } as const;

@@ -6,9 +6,9 @@ import { type Effort, findEfforts } from './pair/efforts.ts';
 import { gate } from './pair/gate.ts';
 
 /**
- * How much more the primary reads above the second in sprints than over the rest of the race, in percent
- * of work. Work is compared from a few seconds before the sprint until both meters are back, so that lag
- * and averaging cancel. The interval comes from the sprints themselves and never falls below the scatter
+ * How much more the primary reads above the second in sprints than over the rest of the race: surplus work
+ * beyond the steady ratio, in percent of the work between the sprint's edges. The surplus is summed from a
+ * few seconds before the sprint until both meters are back, so that lag and averaging cancel. The interval comes from the sprints themselves and never falls below the scatter
  * of stretches of the same length elsewhere in the race; how far single sprints of honest meters lie
  * apart is stated beside it, and does not shrink with their number.
  */
@@ -40,34 +40,27 @@ export const sprintExcess = defineMeasure({
     const rest = restOf(own, other, all.window, efforts);
     const placebo = scatterOf(own, other, rest, typicalLength(efforts));
     if (placebo === null) return notApplicable('too-few-blocks', { blocks: rest.length, needed: 5 });
-    const logs = efforts.map(({ stretch }) => logRatio(own, other, stretch) - placebo.level);
-    const { mean, error, reach } = meanOfEfforts(logs, placebo.spread, placebo.count);
-    const percent = (log: number) => 100 * Math.expm1(log);
-    const seconds = efforts.map((effort) => effort.seconds).sort((a, b) => a - b)[efforts.length >> 1]!;
+    const excesses = efforts.map((effort) => excessOf(own, other, effort, placebo.level));
+    const { mean, error, reach } = meanOfEfforts(excesses, placebo.spread, placebo.count);
+    const seconds = efforts.map(({ core }) => core[1] - core[0]).sort((a, b) => a - b)[efforts.length >> 1]!;
     const circumstances = [
       ...(seconds < options.shortSeconds ? ['short sprints'] : []),
       ...(detailRatio(own, other, all.window) > options.mostDetailRatio ? ['unequal averaging'] : []),
     ];
-    return measured(
-      percent(mean),
-      '%',
-      [percent(mean - reach * error), percent(mean + reach * error)],
-      efforts.length,
-      {
-        stretches: efforts.map(({ stretch }) => stretch),
-        expected: {
-          declared: { centre: 0, spread: Math.hypot(options.declaredSpread, 100 * error) },
-          field: { centre: 0, spread: Math.hypot(options.fieldSpread, 100 * error) },
-        },
-        circumstances,
-        details: {
-          steady: { value: percent(placebo.level), unit: '%' },
-          highest: { value: percent(Math.max(...logs)), unit: '%' },
-          seconds: { value: seconds, unit: 's' },
-        },
-        charts: [effortsChart(pair.subject, own, other, efforts, logs)],
+    return measured(mean, '%', [mean - reach * error, mean + reach * error], efforts.length, {
+      stretches: efforts.map(({ stretch }) => stretch),
+      expected: {
+        declared: { centre: 0, spread: Math.hypot(options.declaredSpread, error) },
+        field: { centre: 0, spread: Math.hypot(options.fieldSpread, error) },
       },
-    );
+      circumstances,
+      details: {
+        steady: { value: 100 * (placebo.level - 1), unit: '%' },
+        highest: { value: Math.max(...excesses), unit: '%' },
+        seconds: { value: seconds, unit: 's' },
+      },
+      charts: [effortsChart(pair.subject, own, other, efforts, excesses)],
+    });
   },
 });
 
@@ -90,42 +83,41 @@ function typicalLength(efforts: readonly Effort[]): number {
   return lengths[lengths.length >> 1]!;
 }
 
-/** Overall log ratio of the rest, and how stretches as long as a sprint scatter around it. */
+/** Ratio of work over the rest, and how stretches as long as a sprint scatter around it, %. */
 function scatterOf(own: Float64Array, other: Float64Array, rest: readonly number[], length: number) {
   let ownAll = 0;
   let otherAll = 0;
-  const logs: number[] = [];
+  const pieces: { own: number; other: number }[] = [];
   for (let i = 0; i + length <= rest.length; i += length) {
-    let a = 0;
-    let b = 0;
+    const piece = { own: 0, other: 0 };
     for (let j = i; j < i + length; j++) {
-      a += own[rest[j]!]!;
-      b += other[rest[j]!]!;
+      piece.own += own[rest[j]!]!;
+      piece.other += other[rest[j]!]!;
     }
-    ownAll += a;
-    otherAll += b;
-    logs.push(Math.log(a / b));
+    ownAll += piece.own;
+    otherAll += piece.other;
+    pieces.push(piece);
   }
-  if (logs.length < 5) return null;
-  const level = Math.log(ownAll / otherAll);
-  const spread = Math.sqrt(logs.reduce((sum, log) => sum + (log - level) ** 2, 0) / (logs.length - 1));
-  return { level, spread, count: logs.length };
+  if (pieces.length < 5) return null;
+  const level = ownAll / otherAll;
+  const squares = pieces.reduce((sum, piece) => sum + (piece.own / (level * piece.other) - 1) ** 2, 0);
+  return { level, spread: 100 * Math.sqrt(squares / (pieces.length - 1)), count: pieces.length };
 }
 
-function logRatio(own: Float64Array, other: Float64Array, [from, to]: Stretch): number {
-  let a = 1;
-  let b = 1;
-  for (let t = from; t < to; t++) {
-    a += own[t]!;
-    b += other[t]!;
-  }
-  return Math.log(a / b);
+/** Surplus of the primary beyond the steady ratio, % of the work between the effort's edges. */
+function excessOf(own: Float64Array, other: Float64Array, { stretch, core }: Effort, level: number): number {
+  let surplus = 0;
+  for (let t = stretch[0]; t < stretch[1]; t++) surplus += own[t]! - level * other[t]!;
+  let work = 1;
+  for (let t = core[0]; t < core[1]; t++) work += level * other[t]!;
+  return (100 * surplus) / work;
 }
 
-function meanOfEfforts(logs: readonly number[], placebo: number, placeboCount: number) {
-  const n = logs.length;
-  const mean = logs.reduce((a, b) => a + b, 0) / n;
-  const own = n < 3 ? 0 : Math.sqrt(logs.reduce((sum, log) => sum + (log - mean) ** 2, 0) / (n - 1));
+function meanOfEfforts(excesses: readonly number[], placebo: number, placeboCount: number) {
+  const n = excesses.length;
+  const mean = excesses.reduce((a, b) => a + b, 0) / n;
+  const own =
+    n < 3 ? 0 : Math.sqrt(excesses.reduce((sum, excess) => sum + (excess - mean) ** 2, 0) / (n - 1));
   const spread = Math.max(own, placebo);
   const freedom = own > placebo ? n - 1 : placeboCount - 1;
   return { mean, error: spread / Math.sqrt(n), reach: studentQuantile(0.975, freedom) };
@@ -139,18 +131,18 @@ function effortsChart(
   own: Float64Array,
   other: Float64Array,
   efforts: readonly Effort[],
-  logs: readonly number[],
+  excesses: readonly number[],
 ): EffortsChart {
   const readings = (column: Float64Array, [from, to]: Stretch): Reading[] =>
     Array.from(column.subarray(from, to), (value) => (Number.isNaN(value) ? null : value));
-  const all = efforts.map(({ stretch, seconds }, i) => ({
+  const all = efforts.map(({ stretch, core }, i) => ({
     from: stretch[0],
     primary: readings(own, stretch),
     second: readings(other, stretch),
     peakPrimary: bestMean(own, stretch),
     peakSecond: bestMean(other, stretch),
-    excess: 100 * Math.expm1(logs[i]!),
-    seconds,
+    excess: excesses[i]!,
+    seconds: core[1] - core[0],
   }));
   const largest = [...all].sort((a, b) => Math.abs(b.excess) - Math.abs(a.excess)).slice(0, shown);
   return {

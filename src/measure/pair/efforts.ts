@@ -1,10 +1,11 @@
 import type { Stretch } from '../../types.ts';
 
-/** One sprint, with room before and after for lag and averaging. */
+/** One sprint. */
 export interface Effort {
+  /** Between its edges. */
+  readonly core: Stretch;
+  /** With room before and after for lag and averaging. */
   readonly stretch: Stretch;
-  /** Seconds between its edges, without the room. */
-  readonly seconds: number;
 }
 
 export interface EffortOptions {
@@ -44,7 +45,7 @@ export function findEfforts(
     ] as const;
     t = end + options.roomSeconds;
     if (seconds < options.shortestSeconds || seconds > options.longestSeconds) continue;
-    if (isWhole(both, stretch)) efforts.push({ stretch, seconds });
+    if (isWhole(both, stretch)) efforts.push({ core: [start, end], stretch });
   }
   return efforts;
 }
