@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest';
+import { longRunMean } from '../../src/math/long-run.ts';
+import { robustFit } from '../../src/math/robust-fit.ts';
+import { Random } from '../make/random.ts';
+import { norris } from './nist.ts';
+
+const line = (n: number, value: (i: number) => number) =>
+  Float64Array.from({ length: n }, (_, i) => value(i));
+
+describe('robustFit', () => {
+  it('stays within a standard error of the certified slope of Norris (NIST StRD)', () => {
+    const fit = robustFit([Float64Array.from(norris.x)], Float64Array.from(norris.y))!;
+    expect(Math.abs(fit.coefficients[1]! - 1.00211681802045)).toBeLessThan(0.429796848199937e-3);
+  });
+
+  it('is not turned by a fifth of wild rows', () => {
+    const random = new Random('wild');
+    const x = line(60, (i) => i / 30 - 1);
+    const y = x.map((v, i) => 2 + 3 * v + random.normal(0, 0.1) + (i % 5 === 0 ? 40 : 0));
+    const fit = robustFit([x], y)!;
+    expect(fit.coefficients[0]).toBeCloseTo(2, 1);
+    expect(fit.coefficients[1]).toBeCloseTo(3, 1);
+  });
+
+  it('says that two regressors which move together cannot be told apart', () => {
+    const random = new Random('twins');
+    const x = line(60, (i) => i / 30 - 1);
+    const twin = x.map((v) => v + random.normal(0, 0.1));
+    const fit = robustFit([x, twin], x)!;
+    expect(Math.min(...fit.inflation)).toBeGreaterThan(5);
+    expect(robustFit([x], x)!.inflation[0]).toBeCloseTo(1, 6);
+  });
+
+  it('covers the true slope about as often as it claims, for neighbours that resemble each other', () => {
+    const random = new Random('coverage');
+    const draws = 1000;
+    let covered = 0;
+    for (let d = 0; d < draws; d++) {
+      let wander = random.normal(0, 1);
+      const x = line(60, (i) => i / 30 - 1);
+      const y = x.map((v) => {
+        wander = 0.4 * wander + random.normal(0, 1);
+        return v + wander;
+      });
+      const fit = robustFit([x], y)!;
+      if (Math.abs(fit.coefficients[1]! - 1) <= fit.reach * fit.errors[1]!) covered++;
+    }
+    expect(covered / draws).toBeGreaterThan(0.91);
+    expect(covered / draws).toBeLessThan(0.985);
+  });
+});
+
+describe('longRunMean', () => {
+  it.each([0, 0.5])('covers the true mean about as often as it claims, lag-1 correlation %f', (rho) => {
+    const random = new Random(`mean ${rho}`);
+    const draws = 2000;
+    let covered = 0;
+    for (let d = 0; d < draws; d++) {
+      let value = random.normal(0, 1 / Math.sqrt(1 - rho * rho));
+      const values = line(60, () => {
+        value = rho * value + random.normal(0, 1);
+        return value;
+      });
+      const { mean, error, reach } = longRunMean(values);
+      if (Math.abs(mean) <= reach * error) covered++;
+    }
+    expect(covered / draws).toBeGreaterThan(0.91);
+    expect(covered / draws).toBeLessThan(0.98);
+  });
+});
