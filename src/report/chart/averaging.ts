@@ -1,0 +1,63 @@
+import type { AveragingChart } from '../../types.ts';
+import { counted, figure, number, position, quantity } from '../words/number.ts';
+import { axisBottom, axisLeft, box, gutter, heading, panel, path, rule, sheet, timeAxis } from './frame.ts';
+import type { Picture, Setting } from './picture.ts';
+import { extent, tracePath } from './reduce.ts';
+
+const upper = 130;
+const lower = 110;
+
+/** The mark that averaging leaves: how far a change is undone some seconds later; and a typical minute. */
+export function averaging(chart: AveragingChart, setting: Setting): Picture {
+  const { correlation, seconds, power, from } = chart;
+  const description = `How far a change of power is undone a given number of seconds later; a dip marks averaging over that many seconds, here ${quantity(seconds, 's')}. Below it a typical minute as recorded, from ${position(from)}.`;
+  return {
+    title: 'The mark of averaging',
+    description,
+    table: {
+      head: ['seconds later', 'agreement of changes'],
+      rows: correlation.map((value, index) => [number(index + 1), figure(value, 'r')]),
+    },
+    strip: {
+      label: `power from ${position(from)}`,
+      values: power,
+      say: (value) => `${number(Math.round(value))} W`,
+    },
+    draw: (width) => {
+      const sides = [gutter.left, width - gutter.right] as const;
+      const reach = extent([0, ...correlation]) ?? [0, 1];
+      const over = panel(sides, [gutter.title + 6, upper], [0.5, correlation.length + 0.5], reach);
+      const top = upper + gutter.axis + gutter.title + 10;
+      const domain = [from, from + Math.max(1, power.length - 1)] as const;
+      const under = panel(sides, [top, top + lower], domain, [0, extent(power)?.[1] ?? 1], 3);
+      return sheet(setting.id, [width, under.bottom + gutter.axis], 'The mark of averaging', description, [
+        axisLeft(over, (value) => figure(value, 'r').replace(/0+$/, '').replace(/\.$/, '')),
+        correlation.map((value, index) => {
+          const ends = [over.y(0), over.y(value)].sort((a, b) => a - b) as [number, number];
+          return box(
+            [over.x(index + 0.7), over.x(index + 1.3)],
+            ends,
+            index + 1 === Math.round(seconds) ? 'b' : 'a',
+          );
+        }),
+        rule([over.left, over.y(0)], [over.right, over.y(0)], 'quiet'),
+        axisBottom(
+          over,
+          correlation.map((_, index) => index + 1),
+          (value) => `${number(value)} s`,
+        ),
+        heading(over, 'Agreement of changes that many seconds apart', [
+          { name: counted(Math.round(seconds), 'second'), role: 'b', mark: 'area' },
+        ]),
+        axisLeft(under, number),
+        path(
+          tracePath(power, (second) => under.x(from + second), under.y),
+          'a',
+          1.5,
+        ),
+        timeAxis(under, domain),
+        heading(under, 'A typical minute as recorded, W'),
+      ]);
+    },
+  };
+}

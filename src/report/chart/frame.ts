@@ -1,0 +1,216 @@
+import { scaleLinear } from 'd3-scale';
+import type { Stretch } from '../../types.ts';
+import { type Markup, svg } from '../markup.ts';
+import { position } from '../words/number.ts';
+import { area, line, type Role } from './palette.ts';
+import { round } from './reduce.ts';
+
+/** Room for the labels of the axes, in pixels. */
+export const gutter = { left: 46, right: 10, axis: 22, title: 18 };
+/** Widest advance of a character in the labels' type, as a share of its size: enough to keep labels apart. */
+const advance = 0.56;
+export const labelSize = 11;
+
+export type Scale = (value: number) => number;
+
+/** A rectangle with its two scales. */
+export interface Panel {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly x: Scale;
+  readonly y: Scale;
+  readonly ticksY: readonly number[];
+}
+
+/** The whole drawing: named for those who cannot see it. */
+export function sheet(
+  id: string,
+  [width, height]: readonly [number, number],
+  title: string,
+  description: string,
+  body: readonly (Markup | readonly Markup[] | null)[],
+): Markup {
+  return svg`<svg xmlns="http://www.w3.org/2000/svg" class="chart" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-labelledby="${id}-t ${id}-d" font-family="system-ui, sans-serif" font-size="${labelSize}"><title id="${id}-t">${title}</title><desc id="${id}-d">${description}</desc>${body}</svg>`;
+}
+
+/** A panel between two heights, over the given domains; the vertical one is rounded out to its ticks. */
+export function panel(
+  [left, right]: readonly [number, number],
+  [top, bottom]: readonly [number, number],
+  domainX: readonly [number, number],
+  domainY: readonly [number, number],
+  ticks = 4,
+): Panel {
+  const [low, high] = domainY;
+  const spread: [number, number] = high > low ? [low, high] : [low - 1, high + 1];
+  const y = scaleLinear().domain(spread).nice(ticks).range([bottom, top]);
+  return {
+    left,
+    right,
+    top,
+    bottom,
+    x: scaleLinear()
+      .domain(domainX[1] > domainX[0] ? domainX : [domainX[0] - 1, domainX[0] + 1])
+      .range([left, right]),
+    y,
+    ticksY: y.ticks(ticks),
+  };
+}
+
+export function textWidth(text: string, size = labelSize): number {
+  return [...text].length * size * advance;
+}
+
+export function label(
+  text: string,
+  [x, y]: readonly [number, number],
+  role: Role = 'quiet',
+  anchor: 'start' | 'middle' | 'end' = 'start',
+): Markup {
+  const { class: name, light } = area(role);
+  return svg`<text x="${round(x)}" y="${round(y)}" text-anchor="${anchor}" class="${name}" fill="${light}">${text}</text>`;
+}
+
+/** A line along a path; null when there is nothing to draw. */
+export function path(d: string, role: Role, width: number, dash = 'none'): Markup | null {
+  if (d === '') return null;
+  const { class: name, light } = line(role);
+  return svg`<path d="${d}" fill="none" class="${name}" stroke="${light}" stroke-width="${width}" stroke-linejoin="round" stroke-dasharray="${dash}"/>`;
+}
+
+/** A filled area; null when there is nothing to draw. */
+export function shape(d: string, role: Role): Markup | null {
+  if (d === '') return null;
+  const { class: name, light } = area(role);
+  return svg`<path d="${d}" class="${name}" fill="${light}"/>`;
+}
+
+export function box(
+  [left, right]: readonly [number, number],
+  [top, bottom]: readonly [number, number],
+  role: Role,
+): Markup {
+  const { class: name, light } = area(role);
+  return svg`<rect x="${round(left)}" y="${round(top)}" width="${round(Math.max(0, right - left))}" height="${round(Math.max(0, bottom - top))}" class="${name}" fill="${light}"/>`;
+}
+
+export function rule(
+  from: readonly [number, number],
+  to: readonly [number, number],
+  role: Role,
+  width = 1,
+): Markup {
+  const { class: name, light } = line(role);
+  return svg`<line x1="${round(from[0])}" y1="${round(from[1])}" x2="${round(to[0])}" y2="${round(to[1])}" class="${name}" stroke="${light}" stroke-width="${width}"/>`;
+}
+
+export function dot([x, y]: readonly [number, number], radius: number, role: Role): Markup {
+  const { class: name, light } = area(role);
+  return svg`<circle cx="${round(x)}" cy="${round(y)}" r="${radius}" class="${name}" fill="${light}"/>`;
+}
+
+/** Horizontal grid lines with their numbers at the left. */
+export function axisLeft(
+  { left, right, y, ticksY }: Panel,
+  say: (value: number) => string,
+): readonly Markup[] {
+  return ticksY.flatMap((tick) => [
+    rule([left, y(tick)], [right, y(tick)], 'rule'),
+    label(say(tick), [left - 6, y(tick) + 4], 'quiet', 'end'),
+  ]);
+}
+
+/** Numbers along the bottom: those that fit, from the left. */
+export function axisBottom(
+  { bottom, x, left, right }: Panel,
+  ticks: readonly number[],
+  say: (value: number) => string,
+): readonly Markup[] {
+  let free = -Infinity;
+  return ticks.flatMap((tick) => {
+    const text = say(tick);
+    const half = textWidth(text) / 2;
+    const at = Math.min(Math.max(x(tick), left), right);
+    const mark = rule([at, bottom], [at, bottom + 4], 'quiet');
+    if (at - half < free) return [mark];
+    free = at + half + 8;
+    // The last label leans inwards, so that it is not cut off by the edge of the drawing.
+    const anchor = at + half > right + gutter.right ? 'end' : 'middle';
+    return [mark, label(text, [anchor === 'end' ? right + gutter.right : at, bottom + 16], 'quiet', anchor)];
+  });
+}
+
+const steps = [1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200, 14_400, 86_400];
+
+/** Round places on an axis of time, at most `most` of them. */
+export function timeTicks([from, to]: readonly [number, number], most: number): readonly number[] {
+  const step = steps.find((one) => (to - from) / one <= most) ?? Math.ceil((to - from) / most);
+  const ticks: number[] = [];
+  for (let at = Math.ceil(from / step) * step; at <= to; at += step) ticks.push(at);
+  return ticks;
+}
+
+export function timeAxis(on: Panel, domain: readonly [number, number]): readonly Markup[] {
+  const most = Math.max(2, Math.floor((on.right - on.left) / 70));
+  return axisBottom(on, timeTicks(domain, most), position);
+}
+
+/** What a panel shows, above its top edge: the title, then a sample of each line with its name. */
+export function heading(
+  { left, top }: Panel,
+  title: string,
+  keys: readonly {
+    readonly name: string;
+    readonly role: Role;
+    readonly mark?: 'line' | 'dashes' | 'area' | 'dot';
+  }[] = [],
+): readonly Markup[] {
+  let x = left;
+  const y = top - 7;
+  const title_ = label(title, [x, y], 'ink');
+  x += textWidth(title) + 14;
+  return [
+    title_,
+    ...keys.flatMap(({ name, role, mark = 'line' }) => {
+      const at = x;
+      x += 18 + textWidth(name) + 12;
+      const sample =
+        mark === 'area'
+          ? box([at, at + 14], [y - 9, y + 1], role)
+          : mark === 'dot'
+            ? dot([at + 7, y - 4], 3, role)
+            : path(`M${round(at)} ${y - 4}h14`, role, 2, mark === 'dashes' ? '4 3' : 'none');
+      return sample === null ? [] : [sample, label(name, [at + 18, y])];
+    }),
+  ];
+}
+
+/** Stretches that a finding argues from, behind the lines; never thinner than the eye sees. */
+export function marks(
+  { x, left, right, top, bottom }: Panel,
+  stretches: readonly Stretch[],
+): readonly Markup[] {
+  return stretches.flatMap(([from, to]) => {
+    const start = Math.max(left, x(from));
+    const end = Math.min(right, Math.max(x(to), start + 1.5));
+    return end <= left || start >= right
+      ? []
+      : [box([start, end], [top, bottom], 'mark'), box([start, end], [top - 3, top], 'flag')];
+  });
+}
+
+/** Equal tiles in as many columns as fit. */
+export function tiles(count: number, width: number, least: number, height: number) {
+  const columns = Math.max(1, Math.min(count, Math.floor(width / least)));
+  const each = width / columns;
+  return {
+    height: Math.ceil(count / columns) * height,
+    place: (index: number) => ({
+      left: (index % columns) * each,
+      right: ((index % columns) + 1) * each,
+      top: Math.floor(index / columns) * height,
+    }),
+  };
+}

@@ -1,0 +1,89 @@
+import type { Finding, Raised } from '../../types.ts';
+import type { Markup } from '../markup.ts';
+import { levelWords } from '../words/grade.ts';
+import { quantity } from '../words/number.ts';
+import { box, dot, label, panel, rule, sheet, textWidth } from './frame.ts';
+
+const height = 74;
+const middle = 40;
+/** Standard deviations that hold about 95 of 100 honest submissions. */
+const honestReach = 2;
+
+/**
+ * A finding's number on a scale: the value with its interval, the limits of each level, and where honest
+ * submissions lie. Null when the number is withheld.
+ */
+export function gauge(finding: Finding, id: string, description: string): ((width: number) => Markup) | null {
+  const { value, interval, expected, unit } = finding;
+  if (value === null || interval === null) return null;
+  const limits = limitsOf(finding);
+  const honest = expected === null ? null : honestRange(expected.field);
+  return (width) => {
+    const known = [value, ...interval, ...limits.map((one) => one.at), ...(honest ?? [])];
+    const [low, high] = [Math.min(...known), Math.max(...known)];
+    const margin = (high - low) * 0.08 || Math.max(Math.abs(high) * 0.2, 1);
+    const on = panel([8, width - 8], [middle - 9, middle + 9], [low - margin, high + margin], [0, 1]);
+    const named = limits.map((one) => ({
+      ...one,
+      text: `${levelWords[one.level]} ${quantity(one.at, unit)}`,
+    }));
+    return sheet(id, [width, height], 'The number on a scale', description, [
+      honest === null ? null : [box([on.x(honest[0]), on.x(honest[1])], [middle - 9, middle + 9], 'band')],
+      rule([8, middle], [width - 8, middle], 'rule'),
+      placed(named, on.x, width).map(({ at, text, x, row }) => [
+        rule([on.x(at), middle - 12 - row * 13], [on.x(at), middle + 10], 'quiet', 1.5),
+        label(text, [x, middle - 15 - row * 13], 'quiet'),
+      ]),
+      interval[0] === interval[1]
+        ? null
+        : rule([on.x(interval[0]), middle], [on.x(interval[1]), middle], 'ink', 3),
+      dot([on.x(value), middle], 5.5, 'ink'),
+      label(
+        quantity(value, unit),
+        [clampText(on.x(value), quantity(value, unit), width), middle + 27],
+        'ink',
+      ),
+    ]);
+  };
+}
+
+function honestRange({
+  centre,
+  spread,
+}: {
+  readonly centre: number;
+  readonly spread: number;
+}): readonly [number, number] {
+  return [centre - honestReach * spread, centre + honestReach * spread];
+}
+
+function limitsOf({ limits }: Finding): readonly { readonly level: Raised; readonly at: number }[] {
+  return (['note', 'query', 'refer'] as const).flatMap((level) => {
+    const one = limits[level];
+    return [one?.atLeast, one?.atMost].flatMap((at) =>
+      at === null || at === undefined ? [] : [{ level, at }],
+    );
+  });
+}
+
+function clampText(x: number, text: string, width: number): number {
+  const long = textWidth(text);
+  return Math.min(Math.max(2, x - long / 2), width - long - 2);
+}
+
+/** Labels of the limits in two rows, so that neighbours do not run into each other. */
+function placed<T extends { readonly at: number; readonly text: string }>(
+  limits: readonly T[],
+  x: (value: number) => number,
+  width: number,
+) {
+  const free = [-Infinity, -Infinity];
+  return [...limits]
+    .sort((a, b) => a.at - b.at)
+    .map((one) => {
+      const left = clampText(x(one.at), one.text, width);
+      const row = left > free[0]! ? 0 : 1;
+      free[row] = left + textWidth(one.text) + 8;
+      return { ...one, x: left, row };
+    });
+}

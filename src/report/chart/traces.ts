@@ -1,0 +1,187 @@
+import type { Reading, TracesChart } from '../../types.ts';
+import type { Markup } from '../markup.ts';
+import { number, position } from '../words/number.ts';
+import { axisLeft, gutter, heading, marks, type Panel, panel, path, rule, sheet, timeAxis } from './frame.ts';
+import { meterRole, type Role } from './palette.ts';
+import type { NumberTable, Picture, Setting } from './picture.ts';
+import { difference, extent, smooth, tracePath } from './reduce.ts';
+
+/** Seconds over which the difference is averaged for the strong line; every second is behind it. */
+const averaging = 30;
+/** Rows of the table of numbers. */
+const tableRows = 12;
+
+interface Curve {
+  readonly values: readonly Reading[];
+  readonly name: string;
+  readonly role: Role;
+  readonly width: number;
+  /** Shown behind the others and left out of the legend. */
+  readonly behind?: boolean;
+}
+interface Band {
+  readonly title: string;
+  readonly height: number;
+  readonly zero: boolean;
+  readonly curves: readonly Curve[];
+}
+
+/** Every second of the ride on one time axis: the difference of the meters first, then what they read. */
+export function traces(chart: TracesChart, setting: Setting): Picture {
+  const meters = [
+    { name: setting.meter('primary'), power: chart.primary },
+    ...chart.seconds.map(({ subject, power }) => ({ name: setting.meter(subject), power })),
+  ];
+  const bands = bandsOf(chart, meters);
+  const length = chart.primary.length;
+  return {
+    title: meters.length > 1 ? 'Both meters through the ride' : 'The ride, second by second',
+    description: describe(chart, meters.length > 1),
+    table: table(chart, meters),
+    strip: strip(meters),
+    draw: (width) => {
+      let top = 0;
+      const drawn: Markup[] = [];
+      let last: Panel | null = null;
+      for (const band of bands) {
+        const shown = extent(...band.curves.map((curve) => curve.values));
+        if (shown === null) continue;
+        const domain: [number, number] = band.zero
+          ? [Math.min(0, shown[0]), Math.max(0, shown[1])]
+          : [shown[0], shown[1]];
+        const on = panel(
+          [gutter.left, width - gutter.right],
+          [top + gutter.title + 4, top + gutter.title + band.height],
+          [0, length],
+          domain,
+          band.height > 90 ? 4 : 2,
+        );
+        drawn.push(...drawBand(band, on, setting));
+        top += gutter.title + band.height + 10;
+        last = on;
+      }
+      if (last !== null) drawn.push(...timeAxis(last, [0, length]));
+      return sheet(
+        setting.id,
+        [width, top + gutter.axis],
+        'The ride, second by second',
+        describe(chart, meters.length > 1),
+        drawn,
+      );
+    },
+  };
+}
+
+function bandsOf(
+  chart: TracesChart,
+  meters: readonly { name: string; power: readonly Reading[] }[],
+): readonly Band[] {
+  const others = meters.slice(1);
+  const apart = others.map(({ power }) => difference(chart.primary, power));
+  const bands: Band[] = [];
+  if (others.length > 0) {
+    bands.push({
+      title: 'Primary minus second, W',
+      height: 130,
+      zero: true,
+      curves: [
+        ...apart.map((values): Curve => ({ values, name: '', role: 'band', width: 1, behind: true })),
+        ...apart.map(
+          (values, index): Curve => ({
+            values: smooth(values, averaging),
+            name:
+              others.length > 1 ? `minus ${others[index]!.name}, ${averaging} s mean` : `${averaging} s mean`,
+            role: others.length > 1 ? meterRole(index + 1) : 'ink',
+            width: 1.5,
+          }),
+        ),
+      ],
+    });
+  }
+  bands.push({
+    title: 'Power, W',
+    height: 150,
+    zero: true,
+    curves: meters
+      .map(({ name, power }, index): Curve => ({ values: power, name, role: meterRole(index), width: 1 }))
+      .reverse(),
+  });
+  if (chart.cadence !== null) {
+    bands.push({
+      title: 'Cadence, rpm',
+      height: 56,
+      zero: true,
+      curves: [{ values: chart.cadence, name: '', role: 'quiet', width: 1, behind: true }],
+    });
+  }
+  if (chart.heartRate !== null) {
+    bands.push({
+      title: 'Heart rate, bpm',
+      height: 56,
+      zero: false,
+      curves: [{ values: chart.heartRate, name: '', role: 'quiet', width: 1, behind: true }],
+    });
+  }
+  return bands;
+}
+
+function drawBand(band: Band, on: Panel, setting: Setting): readonly Markup[] {
+  const keys = band.curves.filter((curve) => curve.behind !== true).map(({ name, role }) => ({ name, role }));
+  return [
+    ...marks(on, setting.marked),
+    ...axisLeft(on, number),
+    band.zero && on.ticksY[0]! < 0 ? rule([on.left, on.y(0)], [on.right, on.y(0)], 'quiet') : null,
+    ...band.curves.map((curve) => path(tracePath(curve.values, on.x, on.y), curve.role, curve.width)),
+    ...heading(
+      on,
+      band.title,
+      keys.length > 1 || band.title.startsWith('Primary') ? [...keys].reverse() : [],
+    ),
+  ].filter((one) => one !== null);
+}
+
+function describe(chart: TracesChart, pair: boolean): string {
+  const parts = [
+    pair ? 'Difference of the meters, with its mean over 30 s in front' : null,
+    'power',
+    chart.cadence === null ? null : 'cadence',
+    chart.heartRate === null ? null : 'heart rate',
+  ].filter((part) => part !== null);
+  return `${parts.join(', ')} against time, ${position(chart.primary.length)} in all. Where several seconds share a pixel the lowest and the highest are drawn. Stretches that findings argue from are marked.`;
+}
+
+/** Lowest and highest of equal parts of the ride. */
+function table(
+  chart: TracesChart,
+  meters: readonly { name: string; power: readonly Reading[] }[],
+): NumberTable {
+  const length = chart.primary.length;
+  const part = Math.max(60, Math.ceil(length / tableRows / 60) * 60);
+  const columns = [
+    ...meters.map(({ name, power }) => ({ head: `${name}, W`, values: power })),
+    ...(chart.cadence === null ? [] : [{ head: 'cadence, rpm', values: chart.cadence }]),
+    ...(chart.heartRate === null ? [] : [{ head: 'heart rate, bpm', values: chart.heartRate }]),
+  ];
+  const rows: string[][] = [];
+  for (let from = 0; from < length; from += part) {
+    const to = Math.min(length, from + part);
+    rows.push([
+      `${position(from)}–${position(to)}`,
+      ...columns.map(({ values }) => {
+        const shown = extent(values.slice(from, to));
+        return shown === null ? '–' : `${number(Math.round(shown[0]))} to ${number(Math.round(shown[1]))}`;
+      }),
+    ]);
+  }
+  return { head: ['time', ...columns.map(({ head }) => `${head}: lowest to highest`)], rows };
+}
+
+function strip(meters: readonly { power: readonly Reading[] }[]): Picture['strip'] {
+  const second = meters[1];
+  const values = second === undefined ? meters[0]!.power : difference(meters[0]!.power, second.power);
+  return {
+    label: second === undefined ? 'power' : 'primary minus second',
+    values,
+    say: (value) => `${number(Math.round(value))} W`,
+  };
+}

@@ -1,0 +1,30 @@
+import { type Hole, html, type Markup } from '../markup.ts';
+import type { Sentence } from '../words/sentence.ts';
+
+/** A sentence with strangers' words set apart, so that they neither mix with ours nor turn our direction. */
+export function said(sentence: Sentence): readonly Hole[] {
+  return sentence.map((piece) =>
+    typeof piece === 'string' ? piece : html`<q><bdi>${piece.foreign}</bdi></q>`,
+  );
+}
+
+/** A list of terms with what is said of each; terms without a text are left out. */
+export function terms(rows: readonly (readonly [term: string, text: Hole])[]): Markup {
+  return html`<dl>${rows
+    .filter(([, text]) => text !== null && text !== '')
+    .map(([term, text]) => html`<div><dt>${term}</dt><dd>${text}</dd></div>`)}</dl>`;
+}
+
+export function bullets(items: readonly Hole[]): Markup {
+  return html`<ul>${items.map((item) => html`<li>${item}</li>`)}</ul>`;
+}
+
+/** A table that scrolls by itself where the page is narrow, also by keyboard. */
+export function table(caption: string, head: readonly string[], rows: readonly (readonly Hole[])[]): Markup {
+  return html`<div class="scroll" role="region" tabindex="0" aria-label="${caption}"><table><caption>${caption}</caption><thead><tr>${head.map(
+    (cell) => html`<th scope="col">${cell}</th>`,
+  )}</tr></thead><tbody>${rows.map(
+    ([first, ...others]) =>
+      html`<tr><th scope="row">${first}</th>${others.map((cell) => html`<td>${cell}</td>`)}</tr>`,
+  )}</tbody></table></div>`;
+}

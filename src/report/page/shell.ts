@@ -1,0 +1,34 @@
+import { sha256 } from '../../math/digest.ts';
+import { html, type Markup } from '../markup.ts';
+import { style } from './style.ts';
+
+/** What a content policy calls a text by. */
+async function policyHash(text: string): Promise<string> {
+  const hex = await sha256(new TextEncoder().encode(text));
+  const bytes = hex.match(/../g)!.map((pair) => Number.parseInt(pair, 16));
+  return `'sha256-${btoa(String.fromCharCode(...bytes))}'`;
+}
+
+/**
+ * The whole document. Its policy lets in nothing but this one style, known by its hash: no network, no
+ * script, no frame, no form. The fixed text here and the style are the only strings that are not escaped.
+ */
+export async function shell(title: string, body: Markup): Promise<string> {
+  const policy = `default-src 'none'; style-src ${await policyHash(style)}; base-uri 'none'; form-action 'none'`;
+  return `<!doctype html>
+<html lang="en-GB">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="referrer" content="no-referrer">
+<meta name="color-scheme" content="light dark">
+${html`<title>${title}</title>`}
+<style>${style}</style>
+</head>
+<body>
+${body}
+</body>
+</html>
+`;
+}

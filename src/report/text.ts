@@ -1,0 +1,249 @@
+import stringWidth from 'string-width';
+import type { Raised, Report, ReportRecording } from '../types.ts';
+import { picture, type Strip } from './chart/index.ts';
+import { extent } from './chart/reduce.ts';
+import { condense, spark } from './chart/spark.ts';
+import { clean } from './clean.ts';
+import { type Outline, outline, type Told } from './outline.ts';
+import { cautions } from './words/cautions.ts';
+import { becauseSaid, gradeMeans, gradeWord, levelHeadings, missingSaid, reachSaid } from './words/grade.ts';
+import { clock, duration, quantity, span, spans } from './words/number.ts';
+import { capital, plain } from './words/sentence.ts';
+import { falseAlarmSaid } from './words/source.ts';
+import { alignmentSaid, defectSaid } from './words/story.ts';
+import { deviceSaid, meterName, subjectName } from './words/subject.ts';
+
+export interface TextOptions {
+  /** Columns of the terminal. */
+  readonly width: number;
+  readonly colour: boolean;
+  /** Plain ASCII for terminals that know nothing else. */
+  readonly ascii: boolean;
+}
+
+/** Narrower than this nothing can be read; wider than this no line is pleasant to read. */
+const widths = [40, 100] as const;
+const longestSpark = 60;
+
+type Style = 'bold' | 'dim' | 'underline';
+const codes: Readonly<Record<Style, readonly [on: number, off: number]>> = {
+  bold: [1, 22],
+  dim: [2, 22],
+  underline: [4, 24],
+};
+
+/** The report for a terminal: grade and reach first, then what was found, then what could not be checked. */
+export function renderText(report: Report, options: TextOptions): string {
+  const width = Math.min(widths[1], Math.max(widths[0], Math.floor(options.width)));
+  const page = new Page(width, options);
+  const told = outline(report);
+  gradeOf(page, report, told);
+  for (const { level, findings } of told.raised) {
+    page.heading(levelHeadings[level]);
+    for (const one of findings) findingOf(page, report, one, level, options.ascii);
+  }
+  nextOf(page, told);
+  fineOf(page, told);
+  uncheckedOf(page, told);
+  recordingsOf(page, report);
+  return page.text();
+}
+
+/** Lines of a fixed width. Every text that enters is cleaned here, so that no caller can forget it. */
+class Page {
+  readonly width: number;
+  private readonly lines: string[] = [];
+  private readonly colour: boolean;
+  private readonly ascii: boolean;
+
+  constructor(width: number, { colour, ascii }: TextOptions) {
+    this.width = width;
+    this.colour = colour;
+    this.ascii = ascii;
+  }
+
+  gap(): void {
+    if (this.lines.length > 0 && this.lines.at(-1) !== '') this.lines.push('');
+  }
+
+  heading(text: string): void {
+    this.gap();
+    this.put(text, { style: 'underline' });
+  }
+
+  /** A paragraph: wrapped, the first line behind `lead`, the others under its text. */
+  put(
+    text: string,
+    { indent = 0, lead = '', style }: { indent?: number; lead?: string; style?: Style } = {},
+  ): void {
+    const room = this.width - indent - stringWidth(lead);
+    const pad = ' '.repeat(indent);
+    for (const [index, line] of wrap(this.safe(text), room).entries()) {
+      const front = index === 0 ? lead : ' '.repeat(stringWidth(lead));
+      this.lines.push(`${pad}${front}${this.paint(line, style)}`);
+    }
+  }
+
+  text(): string {
+    return `${this.lines.map((line) => line.trimEnd()).join('\n')}\n`;
+  }
+
+  private paint(text: string, style: Style | undefined): string {
+    if (!this.colour || style === undefined) return text;
+    const [on, off] = codes[style];
+    return `\u001b[${on}m${text}\u001b[${off}m`;
+  }
+
+  private safe(text: string): string {
+    return this.ascii ? inAscii(clean(text)) : clean(text);
+  }
+}
+
+const plainer: Readonly<Record<string, string>> = {
+  '\u00a0': ' ',
+  '\u2212': '-',
+  '–': '-',
+  '—': '-',
+  '·': '-',
+  '…': '...',
+  '“': '"',
+  '”': '"',
+  '‘': "'",
+  '’': "'",
+  '′': "'",
+  '±': '+/-',
+  '°': ' deg',
+  '×': 'x',
+};
+
+function inAscii(text: string): string {
+  return text.replace(/[^\x20-\x7e]/gu, (character) => plainer[character] ?? '?');
+}
+
+/** Breaks at spaces, and inside a word only when it is longer than a line. No-break spaces hold. */
+export function wrap(text: string, width: number): readonly string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ')) {
+    const joined = line === '' ? word : `${line} ${word}`;
+    if (stringWidth(joined) <= width) {
+      line = joined;
+      continue;
+    }
+    if (line !== '') lines.push(line);
+    line = word;
+    while (stringWidth(line) > width) {
+      const head = fitting(line, width);
+      lines.push(head);
+      line = line.slice(head.length);
+    }
+  }
+  return line === '' && lines.length > 0 ? lines : [...lines, line];
+}
+
+/** The longest beginning that fits, at least one character. */
+function fitting(word: string, width: number): string {
+  let head = '';
+  for (const character of word) {
+    if (head !== '' && stringWidth(head + character) > width) break;
+    head += character;
+  }
+  return head;
+}
+
+function gradeOf(page: Page, report: Report, { rests }: Outline): void {
+  page.put(`${gradeWord(report.grade)}. ${gradeMeans(report.grade)}`, { style: 'bold' });
+  page.put(reachSaid(report));
+  for (const said of [missingSaid(report), becauseSaid(report)]) if (said !== null) page.put(said);
+  if (rests.length > 0) page.put(`It rests on: ${rests.map((one) => one.title).join('; ')}.`);
+  page.gap();
+  for (const caution of cautions(report)) page.put(caution, { lead: '· ', style: 'dim' });
+}
+
+function findingOf(page: Page, report: Report, told: Told, level: Raised, ascii: boolean): void {
+  const { finding, rule } = told;
+  page.gap();
+  page.put(`${told.title} (${told.about})`, { lead: `${told.number}. `, style: 'bold' });
+  const indent = 3;
+  page.put(plain(told.claim), { indent });
+  if (told.value !== null)
+    page.put([told.value, told.limits].filter((part) => part !== null).join('; '), { indent });
+  for (const id of finding.charts.slice(0, 1)) {
+    const chart = report.charts.find((one) => one.id === id);
+    if (chart === undefined) continue;
+    const { strip } = picture(chart, {
+      id,
+      marked: finding.stretches,
+      meter: (subject) => meterName(report, subject),
+    });
+    if (strip !== null) stripOf(page, strip, indent, ascii);
+  }
+  if (finding.stretches.length > 0) page.put(`When: ${spans(finding.stretches, 6)}`, { indent });
+  if (finding.ceiling !== null) page.put(`Not raised further: ${finding.ceiling}`, { indent });
+  if (level === 'note' || rule === null) return;
+  if (rule.innocent.length > 0) page.put(`It may be innocent: ${rule.innocent.join(' ')}`, { indent });
+  if (rule.settles.length > 0) page.put(`It would be settled by: ${rule.settles.join(' ')}`, { indent });
+  const rate = falseAlarmSaid(rule);
+  if (rate !== null) page.put(rate, { indent });
+}
+
+/** The evidence in one row, with the ends of its scale. */
+function stripOf(page: Page, { label, values, say }: Strip, indent: number, ascii: boolean): void {
+  const cells = condense(values, Math.min(longestSpark, page.width - indent - 2));
+  const shown = extent(cells);
+  if (shown === null) return;
+  page.put(spark(cells, shown, ascii).replaceAll(' ', '\u00a0'), { indent });
+  page.put(`${label}, ${say(shown[0])} to ${say(shown[1])}`, { indent, style: 'dim' });
+}
+
+function nextOf(page: Page, { next }: Outline): void {
+  if (next.length === 0) return;
+  page.heading('What to do next');
+  for (const { what, settles } of next) {
+    const whom = settles.length === 0 ? '' : ` (settles ${settles.map((one) => one.number).join(', ')})`;
+    page.put(`${what}${whom}`, { lead: '· ' });
+  }
+}
+
+function fineOf(page: Page, { fine }: Outline): void {
+  if (fine.length === 0) return;
+  page.heading('Checked and found fine');
+  for (const one of fine) {
+    page.put(
+      `${one.title} (${one.about}): ${[one.value, one.limits].filter((part) => part !== null).join('; ')}`,
+      { lead: '· ' },
+    );
+  }
+}
+
+function uncheckedOf(page: Page, { unchecked }: Outline): void {
+  if (unchecked.length === 0) return;
+  page.heading('What could not be checked, and why');
+  for (const { because, checks } of unchecked) {
+    page.put(`${plain(capital([because]))}: ${checks.map((one) => one.title).join(', ')}.`, { lead: '· ' });
+  }
+}
+
+function recordingsOf(page: Page, report: Report): void {
+  const { primary, seconds, unreadable, window } = report.submission;
+  page.heading('The recordings');
+  for (const one of [primary, ...seconds]) recordingOf(page, report, one);
+  for (const { name, why } of unreadable)
+    page.put(`Unreadable second recording “${name}”: ${why}`, { lead: '· ' });
+  page.put(
+    `Race window, ${window.given ? 'as given' : 'proposed from the ride'}: ${span(window.stretch)} of the ride.`,
+    { lead: '· ' },
+  );
+}
+
+function recordingOf(page: Page, report: Report, one: ReportRecording): void {
+  const mean = one.meanPower === null ? '' : `; mean ${quantity(one.meanPower, 'W')}`;
+  page.put(
+    `${plain(capital([subjectName(report, one.subject)]))}: “${one.name}”, ${plain(deviceSaid(one.device))}; ${clock(one.start)}, ${duration(one.seconds)}${mean}.`,
+    { lead: '· ' },
+  );
+  for (const defect of one.defects) page.put(plain(defectSaid(defect)), { indent: 2 });
+  const alignment = report.alignment.find(({ subject }) => subject === one.subject);
+  if (alignment !== undefined) page.put(`On the primary’s clock. ${alignmentSaid(alignment)}`, { indent: 2 });
+  page.put(`Checksum ${one.sha256}`, { indent: 2, style: 'dim' });
+}

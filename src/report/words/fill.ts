@@ -1,0 +1,55 @@
+import type { Quantity, Unit, Value, Values } from '../../types.ts';
+import { decimals } from '../../units.ts';
+import { channelNames, factNames, formatNames } from './names.ts';
+import { number, position, quantity } from './number.ts';
+import { foreign, join, type Sentence } from './sentence.ts';
+
+/**
+ * `{name}` · `{name:s}` gives a bare number its unit · `{name:at}` is a place in the ride ·
+ * `{name|record|records}` adds the noun in the right number.
+ */
+const placeholder = /\{([A-Za-z][\w-]*)(?::([^{}|]+))?(?:\|([^{}|]*)\|([^{}|]*))?\}/g;
+
+/** Strings that we ourselves put under these names, and how they are said. */
+const vocabularies: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  channel: channelNames,
+  fact: factNames,
+  format: formatNames,
+};
+
+const isQuantity = (value: Value): value is Quantity => typeof value === 'object';
+const isUnit = (text: string | undefined): text is Unit =>
+  text !== undefined && Object.hasOwn(decimals, text);
+
+function said(name: string, value: Value, unit: string | undefined): Sentence {
+  if (typeof value === 'string') {
+    const words = vocabularies[name];
+    return [words !== undefined && Object.hasOwn(words, value) ? words[value]! : foreign(value)];
+  }
+  if (unit === 'at') return [position(isQuantity(value) ? value.value : value)];
+  if (isQuantity(value)) return [quantity(value.value, value.unit)];
+  return [isUnit(unit) ? quantity(value, unit) : number(value)];
+}
+
+/** True when every placeholder of the template has its value. */
+export function fillable(template: string, values: Values): boolean {
+  return [...template.matchAll(placeholder)].every(([, name]) => Object.hasOwn(values, name!));
+}
+
+/** Fills a template's placeholders. A value that is not there is said to be unstated, never left blank. */
+export function fill(template: string, values: Values): Sentence {
+  const pieces: (string | Sentence)[] = [];
+  let from = 0;
+  for (const match of template.matchAll(placeholder)) {
+    const [whole, name, unit, one, many] = match;
+    pieces.push(template.slice(from, match.index));
+    from = match.index + whole.length;
+    if (!Object.hasOwn(values, name!)) pieces.push('an unstated value');
+    else {
+      const value = values[name!]!;
+      pieces.push(said(name!, value, unit));
+      if (one !== undefined) pieces.push(` ${value === 1 ? one : many}`);
+    }
+  }
+  return join([...pieces, template.slice(from)]);
+}

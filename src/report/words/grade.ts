@@ -1,0 +1,56 @@
+import type { Grade, Raised, Report } from '../../types.ts';
+import { requirementNames } from './names.ts';
+import { counted, number } from './number.ts';
+import { reasonInShort } from './reasons.ts';
+import { list, plain } from './sentence.ts';
+
+/** The grade in one word, and what it asks of whoever decides. */
+const grades: Readonly<Record<Grade, { readonly word: string; readonly means: string }>> = {
+  clear: { word: 'Clear', means: 'Nothing was found that needs an answer.' },
+  query: { word: 'Query', means: 'Ask the rider before deciding.' },
+  refer: { word: 'Refer', means: 'Put this before the jury.' },
+  incomplete: { word: 'Incomplete', means: 'What the event requires is not all there.' },
+};
+
+export function gradeWord(grade: Grade): string {
+  return grades[grade].word;
+}
+export function gradeMeans(grade: Grade): string {
+  return grades[grade].means;
+}
+
+/** What each level asks for; heads its group of findings. */
+export const levelHeadings: Readonly<Record<Raised, string>> = {
+  refer: 'To put before the jury',
+  query: 'To ask the rider about',
+  note: 'Worth knowing',
+};
+
+/** Levels as words inside a sentence. */
+export const levelWords: Readonly<Record<Raised, string>> = {
+  refer: 'refer',
+  query: 'query',
+  note: 'note',
+};
+
+/** "in 17 of the 36 checks; 19 could not be made". Not checked and broken never look like a pass. */
+export function reachSaid({ reach }: Report): string {
+  const all = reach.judged + reach.notApplicable + reach.failed;
+  const broken = reach.failed === 0 ? '' : `; ${counted(reach.failed, 'check')} broke`;
+  const open = reach.notApplicable === 0 ? '' : `; ${number(reach.notApplicable)} could not be made`;
+  return `${number(reach.judged)} of ${counted(all, 'check')} could be judged${open}${broken}.`;
+}
+
+/** Why much could not be judged, the weightiest first; null when everything could. */
+export function becauseSaid({ reach }: Report): string | null {
+  if (reach.because.length === 0) return null;
+  const said = reach.because.slice(0, 3).map(({ id, count }) => `${reasonInShort(id)} (${number(count)})`);
+  const more = reach.because.length > said.length ? '; and other reasons' : '';
+  return `Not made, because ${said.join('; ')}${more}.`;
+}
+
+/** What the event requires and does not have; null when nothing is missing. */
+export function missingSaid({ missing }: Report): string | null {
+  if (missing.length === 0) return null;
+  return `The event requires ${plain(list(missing.map((one) => requirementNames[one])))}, not found in this submission.`;
+}
