@@ -12,7 +12,7 @@ import { byChannel, correlationAt, detrend } from './by-channel.ts';
 import { choose } from './choose.ts';
 import { lags as correlateLags, gainWithin, peaks } from './lags.ts';
 import { originEvidence, originOf } from './origin.ts';
-import { drift, subSecond } from './refine.ts';
+import { delays, driftOf, lagOf } from './refine.ts';
 import { segments as findSegments } from './segments.ts';
 import { settings } from './settings.ts';
 import { shift } from './shift.ts';
@@ -43,14 +43,20 @@ export function align(primary: Series, second: Series, subject: Subject, window:
     clockLag,
     length: primary.length,
     segmentsAmong: (candidates) =>
-      findSegments(own, theirs, candidates, Math.max(0.05, lags.correlation[answers[0]!.lag - lags.first]!)),
+      findSegments(
+        own,
+        theirs,
+        candidates,
+        Math.min(0.95, Math.max(0.05, lags.correlation[answers[0]!.lag - lags.first]!)),
+      ),
     gainWithin: (stretch, lag) => gainWithin(own, theirs, stretch[0], stretch[1], lag),
     agreement: (lag) => channelAgreement(primary, second, lag),
   });
   const peak = lags.correlation[choice.lag - lags.first] ?? 0;
   const { segments } = choice;
   const series = shift(second, primary, segments);
-  const lag = subSecond((at) => lags.gain[at - lags.first] ?? 0, choice.lag);
+  const found = choice.secure ? delays(power, other, segments) : [];
+  const lag = lagOf(found, choice.lag);
   const offset = { value: lag.value - clockLag, low: lag.low - clockLag, high: lag.high - clockLag };
   const evidence = choice.secure ? originEvidence(power, series.channels.power!) : null;
   const alignment: Alignment = {
@@ -59,7 +65,7 @@ export function align(primary: Series, second: Series, subject: Subject, window:
     reason: choice.reason,
     offset,
     zoneSlip: zoneSlip(offset.value),
-    driftPpm: choice.secure ? drift(own, theirs, segments) : null,
+    driftPpm: driftOf(found, choice.lag),
     segments: segments.map((segment) => ({ stretch: segment.stretch, offset: segment.lag - clockLag })),
     peak,
     surrogatePeak: lags.surrogate.correlation,
@@ -147,7 +153,9 @@ function channelAgreement(
 }
 
 function zoneSlip(offset: number): number {
-  const nearest = Math.round(offset / settings.zoneSeconds) * settings.zoneSeconds;
+  const quarters = Math.round(offset / settings.zoneSeconds);
+  if (quarters === 0) return 0;
+  const nearest = quarters * settings.zoneSeconds;
   return Math.abs(offset - nearest) <= settings.zoneSlackSeconds ? nearest : 0;
 }
 

@@ -1,70 +1,94 @@
+import { leastSquares } from '../math/least-squares.ts';
 import { studentQuantile } from '../math/student.ts';
 import type { Estimate } from '../types.ts';
-import { gainWithin } from './lags.ts';
 import type { Segment } from './segments.ts';
 import { settings } from './settings.ts';
 
-/** Where a parabola through the gains one second before, at and after a lag has its top. */
-interface Top {
-  /** Seconds beyond the whole-second lag, -0.5 … 0.5 when the lag is the highest of the three. */
-  readonly shift: number;
-  /** Standard error, s, from how sharply the likelihood falls off. */
-  readonly error: number;
-}
-
-function top(before: number, at: number, after: number): Top | null {
-  const curvature = 2 * at - before - after;
-  if (!(curvature > 0)) return null;
-  return { shift: (after - before) / (2 * curvature), error: 1 / Math.sqrt(curvature) };
+/** Where a stretch of the second lies on the primary's grid, to a fraction of a second. */
+export interface Delay {
+  /** Middle of the window, s on the primary's series. */
+  readonly at: number;
+  /** Grid index of the primary minus that of the second. */
+  readonly lag: number;
 }
 
 /**
- * The lag to a fraction of a second with its 95 % interval: the top of the log-likelihood around the
- * whole-second lag. Never narrower than ±0.1 s: link latency of that size cannot be told from a clock.
+ * Lags to a fraction of a second in windows of ten minutes: the primary is fitted as a short filter over
+ * the second (five seconds around the whole-second lag), and the filter's centre of mass is its delay.
+ * Unlike the top of a correlation it does not favour whole seconds.
  */
-export function subSecond(gainAt: (lag: number) => number, lag: number): Estimate {
-  const found = top(gainAt(lag - 1), gainAt(lag), gainAt(lag + 1));
-  const shift = found === null ? 0 : Math.max(-1, Math.min(1, found.shift));
-  const error = found === null ? 1 : Math.max(0.05, found.error);
-  return { value: lag + shift, low: lag + shift - 1.96 * error, high: lag + shift + 1.96 * error };
-}
-
-/**
- * How the two clocks run apart, in parts per million of the primary's time, from sub-second lags in
- * windows of ten minutes; positive when the second's clock runs slow. Null when there are too few windows.
- */
-export function drift(
-  primary: Float64Array,
-  second: Float64Array,
-  segments: readonly Segment[],
-): Estimate | null {
-  const points = segments.flatMap(({ stretch, lag }) => {
-    const found: { at: number; lag: number; weight: number }[] = [];
-    for (let from = stretch[0]; from + settings.driftWindow <= stretch[1]; from += settings.driftWindow) {
-      const to = from + settings.driftWindow;
-      const gains = [-1, 0, 1].map((step) => gainWithin(primary, second, from, to, lag + step));
-      const local = top(gains[0]!, gains[1]!, gains[2]!);
-      if (local === null || Math.abs(local.shift) > 1.5) continue;
-      found.push({ at: (from + to) / 2, lag: lag + local.shift, weight: 1 / (local.error ** 2 + 0.05 ** 2) });
+export function delays(own: Float64Array, other: Float64Array, segments: readonly Segment[]): Delay[] {
+  const width = settings.delayWindow;
+  return segments.flatMap(({ stretch, lag }) => {
+    const found: Delay[] = [];
+    for (let from = stretch[0]; from + width <= stretch[1]; from += width) {
+      const shift = delayWithin(own, other, from, from + width, lag);
+      if (shift !== null) found.push({ at: from + width / 2, lag: lag + shift });
     }
     return found;
   });
-  // Jumps of a clock that skips pauses are not drift.
-  const steady = points.filter(({ lag }) => Math.abs(lag - points[0]!.lag) < 3);
-  return steady.length < settings.driftWindows ? null : slope(steady);
 }
 
-function slope(points: readonly { at: number; lag: number; weight: number }[]): Estimate {
-  const total = points.reduce((sum, p) => sum + p.weight, 0);
-  const meanAt = points.reduce((sum, p) => sum + p.weight * p.at, 0) / total;
-  const meanLag = points.reduce((sum, p) => sum + p.weight * p.lag, 0) / total;
-  const spread = points.reduce((sum, p) => sum + p.weight * (p.at - meanAt) ** 2, 0);
-  const value = points.reduce((sum, p) => sum + p.weight * (p.at - meanAt) * (p.lag - meanLag), 0) / spread;
-  const misfit = points.reduce(
-    (sum, p) => sum + p.weight * (p.lag - meanLag - value * (p.at - meanAt)) ** 2,
-    0,
-  );
-  const error = Math.sqrt(Math.max(misfit / (points.length - 2), 1) / spread);
-  const half = studentQuantile(0.975, points.length - 2) * error;
-  return { value: value * 1e6, low: (value - half) * 1e6, high: (value + half) * 1e6 };
+const taps = [-2, -1, 0, 1, 2];
+
+function delayWithin(
+  own: Float64Array,
+  other: Float64Array,
+  from: number,
+  to: number,
+  lag: number,
+): number | null {
+  const used: number[] = [];
+  for (let t = Math.max(from, lag + 2); t < Math.min(to, other.length + lag - 2); t++) {
+    let sum = own[t]!;
+    for (const tap of taps) sum += other[t - lag - tap]!;
+    if (!Number.isNaN(sum)) used.push(t);
+  }
+  if (used.length * 2 < to - from) return null;
+  const columns = taps.map((tap) => Float64Array.from(used, (t) => other[t - lag - tap]!));
+  const y = Float64Array.from(used, (t) => own[t]!);
+  const fit = leastSquares([new Float64Array(used.length).fill(1), ...columns], y);
+  if (fit === null) return null;
+  const weights = taps.map((_, k) => fit.coefficients[k + 1]!);
+  const gain = weights.reduce((a, b) => a + b, 0);
+  const centre = weights.reduce((sum, weight, k) => sum + weight * taps[k]!, 0) / gain;
+  return gain > 0.3 && Math.abs(centre) <= 2 ? centre : null;
+}
+
+/**
+ * The lag of the stretch that the whole-second lag was chosen for, with a 95 % interval from its windows.
+ * Never narrower than ±0.1 s: a link's latency of that size cannot be told from a clock. With fewer than
+ * three windows it is the whole second, ±1 s.
+ */
+export function lagOf(found: readonly Delay[], chosen: number): Estimate {
+  const lags = found
+    .map(({ lag }) => lag)
+    .filter((lag) => Math.abs(lag - chosen) <= settings.sameAnswerSeconds);
+  if (lags.length < 3) return { value: chosen, low: chosen - 1, high: chosen + 1 };
+  const value = mean(lags);
+  const spread = Math.sqrt(lags.reduce((sum, lag) => sum + (lag - value) ** 2, 0) / (lags.length - 1));
+  const half = Math.max(0.1, (studentQuantile(0.975, lags.length - 1) * spread) / Math.sqrt(lags.length));
+  return { value, low: value - half, high: value + half };
+}
+
+/**
+ * How the two clocks run apart, in parts per million of the primary's time; positive when the second's
+ * clock runs slow. Null when there are too few windows.
+ */
+export function driftOf(found: readonly Delay[], chosen: number): Estimate | null {
+  // Jumps of a clock that skips pauses are not drift.
+  const points = found.filter(({ lag }) => Math.abs(lag - chosen) <= settings.sameAnswerSeconds);
+  if (points.length < settings.driftWindows) return null;
+  const meanAt = mean(points.map(({ at }) => at));
+  const meanLag = mean(points.map(({ lag }) => lag));
+  const spread = points.reduce((sum, { at }) => sum + (at - meanAt) ** 2, 0);
+  const slope = points.reduce((sum, { at, lag }) => sum + (at - meanAt) * (lag - meanLag), 0) / spread;
+  const misfit = points.reduce((sum, { at, lag }) => sum + (lag - meanLag - slope * (at - meanAt)) ** 2, 0);
+  const freedom = points.length - 2;
+  const half = studentQuantile(0.975, freedom) * Math.sqrt(misfit / freedom / spread);
+  return { value: slope * 1e6, low: (slope - half) * 1e6, high: (slope + half) * 1e6 };
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((a, b) => a + b, 0) / values.length;
 }

@@ -22,8 +22,8 @@ export const settings = {
   creepCost: 5,
   /** How many other answers are tried as offsets of single stretches. */
   segmentCandidates: 12,
-  /** Windows (s) for drift of the clocks, and how many make a slope. */
-  driftWindow: 600,
+  /** Windows (s) in which the lag is found to a fraction of a second, and how many make a drift. */
+  delayWindow: 600,
   driftWindows: 4,
   /** Lags (s) searched for the other channels around the chosen offset. */
   channelLag: 30,

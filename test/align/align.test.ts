@@ -1,0 +1,145 @@
+import { describe, expect, it } from 'vitest';
+import { align } from '../../src/align/index.ts';
+import { normalise } from '../../src/normalise/index.ts';
+import type { AlignedSecond, Recording } from '../../src/types.ts';
+import { type Draft, drawDraft, drawSubmission, realise, type SubmissionWish } from '../make/index.ts';
+
+function aligned(primary: Recording, second: Recording): AlignedSecond {
+  const own = normalise(primary, 'primary').series;
+  const other = normalise(second, 'second').series;
+  return align(own, other, 'pair:test', [0, own.length]);
+}
+
+type Recorder = Draft['recordings'][number]['recorder'];
+
+/** The same ride with the second's recorder changed. */
+function withSecond(
+  seed: string,
+  wish: SubmissionWish,
+  change: (recorder: Recorder, draft: Draft) => Partial<Recorder>,
+) {
+  const draft = drawDraft(seed, wish);
+  const recordings = draft.recordings.map((entry, k) =>
+    k === 1 ? { ...entry, recorder: { ...entry.recorder, ...change(entry.recorder, draft) } } : entry,
+  );
+  const { primary, seconds } = realise({ ...draft, recordings });
+  return { pair: aligned(primary, seconds[0]!), draft };
+}
+
+/** Physical lag and averaging of the two meters shift power by up to this much beside the clocks (s). */
+const linkSlack = 3;
+
+describe('align', () => {
+  it.each([0, 3, -47, 312, 900, -3600, 7200 + 5])('finds a clock that is %d s off', (offset) => {
+    const { pair } = withSecond(`offset ${offset}`, { kind: 'bunch race', minutes: 40 }, () => ({ offset }));
+    expect(pair.alignment.secure).toBe(true);
+    expect(Math.abs(pair.alignment.offset!.value + offset)).toBeLessThan(linkSlack);
+    const slip = Math.round(offset / 900) * -900;
+    expect(pair.alignment.zoneSlip).toBe(Math.abs(offset) >= 600 ? slip : 0);
+  });
+
+  it('finds the date that is a day wrong', () => {
+    const { pair } = withSecond('day', { kind: 'time trial', minutes: 30 }, () => ({ offset: 86_400 }));
+    expect(pair.alignment.secure).toBe(true);
+    expect(Math.abs(pair.alignment.offset!.value + 86_400)).toBeLessThan(linkSlack);
+  });
+
+  it('aligns a second that started late and stopped early', () => {
+    const { pair } = withSecond('part', { kind: 'outdoor ride', minutes: 60 }, () => ({
+      from: 900,
+      to: 3000,
+    }));
+    expect(pair.alignment.secure).toBe(true);
+    expect(Math.abs(pair.alignment.offset!.value)).toBeLessThan(linkSlack + 1);
+    expect(pair.alignment.coverage).toBeLessThan(0.7);
+  });
+
+  it('follows a clock that skips pauses, one offset a stretch', () => {
+    const draft = drawDraft('pauses', { kind: 'outdoor ride', minutes: 60 });
+    const stops = [
+      [1000, 1090],
+      [2000, 2240],
+    ] as const;
+    const demand = { ...draft.demand, stops };
+    const recordings = draft.recordings.map((entry, k) => ({
+      ...entry,
+      recorder: {
+        ...entry.recorder,
+        offset: 0,
+        pauses: k === 0 ? ('recorded' as const) : ('clock stops' as const),
+      },
+    }));
+    const { primary, seconds } = realise({ ...draft, demand, recordings });
+    const { alignment } = aligned(primary, seconds[0]!);
+    expect(alignment.secure).toBe(true);
+    const at = (t: number) =>
+      alignment.segments.find(({ stretch }) => stretch[0] <= t && t < stretch[1])?.offset;
+    expect(Math.abs(at(500)!)).toBeLessThan(linkSlack);
+    expect(Math.abs(at(1600)! - 87)).toBeLessThan(linkSlack + 1);
+    expect(Math.abs(at(3000)! - 87 - 237)).toBeLessThan(linkSlack + 1);
+  });
+
+  it('estimates how two clocks run apart', () => {
+    const { pair } = withSecond('drift', { kind: 'bunch race', minutes: 170 }, () => ({ driftPpm: 60 }));
+    const { driftPpm } = pair.alignment;
+    expect(driftPpm!.low).toBeLessThan(-60 + 25);
+    expect(driftPpm!.high).toBeGreaterThan(-60 - 25);
+    expect(driftPpm!.value).toBeLessThan(-20);
+  });
+
+  it('is not secure for the ride of another day', () => {
+    const one = drawSubmission('monday', { kind: 'time trial', minutes: 30 });
+    const other = drawSubmission('friday', { kind: 'time trial', minutes: 30 });
+    expect(aligned(one.primary, other.primary).alignment).toMatchObject({
+      secure: false,
+      reason: 'nothing-fits',
+    });
+  });
+
+  it('says that a recording is too short, or has no power', () => {
+    const { primary, seconds } = drawSubmission('short', { kind: 'time trial', minutes: 30 });
+    const second = seconds[0]!;
+    const cut = {
+      ...second,
+      time: second.time.slice(0, 60),
+      channels: { power: second.channels.power!.slice(0, 60) },
+    };
+    expect(aligned(primary, cut).alignment).toMatchObject({ secure: false, reason: 'too-short' });
+    const { power, ...rest } = second.channels;
+    expect(power).toBeDefined();
+    expect(aligned(primary, { ...second, channels: rest }).alignment).toMatchObject({
+      secure: false,
+      reason: 'no-power',
+    });
+  });
+
+  it('moves values and never mixes them', () => {
+    const { primary, seconds } = drawSubmission('values', { kind: 'bunch race', minutes: 30 });
+    const { series } = aligned(primary, seconds[0]!);
+    const known = new Set(seconds[0]!.channels.power);
+    for (const value of series.channels.power!) expect(Number.isNaN(value) || known.has(value)).toBe(true);
+  });
+});
+
+describe('origin', () => {
+  it('calls a scaled copy derived and another meter independent', () => {
+    const { primary, seconds } = drawSubmission('origin', { kind: 'bunch race', minutes: 40 });
+    const scaled = {
+      ...primary,
+      channels: { ...primary.channels, power: primary.channels.power!.map((w) => Math.round(w * 0.95)) },
+    };
+    expect(aligned(primary, scaled).alignment.origin).toBe('derived');
+    expect(aligned(primary, seconds[0]!).alignment.origin).toBe('independent');
+  });
+
+  it('calls one sensor on two recorders just that', () => {
+    const draft = drawDraft('sensor', { kind: 'bunch race', minutes: 40 });
+    const recordings = draft.recordings.map((entry) => ({
+      ...entry,
+      meter: 0,
+      recorder: { ...entry.recorder, offset: 4 },
+    }));
+    const { primary, seconds } = realise({ ...draft, recordings });
+    expect(aligned(primary, seconds[0]!).alignment.origin).toBe('same sensor');
+  });
+});

@@ -1,0 +1,129 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { normalise } from '../../src/normalise/index.ts';
+import { type Recording, SecondState } from '../../src/types.ts';
+
+/** A recording of power alone; NaN: invalid. */
+function recordingOf(
+  time: readonly number[],
+  power: readonly number[],
+  more: Partial<Recording> = {},
+): Recording {
+  return {
+    name: 'ride.fit',
+    sha256: '0'.repeat(64),
+    format: 'fit',
+    sport: 'cycling',
+    indoors: null,
+    device: { maker: null, product: null, serial: null },
+    time: Float64Array.from(time),
+    channels: { power: Float64Array.from(power) },
+    extraMeters: [],
+    balanceSide: null,
+    pauses: [],
+    laps: [],
+    totals: {},
+    defects: [],
+    ...more,
+  };
+}
+
+const laid = (recording: Recording) => normalise(recording, 'primary');
+const watts = (recording: Recording) => Array.from(laid(recording).series.channels.power!);
+const stepIds = (recording: Recording) => laid(recording).steps.map(({ id }) => id);
+const seconds = (n: number, from = 1000) => Array.from({ length: n }, (_, i) => from + i);
+
+describe('normalise', () => {
+  it('leaves a clean recording as it is, and logs only that it was read', () => {
+    const recording = recordingOf(seconds(5), [1, 2, 3, 4, 5]);
+    expect(watts(recording)).toEqual([1, 2, 3, 4, 5]);
+    expect(stepIds(recording)).toEqual(['read']);
+  });
+
+  it('marks a missing second, and fills it with nothing', () => {
+    const time = seconds(20).filter((t) => t !== 1012);
+    const { series, steps } = laid(recordingOf(time, time));
+    expect(series.channels.power![12]).toBeNaN();
+    expect(series.channels.power![13]).toBe(1013);
+    expect(series.state[12]).toBe(SecondState.missing);
+    expect(steps.at(-1)).toMatchObject({ id: 'gaps', values: { missing: { value: 1 } } });
+  });
+
+  it('moves a doubled second into the empty second beside it, later or earlier', () => {
+    expect(watts(recordingOf([10, 11, 11, 13], [1, 2, 3, 4]))).toEqual([1, 2, 3, 4]);
+    expect(watts(recordingOf([10, 12, 12, 13], [1, 2, 3, 4]))).toEqual([1, 2, 3, 4]);
+  });
+
+  it('averages a doubled second where there is no room', () => {
+    const recording = recordingOf([10, 11, 11, 12], [1, 2, 4, 5]);
+    expect(watts(recording)).toEqual([1, 3, 5]);
+    expect(stepIds(recording)).toContain('doubled-seconds');
+  });
+
+  it('puts records back in order of time and counts the backward steps', () => {
+    const { series, steps } = laid(recordingOf([10, 12, 11, 13], [1, 3, 2, 4]));
+    expect(Array.from(series.channels.power!)).toEqual([1, 2, 3, 4]);
+    expect(steps).toContainEqual({
+      subject: 'primary',
+      id: 'backward-steps',
+      values: { count: { value: 1, unit: 'count' } },
+    });
+  });
+
+  it('does not allocate a century for a record in 2085', () => {
+    const { series, steps } = laid(recordingOf([...seconds(20), 3_650_000_000], new Array(21).fill(200)));
+    expect(series.length).toBe(20);
+    expect(steps.map(({ id }) => id)).toContain('far-records-dropped');
+  });
+
+  it('carries values over between the records of an irregular recorder, and says so', () => {
+    const recording = recordingOf([0, 4, 7, 8, 12], [1, 2, 3, 4, 5]);
+    expect(watts(recording)).toEqual([1, 1, 1, 1, 2, 2, 2, 3, 4, 4, 4, 4, 5]);
+    expect(stepIds(recording)).toEqual(['read', 'bridged']);
+  });
+
+  it('tells a stated pause, and one that began at a standstill, from a dropout', () => {
+    const time = [...seconds(20), ...seconds(20, 1100), ...seconds(20, 1200), ...seconds(20, 1300)];
+    const speed = time.map((t) => (t === 1119 ? 0.4 : 8));
+    const recording = recordingOf(time, new Array(80).fill(200), {
+      pauses: [[1020, 1100]],
+      channels: { power: new Float64Array(80).fill(200), speed: Float64Array.from(speed) },
+    });
+    const { state } = laid(recording).series;
+    expect(state[50]).toBe(SecondState.paused);
+    expect(state[150]).toBe(SecondState.paused);
+    expect(state[250]).toBe(SecondState.missing);
+  });
+
+  it('refuses a recording in which no record has a time', () => {
+    expect(() => laid(recordingOf([Number.NaN], [1]))).toThrow(/no record/);
+  });
+
+  it('neither invents nor loses work, whatever the clock did within a minute', () => {
+    const jitter = fc.array(
+      fc.record({ step: fc.integer({ min: -2, max: 3 }), power: fc.integer({ min: 0, max: 900 }) }),
+      {
+        minLength: 2,
+        maxLength: 60,
+      },
+    );
+    fc.assert(
+      fc.property(jitter, (records) => {
+        let clock = 500;
+        const time = records.map(({ step }) => {
+          clock += step;
+          return clock;
+        });
+        const power = records.map((record) => record.power);
+        const before = JSON.stringify([time, power]);
+        const { series } = laid(recordingOf(time, power));
+        expect(JSON.stringify([time, power])).toBe(before);
+        expect(series.length).toBe(series.state.length);
+        const valid = Array.from(series.channels.power!).filter((value) => !Number.isNaN(value));
+        expect(valid.length).toBeGreaterThan(0);
+        expect(Math.max(...valid)).toBeLessThanOrEqual(Math.max(...power));
+        expect(Math.min(...valid)).toBeGreaterThanOrEqual(Math.min(...power));
+      }),
+    );
+  });
+});
