@@ -1,11 +1,15 @@
 import coastingPower from '../../rules/coasting-power.rule.json' with { type: 'json' };
 import deadCadence from '../../rules/dead-cadence.rule.json' with { type: 'json' };
+import differentRide from '../../rules/different-ride.rule.json' with { type: 'json' };
 import flatSetpoint from '../../rules/flat-setpoint.rule.json' with { type: 'json' };
 import frozenValue from '../../rules/frozen-value.rule.json' with { type: 'json' };
 import gradesFile from '../../rules/grades.json' with { type: 'json' };
+import lateDrift from '../../rules/late-drift.rule.json' with { type: 'json' };
+import meanBias from '../../rules/mean-bias.rule.json' with { type: 'json' };
 import missingChannel from '../../rules/missing-channel.rule.json' with { type: 'json' };
 import powerSpike from '../../rules/power-spike.rule.json' with { type: 'json' };
 import recordingGap from '../../rules/recording-gap.rule.json' with { type: 'json' };
+import sprintOvershoot from '../../rules/sprint-overshoot.rule.json' with { type: 'json' };
 import type { Grades, Rule } from '../types.ts';
 import { withoutSchema } from './overlay.ts';
 
@@ -24,6 +28,11 @@ const files: readonly object[] = [
   flatSetpoint,
   frozenValue,
   powerSpike,
+  // Agreement.
+  differentRide,
+  meanBias,
+  sprintOvershoot,
+  lateDrift,
 ];
 
 export const shippedRules = files.map(withoutSchema) as unknown as readonly Rule[];
