@@ -1,48 +1,58 @@
-import { inNarrowWindow } from '../math/sliding-range.ts';
-import { stretchesWhere, totalLength } from '../math/stretches.ts';
-import { type PlateausChart, SecondState, type Stretch } from '../types.ts';
+import { inSteadyWindow } from '../math/steady-windows.ts';
+import type { PlateausChart, Stretch } from '../types.ts';
 import { defineMeasure, exact, notApplicable, number } from './measure.ts';
 import { readings } from './recording/close-ups.ts';
+import { type Records, recordsOf, secondsOf } from './recording/records.ts';
 import { subjectOf } from './recording/subject.ts';
 
 /**
- * Share of the pedalling that keeps to a level more closely than legs can: seconds inside a window whose
- * highest and lowest power differ by hardly more than the rounding. An exact count.
+ * Share of the pedalling that keeps to a level more closely than legs can: records inside a window of
+ * records with next to no spread. An exact count; what a recorder left out counts with the record before.
  */
 export const flatPowerShare = defineMeasure({
   id: 'flat-power-share',
   of: 'recording',
   options: {
-    windowSeconds: number('shortest time on one level, s'),
-    spreadWatts: number('spread (highest minus lowest) that a level may have, W'),
-    spreadPercent: number('the same in % of the level; the larger of the two holds'),
-    minimumWatts: number('power from which a second counts as pedalling, W'),
-    minimumSeconds: number('seconds of pedalling below which nothing is said'),
+    windowSeconds: number('shortest time that a level lasts, s'),
+    fewestRecords: number('and the fewest records it holds, for recorders that leave seconds out'),
+    spreadWatts: number('standard deviation up to which power counts as standing still, W'),
+    stepWatts: number('change from the level that begins another one, W'),
+    minimumWatts: number('power from which a second counts, W: lower down, legs are steady too'),
+    minimumSeconds: number('seconds at such power below which nothing is said'),
   },
   circumstances: { workout: 'the ride was a workout, in which a trainer may hold a target' },
   compute(all, recording, options) {
-    const column = recording.channels.power;
-    if (column === undefined) return notApplicable('no-channel', { channel: 'power' });
-    const pedalled = column.map((watts, i) =>
-      recording.state[i] === SecondState.recorded && watts >= options.minimumWatts ? watts : Number.NaN,
-    );
-    const seconds = pedalled.reduce((sum, watts) => (Number.isNaN(watts) ? sum : sum + 1), 0);
-    if (seconds < options.minimumSeconds) return notApplicable('no-power-flow');
-    const allowed = (lowest: number) => Math.max(options.spreadWatts, (options.spreadPercent / 100) * lowest);
-    const flat = inNarrowWindow(pedalled, options.windowSeconds, allowed);
-    const plateaus = plateausOf(pedalled, flat, allowed);
-    const levels = new Set(plateaus.map(({ watts }) => Math.round(watts)));
-    const total = totalLength(plateaus.map(({ stretch }) => stretch));
+    const records = recordsOf(recording);
+    if (records === null) return notApplicable('no-channel', { channel: 'power' });
+    let seconds = 0;
+    const power = records.power.map((watts, i) => {
+      if (!(watts >= options.minimumWatts)) return Number.NaN;
+      seconds += secondsOf(records, i);
+      return watts;
+    });
+    if (seconds < options.minimumSeconds) {
+      return notApplicable('too-short', { seconds, needed: options.minimumSeconds });
+    }
+    const usable = power.reduce((sum, watts) => (Number.isNaN(watts) ? sum : sum + 1), 0);
+    const inWindow = Math.round((options.windowSeconds * usable) / seconds);
+    const flat = inSteadyWindow(power, Math.max(options.fewestRecords, inWindow), options.spreadWatts);
+    const plateaus = plateausOf(records, power, flat, options.stepWatts);
+    const lengths = plateaus.map(({ stretch: [from, to] }) => to - from);
+    const total = lengths.reduce((sum, length) => sum + length, 0);
     return exact(total / seconds, 'share', seconds, {
       stretches: plateaus.map(({ stretch }) => stretch),
       circumstances: all.race.kind === 'workout' ? ['workout'] : [],
       details: {
         plateaus: plateaus.length,
-        levels: levels.size,
+        levels: new Set(plateaus.map(({ watts }) => Math.round(watts))).size,
         flat: { value: total, unit: 's' },
-        longest: { value: plateaus.reduce((m, p) => Math.max(m, p.stretch[1] - p.stretch[0]), 0), unit: 's' },
+        longest: { value: Math.max(0, ...lengths), unit: 's' },
+        from: { value: options.minimumWatts, unit: 'W' },
       },
-      charts: plateaus.length === 0 ? [] : [chart(`plateaus:${subjectOf(all, recording)}`, column, plateaus)],
+      charts:
+        plateaus.length === 0
+          ? []
+          : [chart(`plateaus:${subjectOf(all, recording)}`, recording.channels.power!, plateaus)],
     });
   },
 });
@@ -52,26 +62,28 @@ interface Plateau {
   readonly watts: number;
 }
 
-/** Flat seconds, cut where one level steps to the next. */
-function plateausOf(
-  power: Float64Array,
-  flat: Uint8Array,
-  allowed: (lowest: number) => number,
-): readonly Plateau[] {
+/** Flat records joined into plateaus, cut where recording broke off or one level steps to the next. */
+function plateausOf(records: Records, power: Float64Array, flat: Uint8Array, step: number): Plateau[] {
   const plateaus: Plateau[] = [];
-  for (const [from, to] of stretchesWhere(0, flat.length, (i) => flat[i] === 1)) {
-    let start = from;
-    let sum = 0;
-    for (let i = from; i <= to; i++) {
-      const mean = sum / (i - start);
-      if (i === to || (i > start && Math.abs(power[i]! - mean) > allowed(mean))) {
-        plateaus.push({ stretch: [start, i], watts: mean });
-        start = i;
-        sum = 0;
-      }
-      if (i < to) sum += power[i]!;
+  let from = -1;
+  let sum = 0;
+  const close = (to: number) => {
+    if (from < 0) return;
+    const stretch = [records.at[from]!, records.at[to - 1]! + secondsOf(records, to - 1)] as const;
+    plateaus.push({ stretch, watts: sum / (to - from) });
+    from = -1;
+  };
+  for (let i = 0; i < flat.length; i++) {
+    const cut = records.broken[i] === 1 || Math.abs(power[i]! - sum / (i - from)) > step;
+    if (flat[i] === 0 || cut) close(i);
+    if (flat[i] === 0) continue;
+    if (from < 0) {
+      from = i;
+      sum = 0;
     }
+    sum += power[i]!;
   }
+  close(flat.length);
   return plateaus;
 }
 

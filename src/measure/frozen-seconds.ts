@@ -1,12 +1,12 @@
 import { longestLength, totalLength } from '../math/stretches.ts';
-import { type Channel, SecondState, type Series, type Stretch } from '../types.ts';
+import { SecondState, type Series, type Stretch } from '../types.ts';
 import { defineMeasure, exact, notApplicable, number } from './measure.ts';
 import { closeUps } from './recording/close-ups.ts';
 import { subjectOf } from './recording/subject.ts';
 
 /**
- * Seconds in which one channel repeats a value for longer than it can while another channel moves: an
- * exact count over power, cadence and heart rate, each with its own shortest time.
+ * Seconds in which power or cadence repeats a value for longer than it can while another channel moves: an
+ * exact count, each channel with its own shortest time. (Heart rate is asked about by its own rule.)
  */
 export const frozenSeconds = defineMeasure({
   id: 'frozen-seconds',
@@ -14,34 +14,27 @@ export const frozenSeconds = defineMeasure({
   options: {
     powerSeconds: number('shortest time that power must repeat, s'),
     cadenceSeconds: number('shortest time that cadence must repeat, s'),
-    heartRateSeconds: number('shortest time that heart rate must repeat, s'),
-    targetShare: number('share of the recorded seconds from which repeated power looks like a target'),
+    adjoiningSeconds: number(
+      'repeated power this close to the next repeated power steps from target to target, s',
+    ),
+    targetShare: number('share of such steps among the stretches of power from which it looks like a target'),
   },
-  circumstances: {
-    'target levels': 'power repeats in so much of the ride that it looks like a reported target',
-  },
+  circumstances: { 'target levels': 'power steps from one repeated level straight to the next' },
   compute(all, recording, options) {
-    const shortest = {
-      power: options.powerSeconds,
-      cadence: options.cadenceSeconds,
-      heartRate: options.heartRateSeconds,
-    };
-    const names = Object.keys(shortest) as (keyof typeof shortest)[];
-    const present = names.filter((channel) => recording.channels[channel] !== undefined);
-    if (present.length === 0) return notApplicable('no-channel', { channel: 'power' });
-    const recorded = recording.state.reduce((n, s) => n + (s === SecondState.recorded ? 1 : 0), 0);
-    const frozen = present.map((channel) => ({
-      channel,
-      stretches: frozenIn(recording, channel, shortest[channel]),
-    }));
-    const stretches = frozen.flatMap((one) => one.stretches).sort((a, b) => a[0] - b[0]);
-    const inPower = totalLength(frozen.find(({ channel }) => channel === 'power')?.stretches ?? []);
-    const worst = frozen.reduce((a, b) => (totalLength(b.stretches) > totalLength(a.stretches) ? b : a));
-    return exact(totalLength(stretches), 's', recorded, {
+    const { power, cadence } = recording.channels;
+    if (power === undefined && cadence === undefined)
+      return notApplicable('no-channel', { channel: 'power' });
+    const inPower = power === undefined ? [] : frozenIn(recording, power, options.powerSeconds);
+    const inCadence = cadence === undefined ? [] : frozenIn(recording, cadence, options.cadenceSeconds);
+    const stretches = [...inPower, ...inCadence].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
+    const steps = inPower.filter(
+      ([from], k) => k > 0 && from - inPower[k - 1]![1] <= options.adjoiningSeconds,
+    ).length;
+    return exact(totalLength(stretches), 's', recording.length, {
       stretches,
-      circumstances: inPower >= options.targetShare * recorded && inPower > 0 ? ['target levels'] : [],
+      circumstances: steps > options.targetShare * inPower.length ? ['target levels'] : [],
       details: {
-        channel: worst.channel,
+        channel: totalLength(inCadence) > totalLength(inPower) ? 'cadence' : 'power',
         stretches: stretches.length,
         longest: { value: longestLength(stretches), unit: 's' },
       },
@@ -52,11 +45,10 @@ export const frozenSeconds = defineMeasure({
 });
 
 /** Stretches of one repeated value above zero, while another channel takes more than one value. */
-function frozenIn({ channels, state, length }: Series, channel: Channel, shortest: number): Stretch[] {
-  const column = channels[channel]!;
-  const others = (['power', 'cadence', 'heartRate', 'speed'] as const)
-    .filter((other) => other !== channel)
-    .flatMap((other) => channels[other] ?? []);
+function frozenIn({ channels, state, length }: Series, column: Float64Array, shortest: number): Stretch[] {
+  const others = [channels.power, channels.cadence, channels.heartRate, channels.speed].filter(
+    (other) => other !== undefined && other !== column,
+  ) as Float64Array[];
   const found: Stretch[] = [];
   for (let from = 0, to = 1; from < length; from = to++) {
     const value = column[from]!;

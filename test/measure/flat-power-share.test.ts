@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { flatPowerShare } from '../../src/measure/flat-power-share.ts';
+import { SecondState } from '../../src/types.ts';
 import { measuredOf, outcomeOf } from './measure-of.ts';
 import { alone, ride, seriesOf, uniform } from './series.ts';
 
@@ -36,8 +37,17 @@ test('a workout is said to be one', () => {
   expect(measuredOf(flatPowerShare, 'flat-setpoint', put(power, { kind: 'race' })).circumstances).toEqual([]);
 });
 
-test('says nothing of five minutes', () => {
-  expect(outcomeOf(flatPowerShare, 'flat-setpoint', put(ride(200)))).toMatchObject({
-    reason: 'no-power-flow',
+test('what a recorder left out counts with the record before it', () => {
+  const sparse = seriesOf({ power: blocks((watts) => watts) });
+  for (let i = 0; i < sparse.length; i++) if (i % 4 > 0) sparse.state[i] = SecondState.bridged;
+  expect(measuredOf(flatPowerShare, 'flat-setpoint', alone(sparse)).value).toBeGreaterThan(0.95);
+  const free = seriesOf({ power: ride(2400) });
+  for (let i = 0; i < free.length; i++) if (i % 4 > 0) free.state[i] = SecondState.bridged;
+  expect(measuredOf(flatPowerShare, 'flat-setpoint', alone(free)).value).toBe(0);
+});
+
+test('says nothing of three minutes', () => {
+  expect(outcomeOf(flatPowerShare, 'flat-setpoint', put(ride(150)))).toMatchObject({
+    reason: 'too-short',
   });
 });

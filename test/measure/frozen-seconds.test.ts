@@ -28,7 +28,13 @@ test('zeros are coasting, and a channel alone cannot show that it is frozen', ()
   expect(measuredOf(frozenSeconds, 'frozen-value', both).value).toBe(0);
 });
 
-test('a target held for most of the ride is named as one', () => {
-  const outcome = measuredOf(frozenSeconds, 'frozen-value', put({ power: hold(power, 100, 3500), cadence }));
-  expect(outcome.circumstances).toEqual(['target levels']);
+test('steps from target to target are named as such', () => {
+  const target = power.map((_, i) => [180, 250, 210][Math.floor(i / 60) % 3]!);
+  expect(measuredOf(frozenSeconds, 'frozen-value', put({ power: target, cadence })).circumstances).toEqual([
+    'target levels',
+  ]);
+  const dropouts = hold(hold(power, 600, 690), 1500, 1600);
+  expect(measuredOf(frozenSeconds, 'frozen-value', put({ power: dropouts, cadence })).circumstances).toEqual(
+    [],
+  );
 });
