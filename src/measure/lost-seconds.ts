@@ -14,6 +14,7 @@ export const lostSeconds = defineMeasure({
   of: 'recording',
   options: {
     withinSeconds: number('length of the stretch in which losses are added up, s'),
+    stillSpeed: number('slower than this a rider stands, and a meter may sleep, m/s'),
     zeroSeconds: number('shortest run of zero power under turning cranks that counts as lost, s'),
     zeroCadence: number('cadence from which cranks count as turning, rpm'),
     zeroBesideWatts: number('mean power just before and after that makes such zeros a loss, W'),
@@ -54,6 +55,7 @@ export const lostSeconds = defineMeasure({
 });
 
 interface Options {
+  readonly stillSpeed: number;
   readonly zeroSeconds: number;
   readonly zeroCadence: number;
   readonly zeroBesideWatts: number;
@@ -62,11 +64,12 @@ interface Options {
 
 function lostIn(recording: Series, [from, to]: Stretch, power: Float64Array, options: Options): Uint8Array {
   const { state, channels } = recording;
-  const { cadence } = channels;
+  const { cadence, speed } = channels;
   const lost = new Uint8Array(to);
   for (let i = from; i < to; i++) {
-    const unrecorded = state[i] === SecondState.missing;
-    if (unrecorded || (Number.isNaN(power[i]!) && state[i] !== SecondState.paused)) lost[i] = 1;
+    const asleep = speed !== undefined && speed[i]! < options.stillSpeed;
+    const powerless = Number.isNaN(power[i]!) && state[i] !== SecondState.paused && !asleep;
+    if (state[i] === SecondState.missing || powerless) lost[i] = 1;
   }
   if (cadence !== undefined) {
     const zeros = stretchesWhere(
@@ -80,7 +83,7 @@ function lostIn(recording: Series, [from, to]: Stretch, power: Float64Array, opt
         lost.fill(1, a, b);
     }
   }
-  const columns = [power, cadence, channels.speed, channels.heartRate].filter((c) => c !== undefined);
+  const columns = [power, cadence, speed, channels.heartRate].filter((c) => c !== undefined);
   if (columns.length < 2) return lost;
   const held = stretchesWhere(
     from + 1,

@@ -39,3 +39,11 @@ test('zeros between hard pedalling and held channels count as lost', () => {
   const stalled = alone(seriesOf({ power: held(power), cadence: held(cadence) }));
   expect(measuredOf(lostSeconds, 'recording-gap', stalled).value).toBe(39);
 });
+
+test('a meter may sleep while its rider stands', () => {
+  const asleep = power.map((w, i) => (i >= 1000 && i < 1090 ? Number.NaN : w));
+  const lost = (speed: number[]) =>
+    measuredOf(lostSeconds, 'recording-gap', alone(seriesOf({ power: asleep, speed }))).value;
+  expect(lost(power.map((_, i) => (i >= 1000 && i < 1090 ? 0 : 9)))).toBe(0);
+  expect(lost(power.map(() => 9))).toBe(90);
+});
