@@ -11,7 +11,7 @@ import { clock, duration, quantity, span, spans } from './words/number.ts';
 import { capital, plain } from './words/sentence.ts';
 import { falseAlarmSaid } from './words/source.ts';
 import { alignmentSaid, defectSaid } from './words/story.ts';
-import { deviceSaid, meterName, subjectName } from './words/subject.ts';
+import { deviceSaid, meterName, recordingName } from './words/subject.ts';
 
 export interface TextOptions {
   /** Columns of the terminal. */
@@ -208,12 +208,7 @@ function nextOf(page: Page, { next }: Outline): void {
 function fineOf(page: Page, { fine }: Outline): void {
   if (fine.length === 0) return;
   page.heading('Checked and found fine');
-  for (const one of fine) {
-    page.put(
-      `${one.title} (${one.about}): ${[one.value, one.limits].filter((part) => part !== null).join('; ')}`,
-      { lead: '· ' },
-    );
-  }
+  for (const one of fine) page.put(`${plain(one.claim)} (${one.title}, ${one.about})`, { lead: '· ' });
 }
 
 function uncheckedOf(page: Page, { unchecked }: Outline): void {
@@ -239,7 +234,7 @@ function recordingsOf(page: Page, report: Report): void {
 function recordingOf(page: Page, report: Report, one: ReportRecording): void {
   const mean = one.meanPower === null ? '' : `; mean ${quantity(one.meanPower, 'W')}`;
   page.put(
-    `${plain(capital([subjectName(report, one.subject)]))}: “${one.name}”, ${plain(deviceSaid(one.device))}; ${clock(one.start)}, ${duration(one.seconds)}${mean}.`,
+    `${plain(capital([recordingName(report, one)]))}: “${one.name}”, ${plain(deviceSaid(one.device))}; ${clock(one.start)}, ${duration(one.seconds)}${mean}.`,
     { lead: '· ' },
   );
   for (const defect of one.defects) page.put(plain(defectSaid(defect)), { indent: 2 });

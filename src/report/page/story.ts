@@ -4,7 +4,7 @@ import { channelNames, formatNames, placeNames, sectionNames } from '../words/na
 import { clock, counted, duration, number, quantity, span } from '../words/number.ts';
 import { capital, foreign, plain } from '../words/sentence.ts';
 import { alignmentFacts, alignmentSaid, defectSaid, leftOutSaid, stepSaid } from '../words/story.ts';
-import { deviceSaid, subjectName } from '../words/subject.ts';
+import { deviceSaid, recordingName, subjectName } from '../words/subject.ts';
 import { figure } from './figure.ts';
 import { bullets, said, terms } from './said.ts';
 
@@ -21,7 +21,7 @@ export function dataStory(report: Report, drawn: ReadonlySet<string>): Markup {
 function recording(report: Report, one: ReportRecording): Markup {
   const { declared } = one;
   const alignment = report.alignment.find(({ subject }) => subject === one.subject);
-  return html`<div class="row"><h3 class="kind">${plain(capital([subjectName(report, one.subject)]))}</h3><div class="flow">${terms(
+  return html`<div class="row"><h3 class="kind">${plain(capital([recordingName(report, one)]))}</h3><div class="flow">${terms(
     [
       ['File', said([foreign(one.name), `, ${formatNames[one.format]}`])],
       ['Device', said(deviceSaid(one.device))],

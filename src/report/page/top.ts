@@ -5,7 +5,7 @@ import { cautions } from '../words/cautions.ts';
 import { becauseSaid, gradeMeans, gradeWord, missingSaid, reachSaid } from '../words/grade.ts';
 import { clock, counted, duration, span } from '../words/number.ts';
 import { foreign } from '../words/sentence.ts';
-import { deviceSaid, subjectName } from '../words/subject.ts';
+import { deviceSaid, recordingName } from '../words/subject.ts';
 import { bullets, said, terms } from './said.ts';
 
 export const anchor = (told: Told) => `finding-${told.number}`;
@@ -24,7 +24,7 @@ export function mast(report: Report, { rests }: Outline): Markup {
     ...seconds.map(
       (one) =>
         [
-          capitalised(subjectName(report, one.subject)),
+          capitalised(recordingName(report, one)),
           said([foreign(one.name), ', ', ...deviceSaid(one.device)]),
         ] as const,
     ),

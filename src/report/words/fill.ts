@@ -10,22 +10,25 @@ import { foreign, join, type Sentence } from './sentence.ts';
  */
 const placeholder = /\{([A-Za-z][\w-]*)(?::([^{}|]+))?(?:\|([^{}|]*)\|([^{}|]*))?\}/g;
 
-/** Strings that we ourselves put under these names, and how they are said. */
-const vocabularies: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  channel: channelNames,
-  fact: factNames,
-  format: formatNames,
-};
+/** Strings that our own measures and readers put into a sentence, and how they are said. */
+const vocabulary = new Map<string, string>([
+  ...Object.entries({ ...channelNames, ...factNames, ...formatNames }),
+  ...Object.values(channelNames).map((word) => [word, word] as const),
+  ['none', 'none'],
+]);
+
+/** A word of ours, or a list of them with commas; null for everything else, which is a stranger's. */
+export function ownWords(text: string): string | null {
+  const words = text.split(', ').map((word) => vocabulary.get(word));
+  return words.includes(undefined) ? null : words.join(', ');
+}
 
 const isQuantity = (value: Value): value is Quantity => typeof value === 'object';
 const isUnit = (text: string | undefined): text is Unit =>
   text !== undefined && Object.hasOwn(decimals, text);
 
-function said(name: string, value: Value, unit: string | undefined): Sentence {
-  if (typeof value === 'string') {
-    const words = vocabularies[name];
-    return [words !== undefined && Object.hasOwn(words, value) ? words[value]! : foreign(value)];
-  }
+function said(value: Value, unit: string | undefined): Sentence {
+  if (typeof value === 'string') return [ownWords(value) ?? foreign(value)];
   if (unit === 'at') return [position(isQuantity(value) ? value.value : value)];
   if (isQuantity(value)) return [quantity(value.value, value.unit)];
   return [isUnit(unit) ? quantity(value, unit) : number(value)];
@@ -47,7 +50,7 @@ export function fill(template: string, values: Values): Sentence {
     if (!Object.hasOwn(values, name!)) pieces.push('an unstated value');
     else {
       const value = values[name!]!;
-      pieces.push(said(name!, value, unit));
+      pieces.push(said(value, unit));
       if (one !== undefined) pieces.push(` ${value === 1 ? one : many}`);
     }
   }

@@ -46,7 +46,7 @@ export function becauseSaid({ reach }: Report): string | null {
   if (reach.because.length === 0) return null;
   const said = reach.because.slice(0, 3).map(({ id, count }) => `${reasonInShort(id)} (${number(count)})`);
   const more = reach.because.length > said.length ? '; and other reasons' : '';
-  return `Not made, because ${said.join('; ')}${more}.`;
+  return `What stood in the way: ${said.join('; ')}${more}.`;
 }
 
 /** What the event requires and does not have; null when nothing is missing. */

@@ -80,6 +80,8 @@ export function defectSaid(defect: Defect): Sentence {
 }
 
 export function stepSaid(step: Step): Sentence {
+  if (step.id === 'aligned' && step.values.offset === '')
+    return ['Not put on the primary’s clock: no offset fits.'];
   return fill(steps[step.id], step.values);
 }
 

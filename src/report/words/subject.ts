@@ -1,20 +1,12 @@
-import type { Device, Report, Subject } from '../../types.ts';
+import type { Device, Report, ReportRecording, Subject } from '../../types.ts';
 import { foreign, join, type Sentence } from './sentence.ts';
 
-/** Which of the second recordings a "second:…" or "pair:…" subject means: its place in the list, from 0. */
-function secondIndex(report: Report, subject: Subject): number {
-  const code = subject.slice(subject.indexOf(':') + 1);
-  return report.submission.seconds.findIndex(
-    (one) => one.subject === subject || one.subject === `second:${code}`,
-  );
-}
+const codeOf = (subject: Subject) => subject.slice(subject.indexOf(':') + 1);
 
 /** "second recording", numbered only when there are several. */
-function secondName(report: Report, subject: Subject, noun: string): string {
-  const index = secondIndex(report, subject);
-  return report.submission.seconds.length > 1 && index >= 0
-    ? `second ${noun} ${index + 1}`
-    : `second ${noun}`;
+function secondName({ submission: { seconds } }: Report, subject: Subject, noun: string): string {
+  const index = seconds.findIndex((one) => codeOf(one.subject) === codeOf(subject));
+  return `second${noun}${seconds.length > 1 && index >= 0 ? ` ${index + 1}` : ''}`;
 }
 
 /** What a finding is about, in our own words. */
@@ -22,15 +14,18 @@ export function subjectName(report: Report, subject: Subject): string {
   if (subject === 'primary') return 'primary recording';
   if (subject === 'rider') return 'rider';
   if (subject === 'submission') return 'submission';
-  if (subject.startsWith('pair:')) return `primary against ${secondName(report, subject, 'recording')}`;
-  return secondName(report, subject, 'recording');
+  const second = secondName(report, subject, ' recording');
+  return subject.startsWith('pair:') ? `primary against ${second}` : second;
+}
+
+/** The recording itself, also where the subject names the pair that it makes with the primary. */
+export function recordingName(report: Report, { role, subject }: ReportRecording): string {
+  return role === 'primary' ? 'primary recording' : secondName(report, subject, ' recording');
 }
 
 /** For a chart's legend. */
 export function meterName(report: Report, subject: Subject): string {
-  if (subject === 'primary') return 'primary';
-  const index = secondIndex(report, subject);
-  return report.submission.seconds.length > 1 && index >= 0 ? `second ${index + 1}` : 'second';
+  return subject === 'primary' ? 'primary' : secondName(report, subject, '');
 }
 
 /** Maker, product and serial number as the file states them. */
