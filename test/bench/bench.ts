@@ -1,0 +1,190 @@
+/**
+ * `npm run bench`: what an audit costs, as ratios within one run, so that the machine matters little.
+ * The yardstick is strict decoding of the same files by the decoder that reading uses, and nothing else.
+ */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import process from 'node:process';
+import FitParser from 'fit-file-parser';
+import { audit, type Stage } from '../../src/audit.ts';
+import { loadRules } from '../../src/judge/load.ts';
+import { shippedGrades, shippedRules } from '../../src/judge/shipped.ts';
+import { measures } from '../../src/measure/index.ts';
+import { renderCsv } from '../../src/report/csv.ts';
+import { renderHtml } from '../../src/report/html.ts';
+import { renderJson } from '../../src/report/json.ts';
+import { renderText } from '../../src/report/text.ts';
+import type { Report } from '../../src/types.ts';
+import { type OnDisk, writePair } from './files.ts';
+
+const rounds = 15;
+const coldRounds = 7;
+
+async function inProcess(pair: OnDisk): Promise<void> {
+  const { decode, whole, stages, report } = await compare(pair);
+  heading('A 3 h pair, one process, warm');
+  row('strict decoding of both files', ms(decode));
+  row('audit', ms(whole), `${ratio(whole, decode)} of decoding; target at most 1.5`);
+  for (const [stage, time] of stages) row(`  ${stage}`, ms(time), ratio(time, decode));
+  const forms = {
+    text: () => renderText(report, { width: 100, colour: false, ascii: false }),
+    JSON: () => renderJson(report),
+    HTML: () => renderHtml(report),
+    CSV: () => renderCsv(report),
+  };
+  for (const [form, render] of Object.entries(forms)) {
+    const { time, result } = await timed(render);
+    row(`report as ${form}`, ms(time), `${Math.round(Buffer.byteLength(result) / 1000)} kB`);
+  }
+}
+
+async function growth(hour: OnDisk, long: OnDisk): Promise<void> {
+  const [short, eight] = [await compare(hour), await compare(long)];
+  heading('From 1 h to 8 h');
+  row('strict decoding', ms(eight.decode), `${ratio(eight.decode, short.decode)} of 1 h; linear is 8`);
+  row('audit', ms(eight.whole), `${ratio(eight.whole, short.whole)} of 1 h`);
+}
+
+/** Decoding and audit in turn, so that both meet the same machine. */
+async function compare(pair: OnDisk) {
+  const files = [pair.primary, pair.second].map((file) => ({
+    name: path.basename(file),
+    bytes: new Uint8Array(readFileSync(file)),
+  }));
+  const [primary, ...seconds] = files as [(typeof files)[number], ...typeof files];
+  const submission = {
+    primary,
+    seconds,
+    rider: JSON.parse(readFileSync(pair.rider, 'utf8')),
+    race: JSON.parse(readFileSync(pair.race, 'utf8')),
+    profile: null,
+    otherInputs: [],
+  };
+  const { set: rules } = await loadRules(
+    { rules: shippedRules, grades: shippedGrades, measures },
+    [],
+    'shipped',
+  );
+  if (rules === null) throw new Error('the shipped rules do not load');
+  const decoding: number[] = [];
+  const auditing: number[] = [];
+  const stages = new Map<Stage, number[]>();
+  let report: Report | undefined;
+  for (let round = -5; round < rounds; round++) {
+    const start = performance.now();
+    for (const { bytes } of files) decodeStrictly(bytes);
+    const middle = performance.now();
+    const marks: { stage: Stage; at: number }[] = [];
+    report = await audit(submission, rules, (stage) => marks.push({ stage, at: performance.now() }));
+    const end = performance.now();
+    if (round < 0) continue; // Warming up.
+    decoding.push(middle - start);
+    auditing.push(end - middle);
+    marks.forEach(({ stage, at }, i) => {
+      stages.set(stage, [...(stages.get(stage) ?? []), (marks[i + 1]?.at ?? end) - at]);
+    });
+  }
+  return {
+    decode: median(decoding),
+    whole: median(auditing),
+    stages: [...stages].map(([stage, times]) => [stage, median(times)] as const),
+    report: report!,
+  };
+}
+
+function decodeStrictly(bytes: Uint8Array): void {
+  new FitParser({ force: false, mode: 'list' }).parse(bytes as unknown as ArrayBuffer, (error) => {
+    if (error !== null && error !== undefined) throw new Error(String(error));
+  });
+}
+
+async function timed(render: () => string | Promise<string>): Promise<{ time: number; result: string }> {
+  const times: number[] = [];
+  let result = '';
+  for (let round = 0; round < rounds; round++) {
+    const start = performance.now();
+    result = await render();
+    times.push(performance.now() - start);
+  }
+  return { time: median(times), result };
+}
+
+/** Whole processes, as a user starts them. */
+function cold({ primary, second, rider, race }: OnDisk): void {
+  const commandLine = (form: string): string[] => {
+    const out = path.join(folder, `report.${form}`);
+    const facts = ['--second', second, '--rider', rider, '--race', race];
+    return [path.resolve('dist/cli.js'), 'audit', primary, ...facts, '--out', out, '--fail-on', 'never'];
+  };
+  const decoder = path.join(folder, 'decode.mjs');
+  const library = import.meta.resolve('fit-file-parser');
+  writeFileSync(
+    decoder,
+    `import { readFileSync } from 'node:fs';
+import FitParser from ${JSON.stringify(library)};
+for (const file of process.argv.slice(2))
+  new FitParser({ force: false, mode: 'list' }).parse(readFileSync(file), (error) => { if (error) throw error; });
+`,
+  );
+  const ways = {
+    'bare Node': ['-e', '0'],
+    'Node and strict decoding': [decoder, primary, second],
+    'wattassay audit, JSON': commandLine('json'),
+    'wattassay audit, HTML': commandLine('html'),
+  };
+  const runs = new Map(Object.keys(ways).map((name) => [name, [] as { time: number; memory: number }[]]));
+  for (let round = 0; round < coldRounds; round++) {
+    for (const [name, args] of Object.entries(ways)) runs.get(name)!.push(runProcess(args));
+  }
+  heading('A 3 h pair, whole processes');
+  const middle = (name: string, of: 'time' | 'memory') => median(runs.get(name)!.map((run) => run[of]));
+  const yardstick = middle('Node and strict decoding', 'time');
+  for (const name of runs.keys()) {
+    const time = middle(name, 'time');
+    const memory = `peak ${Math.round(middle(name, 'memory') / 1000)} MB`;
+    row(name, ms(time), `${ratio(time, yardstick)} of Node and decoding; ${memory}`);
+  }
+  row('', '', 'target at most 3');
+}
+
+/** Writes the highest resident size (kB) as the last line of standard error. */
+const watcher = `data:text/javascript,${encodeURIComponent(
+  "process.on('exit',()=>process.stderr.write('\\n'+process.resourceUsage().maxRSS))",
+)}`;
+
+function runProcess(args: readonly string[]): { time: number; memory: number } {
+  const start = performance.now();
+  const { status, stderr } = spawnSync(process.execPath, ['--import', watcher, ...args], {
+    encoding: 'utf8',
+    env: { ...process.env, NO_COLOR: '1' },
+  });
+  const time = performance.now() - start;
+  if (status !== 0) throw new Error(`${args.join(' ')}: ${stderr}`);
+  return { time, memory: Number(stderr.split('\n').at(-1)) };
+}
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
+}
+function heading(text: string): void {
+  process.stdout.write(`\n${text}\n`);
+}
+function row(what: string, value: string, note = ''): void {
+  process.stdout.write(`  ${what.padEnd(32)}${value.padStart(10)}   ${note}\n`.trimEnd().concat('\n'));
+}
+const ms = (time: number) => `${time.toFixed(time < 10 ? 1 : 0)} ms`;
+const ratio = (a: number, b: number) => (a / b).toFixed(2);
+
+const folder = mkdtempSync(path.join(tmpdir(), 'wattassay-bench-'));
+try {
+  const [hour, pair, long] = [1, 3, 8].map((hours) => writePair(folder, hours)) as [OnDisk, OnDisk, OnDisk];
+  process.stdout.write(`Node ${process.version}, medians of ${rounds} (processes: ${coldRounds})\n`);
+  await inProcess(pair);
+  await growth(hour, long);
+  cold(pair);
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
