@@ -1,3 +1,4 @@
+import clockFault from '../../rules/clock-fault.rule.json' with { type: 'json' };
 import coastingPower from '../../rules/coasting-power.rule.json' with { type: 'json' };
 import deadCadence from '../../rules/dead-cadence.rule.json' with { type: 'json' };
 import differentRide from '../../rules/different-ride.rule.json' with { type: 'json' };
@@ -7,6 +8,7 @@ import gradesFile from '../../rules/grades.json' with { type: 'json' };
 import lateDrift from '../../rules/late-drift.rule.json' with { type: 'json' };
 import meanBias from '../../rules/mean-bias.rule.json' with { type: 'json' };
 import missingChannel from '../../rules/missing-channel.rule.json' with { type: 'json' };
+import outsideRaceWindow from '../../rules/outside-race-window.rule.json' with { type: 'json' };
 import powerSpike from '../../rules/power-spike.rule.json' with { type: 'json' };
 import recordingGap from '../../rules/recording-gap.rule.json' with { type: 'json' };
 import sprintOvershoot from '../../rules/sprint-overshoot.rule.json' with { type: 'json' };
@@ -22,6 +24,8 @@ const files: readonly object[] = [
   // Recording.
   missingChannel,
   recordingGap,
+  clockFault,
+  outsideRaceWindow,
   // Trace.
   deadCadence,
   coastingPower,

@@ -3,18 +3,22 @@ import { flatPowerShare } from './flat-power-share.ts';
 import { frozenSeconds } from './frozen-seconds.ts';
 import { lostSeconds } from './lost-seconds.ts';
 import type { Measure } from './measure.ts';
+import { misplacedShare } from './misplaced-share.ts';
 import { missingChannelCount } from './missing-channel-count.ts';
 import { overallDifference } from './overall-difference.ts';
 import { powerAtZeroCadence } from './power-at-zero-cadence.ts';
 import { sharedDetail } from './shared-detail.ts';
 import { spikeCount } from './spike-count.ts';
 import { sprintExcess } from './sprint-excess.ts';
+import { uncoveredShare } from './uncovered-share.ts';
 import { zeroCadenceShare } from './zero-cadence-share.ts';
 
 /** Every measure, in the order of the families: recording, trace, agreement, physiology. */
 export const measures: readonly Measure[] = [
   missingChannelCount,
   lostSeconds,
+  misplacedShare,
+  uncoveredShare,
   zeroCadenceShare,
   powerAtZeroCadence,
   flatPowerShare,

@@ -1,0 +1,62 @@
+import { SecondState, type Series } from '../types.ts';
+import { defineMeasure, exact, notApplicable } from './measure.ts';
+
+/**
+ * Share of the records whose place in time is in doubt: written behind a time that the clock had already
+ * reached, far from the body of the ride, without a time, or sharing a second with another where no
+ * neighbouring second is free for it. An exact count.
+ */
+export const misplacedShare = defineMeasure({
+  id: 'misplaced-share',
+  of: 'recording',
+  options: {},
+  compute(_all, recording) {
+    const { time } = recording.recording;
+    if (time.length === 0) return notApplicable('too-short', { seconds: 0, needed: 1 });
+    const { behind, steps, timeless, far, whole, furthest } = walk(recording, time);
+    let recorded = 0;
+    for (const state of recording.state) if (state === SecondState.recorded) recorded++;
+    // Several records a second are no fault where the clock itself tells them apart.
+    const doubled = whole ? Math.max(0, time.length - timeless - far - recorded) : 0;
+    // What was written behind the clock usually shares its second as well: no record counts twice.
+    const misplaced = Math.max(behind, doubled) + timeless + far;
+    return exact(misplaced / time.length, 'share', time.length, {
+      details: {
+        records: time.length,
+        misplaced,
+        backward: steps,
+        behind,
+        furthest: { value: furthest, unit: 's' },
+        far,
+        doubled,
+        timeless,
+      },
+    });
+  },
+});
+
+function walk({ start, length }: Series, time: Float64Array) {
+  let latest = -Infinity;
+  const found = { behind: 0, steps: 0, timeless: 0, far: 0, whole: true, furthest: 0 };
+  let previous = -Infinity;
+  for (const clock of time) {
+    if (!Number.isFinite(clock)) {
+      found.timeless++;
+      continue;
+    }
+    if (!Number.isInteger(clock)) found.whole = false;
+    const second = Math.round(clock);
+    if (second < start || second >= start + length) {
+      found.far++;
+      continue;
+    }
+    if (clock < previous) found.steps++;
+    if (clock < latest) {
+      found.behind++;
+      found.furthest = Math.max(found.furthest, Math.round(latest - clock));
+    }
+    latest = Math.max(latest, clock);
+    previous = clock;
+  }
+  return found;
+}

@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest';
+import { uncoveredShare } from '../../src/measure/uncovered-share.ts';
+import { measuredOf, outcomeOf } from './measure-of.ts';
+import { alone, ride, seriesOf, start } from './series.ts';
+
+const series = seriesOf({ power: ride(3600) });
+const iso = (seconds: number) => new Date(seconds * 1000).toISOString();
+const race = (from: number, to: number) =>
+  alone(series, { start: iso(start + from), finish: iso(start + to) });
+const covers = (from: number, to: number) =>
+  measuredOf(uncoveredShare, 'outside-race-window', race(from, to));
+
+test('a recording that covers the race', () => {
+  expect(covers(0, 3600)).toMatchObject({ value: 0, circumstances: [], charts: [] });
+});
+
+test('late starts and early ends add up', () => {
+  expect(covers(-300, 2700)).toMatchObject({
+    value: 0.1,
+    details: { late: { value: 300 }, early: { value: 0 } },
+  });
+  expect(covers(-400, 3600 + 400).value).toBeCloseTo(800 / 4400, 12);
+});
+
+test('slips of whole hours and quarters are named, the smallest first', () => {
+  const hour = covers(3600 + 60, 2 * 3600 + 30);
+  expect(hour).toMatchObject({ value: 1, circumstances: ['zone slip'], details: { slip: { value: 3600 } } });
+  const nepal = covers(-20_700 + 40, -20_700 + 3600);
+  expect(nepal.details).toMatchObject({ slip: { value: -20_700, unit: 's' } });
+  expect(covers(86_400 * 3, 86_400 * 3 + 3600).circumstances).toEqual([]);
+});
+
+test('needs the times of the race', () => {
+  expect(outcomeOf(uncoveredShare, 'outside-race-window', alone(series))).toMatchObject({
+    reason: 'no-fact',
+    values: { fact: 'start' },
+  });
+});
