@@ -9,13 +9,11 @@ import path from 'node:path';
 import process from 'node:process';
 import FitParser from 'fit-file-parser';
 import { audit, type Stage } from '../../src/audit.ts';
-import { loadRules } from '../../src/judge/load.ts';
-import { shippedGrades, shippedRules } from '../../src/judge/shipped.ts';
-import { measures } from '../../src/measure/index.ts';
 import { renderCsv } from '../../src/report/csv.ts';
 import { renderHtml } from '../../src/report/html.ts';
 import { renderJson } from '../../src/report/json.ts';
 import { renderText } from '../../src/report/text.ts';
+import { ruleSet } from '../../src/rules.ts';
 import type { Report } from '../../src/types.ts';
 import { type OnDisk, writePair } from './files.ts';
 
@@ -62,12 +60,7 @@ async function compare(pair: OnDisk) {
     profile: null,
     otherInputs: [],
   };
-  const { set: rules } = await loadRules(
-    { rules: shippedRules, grades: shippedGrades, measures },
-    [],
-    'shipped',
-  );
-  if (rules === null) throw new Error('the shipped rules do not load');
+  const rules = await ruleSet();
   const decoding: number[] = [];
   const auditing: number[] = [];
   const stages = new Map<Stage, number[]>();
