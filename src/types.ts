@@ -426,6 +426,8 @@ export interface Measurement {
   readonly subject: Subject;
   readonly options: Readonly<Record<string, OptionValue>>;
   readonly outcome: Outcome;
+  /** The measure's own words for the circumstances it found. */
+  readonly remarks: readonly string[];
 }
 
 /* ---------------------------------------------------------------- history */
@@ -548,6 +550,8 @@ export interface Rule {
   readonly settles: readonly string[];
   readonly source: Source;
   readonly examples: readonly RuleExample[];
+  /** Rules whose findings about the same subject this one accounts for, so that one fault is told once. */
+  readonly explains?: readonly string[];
   /** Set only by an overlaid file that switches the rule off. */
   readonly off?: string;
 }
@@ -589,6 +593,10 @@ export interface Finding {
   readonly expected: { readonly declared: HonestRange; readonly field: HonestRange } | null;
   /** Why the level is lower than the limits alone would make it; null otherwise. */
   readonly ceiling: string | null;
+  /** What a reader should know beside the number, in the measure's own words. */
+  readonly remarks: readonly string[];
+  /** The rule whose finding about the same subject accounts for this one as well; null: stands on its own. */
+  readonly explainedBy: string | null;
   readonly stretches: readonly Stretch[];
   /** Which claim of the rule holds, and what fills it in. */
   readonly summary: { readonly id: 'above' | 'below' | 'fine'; readonly values: Values };

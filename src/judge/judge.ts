@@ -10,6 +10,7 @@ import {
   type Rule,
   type RuleSet,
 } from '../types.ts';
+import { explain } from './explain.ts';
 import { type Comparable, canCompare, effectiveLimit, raisedLevels, type Side, sideBeyond } from './limit.ts';
 import { roundMeasurement } from './round.ts';
 
@@ -37,7 +38,7 @@ export function judge(measurements: readonly Measurement[], { rules }: Pick<Rule
       findings.push(findingOf(rule, measurement, measurement.outcome));
     }
   }
-  return { measurements: judged, findings };
+  return { measurements: judged, findings: explain(findings, byId) };
 }
 
 /** A rule in multiples of the honest spread over a measure that states none is a failure, never a pass. */
@@ -48,7 +49,7 @@ function comparable(rule: Rule, measurement: Measurement): Measurement {
   return { ...measurement, outcome: { state: 'failed', message } };
 }
 
-function findingOf(rule: Rule, { subject }: Measurement, measured: Measured): Finding {
+function findingOf(rule: Rule, { subject, remarks }: Measurement, measured: Measured): Finding {
   const verdict = verdictOf(rule, measured);
   return {
     rule: rule.id,
@@ -61,6 +62,8 @@ function findingOf(rule: Rule, { subject }: Measurement, measured: Measured): Fi
     limits: verdict.limits,
     expected: measured.expected ?? null,
     ceiling: verdict.ceiling,
+    remarks,
+    explainedBy: null,
     stretches: measured.stretches,
     summary: { id: verdict.side ?? 'fine', values: valuesOf(measured, verdict) },
     chance: measured.chance ?? null,

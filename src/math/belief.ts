@@ -1,4 +1,4 @@
-import { normalProbability } from './normal.ts';
+import { tabledProbability } from './normal-table.ts';
 
 /** What is believed of one number: weights (summing to 1) on an even grid of its possible values. */
 export interface Belief {
@@ -40,7 +40,7 @@ export function normaliseWeights(weights: Float64Array): number {
 export function blurred(belief: Belief, spread: number): Belief {
   const { first, step, weights } = belief;
   const reach = Math.min(weights.length - 1, Math.ceil((4 * spread) / step));
-  if (reach === 0) return belief;
+  if (spread === 0 || reach === 0) return belief;
   const kernel = new Float64Array(reach + 1);
   let total = 0;
   for (let k = 0; k <= reach; k++) {
@@ -68,7 +68,7 @@ export function chanceAbove(belief: Belief, value: number, spread: number): numb
   let chance = 0;
   for (let i = 0; i < weights.length; i++) {
     if (weights[i]! < 1e-12) continue;
-    chance += weights[i]! * normalProbability((first + i * step - value) / spread);
+    chance += weights[i]! * tabledProbability((first + i * step - value) / spread);
   }
   return Math.min(1, chance);
 }

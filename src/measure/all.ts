@@ -10,16 +10,15 @@ export function measureAll(all: Subjects, rules: readonly Rule[]): Measurement[]
   return rules.flatMap((rule) => {
     const measure = measures.find(({ id }) => id === rule.measure);
     if (measure === undefined) throw new Error(`rule ${rule.id} names an unknown measure: ${rule.measure}`);
-    return targets(all, rule).map(([subject, target]) => ({
-      measure: measure.id,
-      rule: rule.id,
-      subject,
-      options: rule.options,
-      outcome:
+    return targets(all, rule).map(([subject, target]) => {
+      const outcome =
         rule.off === undefined
           ? outcomeOf(measure, all, target, rule)
-          : notApplicable('switched-off', { why: rule.off }),
-    }));
+          : notApplicable('switched-off', { why: rule.off });
+      const found = outcome.state === 'measured' ? outcome.circumstances : [];
+      const remarks = found.flatMap((circumstance) => measure.circumstances[circumstance] ?? []);
+      return { measure: measure.id, rule: rule.id, subject, options: rule.options, outcome, remarks };
+    });
   });
 }
 

@@ -2,7 +2,7 @@ import type { Measured, RatioChart, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { type Blocks, blocksOf } from './pair/blocks.ts';
 import { gate } from './pair/gate.ts';
-import { fitRatio, type RatioFit } from './pair/ratio-fit.ts';
+import { effectOf, fitRatio, type RatioFit } from './pair/ratio-fit.ts';
 import { pairSamples } from './pair/samples.ts';
 
 /**
@@ -27,8 +27,8 @@ export const differenceTrend = defineMeasure({
       return notApplicable('too-few-blocks', { blocks: blocks.count, needed: options.leastBlocks });
     }
     const ratio = fitRatio(blocks);
-    const time = ratio?.of.indexOf('time') ?? -1;
-    if (ratio === null || time < 0 || ratio.fit.inflation[time]! > options.mostInflation) {
+    const time = ratio === null ? null : effectOf(ratio, 'time');
+    if (ratio === null || time === null || time.inflation > options.mostInflation) {
       return notApplicable('cannot-separate');
     }
     return describe(all, pair.subject, blocks, ratio, options);
@@ -43,12 +43,10 @@ function describe(
   { declaredSpread, fieldSpread }: { declaredSpread: number; fieldSpread: number },
 ): Measured {
   const [from, to] = all.window;
-  const slope = ratio.fit.coefficients[1]!;
-  const error = ratio.fit.errors[1]!;
+  const { coefficient: slope, error, reach } = effectOf(ratio, 'time')!;
   // Time runs from -1 to 1 over the blocks; the race is a little longer than its blocks' middles.
   const race = (to - from) / ratio.halfSpan;
   const growth = (b: number) => 100 * Math.expm1(b * race);
-  const reach = ratio.fit.reach * error;
   const sampling = 100 * race * error;
   const value = growth(slope);
   return measured(value, '%', [growth(slope - reach), growth(slope + reach)], blocks.count, {

@@ -180,6 +180,8 @@ function findingOf(page: Page, report: Report, told: Told, level: Raised, ascii:
   }
   if (finding.stretches.length > 0) page.put(`When: ${spans(finding.stretches, 6)}`, { indent });
   if (finding.ceiling !== null) page.put(`Not raised further: ${finding.ceiling}`, { indent });
+  if (finding.remarks.length > 0) page.put(`Mind: ${finding.remarks.join('; ')}`, { indent });
+  if (finding.explainedBy !== null) page.put(`Accounted for by: ${finding.explainedBy}`, { indent });
   if (level === 'note' || rule === null) return;
   if (rule.innocent.length > 0) page.put(`It may be innocent: ${rule.innocent.join(' ')}`, { indent });
   if (rule.settles.length > 0) page.put(`It would be settled by: ${rule.settles.join(' ')}`, { indent });
@@ -208,14 +210,14 @@ function nextOf(page: Page, { next }: Outline): void {
 function fineOf(page: Page, { fine }: Outline): void {
   if (fine.length === 0) return;
   page.heading('Checked and found fine');
-  for (const one of fine) page.put(`${plain(one.claim)} (${one.title}, ${one.about})`, { lead: '· ' });
+  for (const one of fine) page.put(`${one.question} ${plain(one.claim)}`, { lead: '· ' });
 }
 
 function uncheckedOf(page: Page, { unchecked }: Outline): void {
   if (unchecked.length === 0) return;
   page.heading('What could not be checked, and why');
   for (const { because, checks } of unchecked) {
-    page.put(`${plain(capital([because]))}: ${checks.map((one) => one.title).join(', ')}.`, { lead: '· ' });
+    page.put(`${plain(capital([because]))}: ${checks.map((one) => one.question).join(' ')}`, { lead: '· ' });
   }
 }
 

@@ -364,6 +364,8 @@ function makeFinding(parts: Partial<Finding> & { readonly rule: string; readonly
     },
     expected: { declared: { centre: -2.1, spread: 2.3 }, field: { centre: -2.1, spread: 4.7 } },
     ceiling: null,
+    remarks: [],
+    explainedBy: null,
     stretches: [],
     summary: { id: parts.level === 'none' ? 'fine' : 'above', values: {} },
     chance: null,

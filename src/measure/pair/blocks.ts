@@ -1,5 +1,7 @@
 import type { PairSamples } from './samples.ts';
 
+const kept = new WeakMap<PairSamples, Map<number, Blocks>>();
+
 /** Means over blocks of the ride: seconds are not independent, blocks nearly are. */
 export interface Blocks {
   /** Middle of the block, s on the primary's series. */
@@ -12,9 +14,17 @@ export interface Blocks {
 
 /**
  * Averages the compared seconds in blocks of `seconds` by the clock; a block with less than half of its
- * seconds, or in which either meter shows nothing, is left out.
+ * seconds, or in which either meter shows nothing, is left out. Worked out once for each length.
  */
 export function blocksOf(samples: PairSamples, seconds: number): Blocks {
+  const known = kept.get(samples) ?? new Map<number, Blocks>();
+  kept.set(samples, known);
+  const blocks = known.get(seconds) ?? average(samples, seconds);
+  known.set(seconds, blocks);
+  return blocks;
+}
+
+function average(samples: PairSamples, seconds: number): Blocks {
   const at: number[] = [];
   const own: number[] = [];
   const other: number[] = [];

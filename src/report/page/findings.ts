@@ -33,6 +33,8 @@ function finding(report: Report, told: Told, level: Raised, place: ReadonlyMap<s
       [
         ['When', finding.stretches.length > 0 ? spans(finding.stretches, mostStretches) : null],
         ['Not raised further', finding.ceiling],
+        ['Mind', finding.remarks.length > 0 ? finding.remarks.join('; ') : null],
+        ['Accounted for by', finding.explainedBy],
         [
           'How often honest riders show this',
           finding.chance === null
