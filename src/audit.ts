@@ -33,6 +33,8 @@ import {
 export interface Submission extends Facts {
   readonly primary: NamedBytes;
   readonly seconds: readonly NamedBytes[];
+  /** Seconds that could not even be opened, each with the sentence that says why. */
+  readonly unopened?: Report['submission']['unreadable'];
 }
 
 /** The same once its files are read. */
@@ -68,7 +70,8 @@ export async function audit(
 ): Promise<Report> {
   onStage('reading');
   const primary = await read(submission.primary);
-  const { seconds, unreadable } = await readSeconds(submission.seconds);
+  const { seconds, unreadable: unread } = await readSeconds(submission.seconds);
+  const unreadable = [...(submission.unopened ?? []), ...unread];
   return auditRecordings({ ...submission, primary, seconds, unreadable }, rules, onStage);
 }
 
