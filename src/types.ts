@@ -383,12 +383,21 @@ export type ReasonId =
   | 'history-too-thin' // values: windows, needed
   | 'no-heart-rate-range'
   | 'no-overlap-of-power' // early and late share no range of power
+  | 'narrow-range' // values: what (power, cadence)
   | 'cannot-separate' // effects cannot be told apart
   | 'no-fact' // values: fact
   | 'nothing-required'
   | 'not-a-race'
   | 'outdoors'
   | 'switched-off'; // values: why
+
+/** Another rider's submission to the same event, as far as content is compared; on its own 1 s grid. */
+export interface OtherSubmission {
+  /** As the event names it: a stranger's string. */
+  readonly name: string;
+  readonly power?: Float64Array;
+  readonly cadence?: Float64Array;
+}
 
 /** Everything a measure may look at. */
 export interface Subjects {
@@ -401,6 +410,8 @@ export interface Subjects {
   readonly race: RaceFacts;
   /** Only rides before the race; null when no history was handed in. */
   readonly history: History | null;
+  /** Other submissions of the event that share marks of content with this one; undefined without an event. */
+  readonly others?: readonly OtherSubmission[];
 }
 
 /** One tunable number (or list of numbers) of a measure; its value stands in the rule file. */
@@ -690,6 +701,8 @@ export type Reading = number | null;
 export type Chart =
   | TracesChart
   | RatioChart
+  | DependenceChart
+  | AgreementChart
   | EffortsChart
   | CurveChart
   | ResponseChart
@@ -727,6 +740,36 @@ export interface RatioChart {
     readonly low: number;
     readonly high: number;
   }[];
+}
+
+/** Difference of two meters in blocks against power or cadence, with means of bands and their intervals. */
+export interface DependenceChart {
+  readonly kind: 'dependence';
+  readonly id: string;
+  readonly subject: Subject;
+  readonly of: 'power' | 'cadence';
+  readonly unit: 'W' | 'rpm';
+  /** Primary over second, %, of each block. */
+  readonly points: readonly { readonly x: number; readonly percent: number }[];
+  readonly bands: readonly {
+    readonly from: number;
+    readonly to: number;
+    readonly count: number;
+    readonly percent: number;
+    readonly low: number;
+    readonly high: number;
+  }[];
+}
+
+/** Difference of two meters in blocks against their mean, with the limits of agreement, %. */
+export interface AgreementChart {
+  readonly kind: 'agreement';
+  readonly id: string;
+  readonly subject: Subject;
+  readonly points: readonly { readonly watts: number; readonly percent: number }[];
+  readonly mean: number;
+  readonly low: number;
+  readonly high: number;
 }
 
 /** Each sprint second by second on both meters. */

@@ -2,6 +2,7 @@ import clockFault from '../../rules/clock-fault.rule.json' with { type: 'json' }
 import coastingPower from '../../rules/coasting-power.rule.json' with { type: 'json' };
 import deadCadence from '../../rules/dead-cadence.rule.json' with { type: 'json' };
 import differentRide from '../../rules/different-ride.rule.json' with { type: 'json' };
+import duplicateSubmission from '../../rules/duplicate-submission.rule.json' with { type: 'json' };
 import flatSetpoint from '../../rules/flat-setpoint.rule.json' with { type: 'json' };
 import frozenValue from '../../rules/frozen-value.rule.json' with { type: 'json' };
 import gradesFile from '../../rules/grades.json' with { type: 'json' };
@@ -11,6 +12,7 @@ import missingChannel from '../../rules/missing-channel.rule.json' with { type: 
 import outsideRaceWindow from '../../rules/outside-race-window.rule.json' with { type: 'json' };
 import powerSpike from '../../rules/power-spike.rule.json' with { type: 'json' };
 import recordingGap from '../../rules/recording-gap.rule.json' with { type: 'json' };
+import repeatedBlock from '../../rules/repeated-block.rule.json' with { type: 'json' };
 import sprintOvershoot from '../../rules/sprint-overshoot.rule.json' with { type: 'json' };
 import type { Grades, Rule } from '../types.ts';
 import { withoutSchema } from './overlay.ts';
@@ -26,6 +28,8 @@ const files: readonly object[] = [
   recordingGap,
   clockFault,
   outsideRaceWindow,
+  repeatedBlock,
+  duplicateSubmission,
   // Trace.
   deadCadence,
   coastingPower,

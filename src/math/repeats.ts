@@ -55,8 +55,8 @@ export function exactRepeats(values: Float64Array, { window, split, telling }: R
   return found;
 }
 
-/** Hash of each window, NaN where it holds a NaN. */
-function rollingHashes(values: Float64Array, window: number): Float64Array {
+/** Hash of each window of samples, NaN where it holds a NaN; equal to a thousandth means equal. */
+export function rollingHashes(values: Float64Array, window: number): Float64Array {
   const hashes = new Float64Array(values.length - window + 1).fill(Number.NaN);
   let leading = 1;
   for (let k = 0; k < window; k++) leading = Math.imul(leading, base);

@@ -1,3 +1,4 @@
+import { copiedSeconds } from './copied-seconds.ts';
 import { differenceTrend } from './difference-trend.ts';
 import { flatPowerShare } from './flat-power-share.ts';
 import { frozenSeconds } from './frozen-seconds.ts';
@@ -8,6 +9,7 @@ import { missingChannelCount } from './missing-channel-count.ts';
 import { overallDifference } from './overall-difference.ts';
 import { powerAtZeroCadence } from './power-at-zero-cadence.ts';
 import { sharedDetail } from './shared-detail.ts';
+import { sharedSeconds } from './shared-seconds.ts';
 import { spikeCount } from './spike-count.ts';
 import { sprintExcess } from './sprint-excess.ts';
 import { uncoveredShare } from './uncovered-share.ts';
@@ -19,6 +21,8 @@ export const measures: readonly Measure[] = [
   lostSeconds,
   misplacedShare,
   uncoveredShare,
+  copiedSeconds,
+  sharedSeconds,
   zeroCadenceShare,
   powerAtZeroCadence,
   flatPowerShare,
