@@ -56,6 +56,10 @@ export class Problem extends Error {
 /** "where: what. hint." in one line, for a log or a terminal. The caller cleans it for its medium. */
 export function sentence(problem: Problem): string {
   const place = problem.where === undefined ? '' : `${problem.where}: `;
-  const hint = problem.hint === undefined ? '' : ` ${problem.hint}.`;
-  return `${place}${problem.message}.${hint}`;
+  const hint = problem.hint === undefined ? '' : ` ${stopped(problem.hint)}`;
+  return `${place}${stopped(problem.message)}${hint}`;
+}
+
+function stopped(text: string): string {
+  return /[.?!]$/.test(text) ? text : `${text}.`;
 }

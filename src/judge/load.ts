@@ -56,8 +56,8 @@ export async function loadRules(ground: Ground, files: readonly RuleFile[], name
       seen.add(rule.id);
       rules.set(rule.id, rule);
     } catch (error) {
-      if (!(error instanceof Faulty)) throw error;
-      problems.push(...error.problems);
+      if (!(error instanceof AggregateError)) throw error;
+      problems.push(...error.errors);
     }
   }
   if (problems.length > 0) return { set: null, problems };
@@ -87,15 +87,6 @@ export async function ruleFaults(
     ...claimFaults(sound, new Set(alike.flatMap(detailsOf))),
     ...exampleFaults(sound),
   ];
-}
-
-/** Stops the reading of one file, carrying all that is wrong with it. Never leaves this module. */
-class Faulty extends Error {
-  readonly problems: readonly Problem[];
-  constructor(problems: readonly Problem[]) {
-    super('faulty');
-    this.problems = problems;
-  }
 }
 
 async function ruleFrom(file: RuleFile, ground: Ground, seen: ReadonlySet<string>): Promise<Rule> {
@@ -153,13 +144,14 @@ async function shaped(file: RuleFile, schema: Schema): Promise<Readonly<Record<s
   try {
     value = parseJson(file.text, 'rule-wrong', file.name);
   } catch (error) {
-    throw error instanceof Problem ? new Faulty([error]) : error;
+    throw error instanceof Problem ? new AggregateError([error]) : error;
   }
   const faults = await faultsOf(schema, value);
   if (faults.length > 0) reject(file, ...faults);
   return withoutSchema(value as object);
 }
 
+/** Ends the reading of one file with all that is wrong with it. */
 function reject(file: RuleFile, ...faults: Fault[]): never {
-  throw new Faulty(problemsOf(faults, 'rule-wrong', file.name));
+  throw new AggregateError(problemsOf(faults, 'rule-wrong', file.name));
 }

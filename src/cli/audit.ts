@@ -1,0 +1,162 @@
+import path from 'node:path';
+import { Command, Option } from 'commander';
+import { audit, type Submission } from '../audit.ts';
+import { limits, writeWhole } from '../files/index.ts';
+import { Problem, sentence } from '../problem.ts';
+import { redact } from '../report/index.ts';
+import type { NamedBytes, Report } from '../types.ts';
+import { type FactOptions, raceGiven, riderGiven } from './facts.ts';
+import { type Form, formOf, forms, render, renderTo } from './forms.ts';
+import { readNamed } from './inputs.ts';
+import type { Io } from './io.ts';
+import { each, options } from './options.ts';
+import { historyGiven } from './past-rides.ts';
+import { progressOn } from './progress.ts';
+import { rulesGiven } from './rule-folder.ts';
+import { remark } from './say.ts';
+import { type FailOn, failLevels, statusOf } from './status.ts';
+
+interface AuditOptions extends FactOptions {
+  readonly second?: readonly string[];
+  readonly history?: string;
+  readonly rules?: string;
+  readonly format?: Form;
+  readonly out?: readonly string[];
+  readonly failOn: FailOn;
+  readonly redact?: true;
+}
+
+const examples = `
+Examples:
+  $ wattassay audit trainer.fit
+  $ wattassay audit trainer.fit --second pedals.fit --out report.html
+  $ wattassay audit trainer.fit --second pedals.fit --mass 68 --class women \\
+      --device primary=trainer,2,1.5 --device second=pedal,2,1 \\
+      --start 2026-03-14T19:00:00+01:00 --finish 2026-03-14T20:04:00+01:00
+  $ wattassay audit trainer.fit --history rides/ --rider rider.json --race race.json
+  $ wattassay audit trainer.fit --rules our-rules/ --redact --format json --fail-on never
+
+Recordings may be FIT, TCX, GPX or CSV, also gzipped or alone in a ZIP.
+
+Exit status: 0 below --fail-on; 1 the submission reached it, or is incomplete; 2 could not run.
+`;
+
+/** `wattassay audit PRIMARY`. `done` is told the exit status. */
+export function auditCommand(io: Io, done: (status: number) => void): Command {
+  return new Command('audit')
+    .summary('audit one submission: a recording, and what there is beside it')
+    .description('Audits one submission and reports what needs an explanation, with the evidence.')
+    .argument('<primary>', 'the recording that the result rests on')
+    .addOption(new Option('--second <file>', 'the same ride by another meter (repeatable)').argParser(each))
+    .addOption(
+      new Option(
+        '--history <path>',
+        "the rider's earlier rides: a folder or ZIP of recordings, or a profile",
+      ),
+    )
+    .addOption(options.rider())
+    .addOption(options.mass())
+    .addOption(options.class())
+    .addOption(options.device())
+    .addOption(options.race())
+    .addOption(options.start())
+    .addOption(options.finish())
+    .addOption(options.kind())
+    .addOption(options.require())
+    .addOption(options.rules())
+    .addOption(new Option('--format <form>', 'what to print; text unless --out is given').choices(forms))
+    .addOption(
+      new Option(
+        '--out <file>',
+        'write the report to a file; .txt, .json, .html, .md or .csv chooses the form (repeatable)',
+      ).argParser(each),
+    )
+    .addOption(
+      new Option('--fail-on <level>', 'exit with status 1 from this level on')
+        .choices(failLevels)
+        .default('refer'),
+    )
+    .option('--redact', 'keep names, heart rate and body mass out of every output, and still judge by them')
+    .addHelpText('after', examples)
+    .action(async (primary: string, given: AuditOptions) => done(await run(io, primary, given)));
+}
+
+async function run(io: Io, primary: string, given: AuditOptions): Promise<number> {
+  const outs = (given.out ?? []).map((file) => ({ file, form: formOf(file) }));
+  const progress = progressOn(io);
+  try {
+    const rules = await rulesGiven(io, given.rules);
+    const submission = await submissionGiven(io, primary, given, (what) => progress.now(what));
+    const inputs = [...submission.otherInputs, ...rules.inputs];
+    const report = await audit({ ...submission, otherInputs: inputs }, rules.set, (stage) =>
+      progress.now(stage),
+    );
+    progress.clear();
+    await tell(io, given.redact ? redact(report) : report, given, outs);
+    return statusOf(report, given.failOn);
+  } finally {
+    progress.clear();
+  }
+}
+
+async function submissionGiven(
+  io: Io,
+  primary: string,
+  given: AuditOptions,
+  onFile: (what: string) => void,
+): Promise<Submission> {
+  const rider = await riderGiven(io, given);
+  const race = await raceGiven(io, given);
+  const { devices } = rider.facts;
+  const history =
+    given.history === undefined
+      ? null
+      : await historyGiven(io, given.history, {
+          ...(devices === undefined ? {} : { devices }),
+          onFile,
+          onTrouble: (said) => given.redact || remark(io, `left out: ${said}`),
+        });
+  return {
+    primary: await readNamed(io, primary, limits.recordingBytes),
+    ...(await secondsGiven(io, given.second ?? [])),
+    rider: rider.facts,
+    race: race.facts,
+    profile: history?.profile ?? null,
+    otherInputs: [...rider.inputs, ...race.inputs, ...(history?.inputs ?? [])],
+  };
+}
+
+/** A second that cannot be opened makes the submission incomplete; it does not stop the audit. */
+async function secondsGiven(
+  io: Io,
+  files: readonly string[],
+): Promise<{ seconds: NamedBytes[]; unopened: Report['submission']['unreadable'] }> {
+  const seconds: NamedBytes[] = [];
+  const unopened: { name: string; why: string }[] = [];
+  for (const file of files) {
+    const name = path.basename(file);
+    try {
+      seconds.push(await readNamed(io, file, limits.recordingBytes, name));
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      unopened.push({ name, why: sentence(error) });
+    }
+  }
+  return { seconds, unopened };
+}
+
+/** Files first: a report that could not be written must not look as if it had been. */
+async function tell(
+  io: Io,
+  report: Report,
+  { format }: AuditOptions,
+  outs: readonly { file: string; form: Form }[],
+): Promise<void> {
+  for (const { file, form } of outs) {
+    await writeWhole(path.resolve(io.cwd, file), await render(report, form));
+    remark(io, `written: ${file}`);
+  }
+  const form = format ?? (outs.length === 0 ? 'text' : null);
+  if (form !== null) io.stdout.write(await renderTo(io, report, form));
+  else remark(io, `grade: ${report.grade}`);
+}

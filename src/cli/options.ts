@@ -1,0 +1,40 @@
+import { InvalidArgumentError, Option } from 'commander';
+
+/** Options that mean the same in every command that has them. */
+export const options = {
+  rider: () => new Option('--rider <file>', 'facts about the rider: body mass, record class, meters (JSON)'),
+  race: () =>
+    new Option('--race <file>', 'facts about the race: start, finish, kind, what it requires (JSON)'),
+  rules: () => new Option('--rules <folder>', "an event's own rules, laid over the shipped ones"),
+  mass: () => new Option('--mass <kg>', "the rider's body mass").argParser(number),
+  class: () =>
+    new Option('--class <class>', 'whose published records to compare with').choices(['women', 'open']),
+  device: () =>
+    new Option(
+      '--device <meter>',
+      'a meter as declared: recording=place,sides,tolerance in %, like primary=trainer,2,1.5 (repeatable)',
+    ).argParser(each),
+  start: () => new Option('--start <time>', 'start of the race, like 2026-03-14T19:00:00+01:00'),
+  finish: () => new Option('--finish <time>', 'finish of the race'),
+  kind: () => new Option('--kind <kind>', 'what was ridden').choices(['race', 'time trial', 'workout']),
+  require: () =>
+    new Option(
+      '--require <list>',
+      'what the event requires, like power,cadence,"second recording"',
+    ).argParser(list),
+};
+
+/** Collects a repeatable option, and a list with commas alike. */
+export function each(value: string, before: readonly string[] = []): readonly string[] {
+  return [...before, value];
+}
+
+function list(value: string, before: readonly string[] = []): readonly string[] {
+  return [...before, ...value.split(',').map((item) => item.trim())];
+}
+
+function number(value: string): number {
+  const parsed = Number(value);
+  if (value.trim() === '' || !Number.isFinite(parsed)) throw new InvalidArgumentError('Give a number.');
+  return parsed;
+}

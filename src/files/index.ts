@@ -1,0 +1,4 @@
+export { limits } from './limits.ts';
+export { readFileSafely } from './read.ts';
+export { type Found, filesBelow, filesIn } from './walk.ts';
+export { writeWhole } from './write.ts';
