@@ -42,7 +42,9 @@ export class Gears {
     const best = optimumCadence(this.rider.torque);
     const hard = Math.min(intensity, 1.6) - 0.8;
     const easyGrade = 90 * Math.max(0, grade - 0.02);
-    const target = allOut ? best * 0.97 : this.rider.cadence + 9 * hard - easyGrade + 3.5 * sway;
+    const target = allOut
+      ? best * 0.97
+      : this.rider.cadence + this.rider.cadenceAnswer * hard - easyGrade + 3.5 * sway;
     const band = allOut ? 9 : this.rider.cadenceBand;
     const stray = this.turnsAt(speed) - target;
     const fresh = second - this.lastTurn > 1;

@@ -13,7 +13,7 @@ export const mildConditions: Conditions = { heat: 1, fanFrom: null };
 /**
  * Heart rate second by second: first-order answer to power with the rider's time constant, a slow
  * component in hard work (Teso et al. 2022), a slow rise over the ride (Coyle & González-Alonso 2001),
- * beat-to-beat wander on top.
+ * beat-to-beat wander and slower moods on top; a strap tells the mean of some seconds.
  */
 export function heartRate(
   power: Float64Array,
@@ -26,13 +26,19 @@ export function heartRate(
   const reserve = heart.max - heart.rest;
   const keep = Math.exp(-1 / heart.tau);
   const keepSlow = Math.exp(-1 / 420);
-  const keepBeat = Math.exp(-1 / 9);
+  const keepBeat = Math.exp(-1 / 6);
   const beatGain = Math.sqrt(1 - keepBeat * keepBeat);
+  const keepMood = Math.exp(-1 / 180);
+  const moodGain = Math.sqrt(1 - keepMood * keepMood);
+  const keepHeard = Math.exp(-1 / 2.5);
   let fast = standingShare;
   let slow = 0;
   let drift = 0;
   let fan = 0;
   let beat = random.normal();
+  let mood = random.normal();
+  const moodSpread = random.between(1, 3);
+  let heard = 0;
   for (let i = 0; i < power.length; i++) {
     const intensity = Math.min(1.6, power[i]! / cp);
     fast = fast * keep + (1 - keep) * answer(intensity, heart.atCp);
@@ -40,8 +46,12 @@ export function heartRate(
     if (i > 600) drift += (heart.driftPerHour * conditions.heat * Math.min(1.1, intensity)) / 3600;
     if (conditions.fanFrom !== null && i >= conditions.fanFrom) fan += (1 - fan) / 300;
     beat = beat * keepBeat + beatGain * random.normal();
-    const bpm = heart.rest + reserve * (fast + slow) + drift - fan * Math.min(9, drift + 5) + 0.9 * beat;
-    out[i] = Math.min(heart.max + 1, softly(bpm, heart.max));
+    mood = mood * keepMood + moodGain * random.normal();
+    const steady = heart.rest + reserve * (fast + slow) + drift - fan * Math.min(9, drift + 5);
+    const bpm = steady + 1.2 * beat + moodSpread * mood;
+    const now = Math.min(heart.max + 1, softly(bpm, heart.max));
+    heard = i === 0 ? now : heard * keepHeard + (1 - keepHeard) * now;
+    out[i] = heard;
   }
   return out;
 }

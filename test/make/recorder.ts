@@ -22,6 +22,8 @@ export interface RecorderSpec {
   /** Share of seconds that get a second record, with a later one missing. */
   readonly doubled: number;
   readonly channels: readonly Channel[];
+  /** Share of seconds in which no new message came and the last one is written again. */
+  readonly repeats: number;
   /** Trouble between sensor and recorder. */
   readonly dropouts: readonly Dropout[];
   /** Heart-rate strap: stretches that fail, and how. */
@@ -66,6 +68,7 @@ export const plainRecorder: RecorderSpec = {
   smart: 0,
   doubled: 0,
   channels: allChannels,
+  repeats: 0,
   dropouts: [],
   strap: [],
   heartLag: 1,
@@ -103,6 +106,7 @@ export function record(
     }
     if (any) columns[channel] = column;
   }
+  if (spec.repeats > 0) repeatSome(columns, spec.repeats, random.fork('repeats'));
   applyDropouts(columns, moments.ride, spec);
   return {
     name: spec.name,
@@ -230,6 +234,17 @@ function strapped(truth: Truth, spec: RecorderSpec, at: number): number {
       return Math.round(real * 0.55);
     default:
       return Math.round(real);
+  }
+}
+
+/** A lost radio message: power and cadence of the second before stand once more. */
+function repeatSome(columns: { [C in Channel]?: Float64Array }, share: number, random: Random): void {
+  const { power, cadence } = columns;
+  const length = power?.length ?? 0;
+  for (let k = 1; k < length; k++) {
+    if (!random.chance(share)) continue;
+    power![k] = power![k - 1]!;
+    if (cadence !== undefined) cadence[k] = cadence[k - 1]!;
   }
 }
 

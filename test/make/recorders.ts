@@ -22,6 +22,7 @@ export function drawRecorder(random: Random, index: number, demand: Demand): Rec
     smart: random.chance(0.04) ? random.integer(3, 8) : 0,
     doubled: random.chance(0.05) ? random.between(0.005, 0.035) : 0,
     channels: drawChannels(random, second),
+    repeats: random.between(0, 0.025),
     dropouts: drawDropouts(random, seconds),
     strap: random.chance(0.06) ? drawStrap(random, seconds) : [],
     heartLag: random.between(0.5, 8),

@@ -38,6 +38,8 @@ export interface Demand {
   readonly shelter: Float64Array;
   /** Standing still, half-open stretches of seconds. */
   readonly stops: readonly (readonly [from: number, to: number])[];
+  /** Stretch in which nobody but the rider sets the pace and something is kept for the rest of the window. */
+  readonly selfPaced: readonly [from: number, to: number] | null;
   /** Multiplies the rider's own unsteadiness: below 1 on a trainer, above 1 in traffic. */
   readonly roughness: number;
 }
@@ -79,7 +81,7 @@ export function ride(rider: Rider, demand: Demand, random: Random, options: Ride
   const perSecond = Math.round(1 / step);
   const seconds = demand.effort.length;
   const fine = seconds * perSecond;
-  const noise = pedallingNoise(random.fork('pedalling'), fine, step, 0.35, options.noise ?? 'normal');
+  const noise = pedallingNoise(random.fork('pedalling'), fine, step, 0.15, options.noise ?? 'normal');
   const sway = wander(random.fork('cadence'), seconds, 1, 40);
   const draw = random.fork('ride');
   const load = drawLoad(rider, demand, random.fork('load'));
@@ -94,6 +96,8 @@ export function ride(rider: Rider, demand: Demand, random: Random, options: Ride
   const wished = new Float64Array(seconds);
   const turning = new Float64Array(seconds);
   const stopped = standing(demand, seconds);
+  const paced = demand.selfPaced;
+  const finish = demand.window[1];
 
   const unsteady = rider.unsteadiness * demand.roughness;
   const gears = new Gears(rider, draw);
@@ -117,6 +121,9 @@ export function ride(rider: Rider, demand: Demand, random: Random, options: Ride
     if (cracked) most = Math.min(most, ability.cp * 0.94);
     let wish = allOut ? most : Math.min(asked, most * 0.97);
     if (asked === 0 && !allOut) wish = 0;
+    if (paced !== null && !allOut && i >= paced[0] && i < finish) {
+      wish = Math.min(wish, i < paced[1] ? held(ability, left) : spent(ability, left, finish - i));
+    }
     // Power rises by some hundred watts a second at most, and falls at once.
     if (wish > before) wish = Math.min(wish, before + 90 + 0.22 * rider.ability.pMax);
 
@@ -154,7 +161,7 @@ export function ride(rider: Rider, demand: Demand, random: Random, options: Ride
     altitude[i] = height;
   }
   shape(power, wished, perSecond, gears.shifts, draw);
-  fillCadence(cadence, turning, perSecond, step, random.fork('turning'));
+  fillCadence(cadence, turning, perSecond, step, demand.indoors ? 0.8 : 1.5, random.fork('turning'));
   cutEdges(power, cadence, perSecond, draw);
   for (let i = 0; i < seconds; i++) {
     let sum = 0;
@@ -183,6 +190,16 @@ export function ride(rider: Rider, demand: Demand, random: Random, options: Ride
     balance,
     load,
   };
+}
+
+/** What a rider allows themselves who wants something left for the finish. */
+function held({ cp, wPrime }: Ability, left: number): number {
+  return cp * (0.91 + (0.5 * left) / wPrime);
+}
+
+/** What is left, short of a last kick, spread over the seconds to the line. */
+function spent({ cp, wPrime }: Ability, left: number, seconds: number): number {
+  return cp + (left - 0.15 * wPrime) / (seconds + 5);
 }
 
 function drawLoad(rider: Rider, demand: Demand, random: Random): Load {
@@ -218,13 +235,24 @@ function shape(
       power[i * perSecond + q]! *= 1 + (Math.abs(phase) * (towards - here)) / here;
     }
   }
+  const scale = (from: number, count: number, factor: number) => {
+    for (let i = from; i < Math.min(power.length, from + count); i++) power[i]! *= factor;
+  };
   for (const second of shifts) {
-    const sag = random.between(0.55, 0.9);
-    const from = second * perSecond + random.integer(0, perSecond - 1);
-    const to = Math.min(power.length, from + random.integer(2, 3));
-    for (let i = from; i < to; i++) power[i]! *= sag;
+    scale(
+      second * perSecond + random.integer(0, perSecond - 1),
+      random.integer(2, 3),
+      random.between(0.55, 0.9),
+    );
+  }
+  // A drink, a hand off the bar, a change of seat.
+  for (let at = random.exponential(slipEvery); at < wished.length; at += random.exponential(slipEvery)) {
+    scale(Math.floor(at * perSecond), random.integer(3, 8), random.between(0.55, 0.9));
   }
 }
+
+/** Seconds between moments of uneven pedalling. */
+const slipEvery = 80;
 
 /** Cadence between the seconds, with the unevenness of legs. */
 function fillCadence(
@@ -232,10 +260,11 @@ function fillCadence(
   turning: Float64Array,
   perSecond: number,
   step: number,
+  unevenness: number,
   random: Random,
 ): void {
   const keep = Math.exp(-step / 1.5);
-  const gain = 0.9 * Math.sqrt(1 - keep * keep);
+  const gain = unevenness * Math.sqrt(1 - keep * keep);
   let uneven = 0;
   for (let i = 0; i < turning.length; i++) {
     const here = turning[i]!;

@@ -18,6 +18,10 @@ export interface Rider {
   /** Cadence they settle at, rpm, and how far they let it stray before they shift. */
   readonly cadence: number;
   readonly cadenceBand: number;
+  /** rpm more for a power higher by CP; some riders answer hard riding with a bigger gear. */
+  readonly cadenceAnswer: number;
+  /** Multiplies how often they free-wheel. */
+  readonly coasting: number;
   /** Pedalling variation as a share of power (Allan deviation of 8 s means). */
   readonly unsteadiness: number;
   /** Left share of power minus one half, when riding easily; fades towards full effort. */
@@ -81,6 +85,8 @@ export function drawRider(random: Random, wish: RiderWish = {}): Rider {
     torque: torqueLine(pMax, random.normalWithin(122, 6, 106, 138)),
     cadence,
     cadenceBand: random.between(4, 9),
+    cadenceAnswer: random.normalWithin(5, 7, -9, 20),
+    coasting: random.between(0.5, 2.4),
     unsteadiness: random.normalWithin(standard === 'beginner' ? 0.1 : 0.075, 0.018, 0.04, 0.15),
     asymmetry: random.normalWithin(0, 0.018, -0.05, 0.05),
     heart: {

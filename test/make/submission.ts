@@ -191,6 +191,7 @@ function plain(random: Random, index: number): RecorderSpec {
       serial: String(random.integer(100_000, 999_999)),
     },
     offset: index === 0 ? 0 : random.normalWithin(0, 1.2, -3, 3),
+    repeats: random.between(0, 0.02),
     heartLag: random.between(0.5, 3),
   };
 }

@@ -1,7 +1,7 @@
 import type { MeterSpec } from '../meter.ts';
 import type { Random } from '../random.ts';
 import type { Truth } from '../ride.ts';
-import { delay, smooth } from './smooth.ts';
+import { delayWhole } from './smooth.ts';
 
 /** Cadence as this meter tells it; null where it tells none. */
 export function readCadence(truth: Truth, spec: MeterSpec, random: Random): Float64Array | null {
@@ -9,12 +9,8 @@ export function readCadence(truth: Truth, spec: MeterSpec, random: Random): Floa
   if (state === 'absent') return null;
   if (state === 'dead') return new Float64Array(truth.cadence.length);
   const perSecond = Math.round(1 / truth.step);
-  const smoothed = smooth(turning(truth.cadence, truth.step, hold), truth.step, {
-    shape: 'box',
-    seconds: width,
-  });
-  const late = delay(smoothed, truth.step, spec.lag, 0, random);
-  const out = late === truth.cadence ? late.slice() : late;
+  const smoothed = meanWhileTurning(turning(truth.cadence, truth.step, hold), Math.round(width / truth.step));
+  const out = delayWhole(smoothed, Math.round(spec.lag / truth.step));
   let error = 0;
   let stuck = Number.NaN;
   for (let i = 0; i < out.length; i++) {
@@ -42,6 +38,28 @@ function turning(cadence: Float64Array, step: number, hold: number): Float64Arra
       out[i] = last;
       since++;
     }
+  }
+  return out;
+}
+
+/** Mean over the last `width` samples of this spell of turning: a stop is told as 0, not as a slow turn. */
+function meanWhileTurning(cadence: Float64Array, width: number): Float64Array {
+  const out = new Float64Array(cadence.length);
+  let sum = 0;
+  let count = 0;
+  for (let i = 0; i < out.length; i++) {
+    if (cadence[i] === 0) {
+      sum = 0;
+      count = 0;
+      continue;
+    }
+    sum += cadence[i]!;
+    count++;
+    if (count > width) {
+      sum -= cadence[i - width]!;
+      count = width;
+    }
+    out[i] = sum / count;
   }
   return out;
 }

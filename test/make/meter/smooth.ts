@@ -58,7 +58,16 @@ export function delay(
   return out;
 }
 
-/** Straight between samples; the ends go on as they are. Never blends power with standing still. */
+/** Shifts by whole samples. */
+export function delayWhole(values: Float64Array, samples: number): Float64Array {
+  if (samples <= 0) return values;
+  const out = new Float64Array(values.length);
+  out.fill(values[0] ?? 0, 0, samples);
+  out.set(values.subarray(0, Math.max(0, values.length - samples)), Math.min(samples, values.length));
+  return out;
+}
+
+/** Straight between samples; the ends go on as they are. */
 export function valueAt(values: Float64Array, position: number): number {
   if (position <= 0) return values[0] ?? Number.NaN;
   const last = values.length - 1;

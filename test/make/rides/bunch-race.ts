@@ -102,7 +102,7 @@ export function bunchRace(rider: Rider, random: Random, script: RaceScript): Dem
     out.grade[before + i] = script.grade[i]!;
     out.shelter[before + i] = Math.max(0.55, Math.min(1, shelter));
   }
-  easeOff(out, before, script, random);
+  easeOff(out, before, script, rider.coasting, random);
   for (const [at, seconds] of script.sprints) {
     if (random.chance(0.75)) out.sprint(before + at + random.integer(-1, 2), seconds);
   }
@@ -119,11 +119,11 @@ export function bunchRace(rider: Rider, random: Random, script: RaceScript): Dem
 }
 
 /** Free-wheeling behind others, more often on descents. */
-function easeOff(out: Script, before: number, script: RaceScript, random: Random): void {
+function easeOff(out: Script, before: number, script: RaceScript, habit: number, random: Random): void {
   let i = 60;
   while (i < script.seconds - 120) {
     const downhill = script.grade[i]! < -0.02;
-    if (random.chance(downhill ? 0.05 : 0.004) && script.pace[i]! < 0.95) {
+    if (random.chance(habit * (downhill ? 0.05 : 0.004)) && script.pace[i]! < 0.95) {
       const length = 1 + Math.round(random.exponential(downhill ? 6 : 2.5));
       out.coast(before + i, length);
       i += length + 5;

@@ -29,7 +29,7 @@ function roads(rider: Rider, random: Random, seconds: number, level: number, cro
   while (i < seconds) {
     const grade = script.grade[i]!;
     const rate = grade < -0.045 ? 0.12 : grade < -0.015 ? 0.03 : grade < 0.02 ? 0.012 : 0.002;
-    if (random.chance(rate)) {
+    if (random.chance(rate * rider.coasting)) {
       const length = 1 + Math.round(random.exponential(grade < -0.045 ? 14 : 5));
       script.coast(i, length);
       i += length + 2;
@@ -89,6 +89,7 @@ export function groupRideAndFinale(rider: Rider, random: Random, minutes?: numbe
   const end = seconds - random.integer(60, 240);
   const mean = bestMeanPower(rider.ability, finale, rider.tiring) * random.between(0.93, 0.99);
   script.line(end - finale, end, mean);
+  script.selfPaced = [end - finale, end - 30];
   script.sprint(end - random.integer(9, 15), 15);
   script.allOut.fill(0, end);
   script.grade.fill(0.002, end - finale, end);

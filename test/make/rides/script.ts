@@ -9,6 +9,7 @@ export class Script {
   readonly grade: Float64Array;
   readonly shelter: Float64Array;
   readonly stops: (readonly [number, number])[] = [];
+  selfPaced: readonly [from: number, to: number] | null = null;
 
   constructor(seconds: number) {
     this.seconds = seconds;
@@ -71,6 +72,7 @@ export class Script {
       grade: this.grade,
       shelter: this.shelter,
       stops: this.stops,
+      selfPaced: this.selfPaced,
     };
   }
 }

@@ -38,7 +38,8 @@ function effortFor(
   script.line(middle, to, mean * pacing.end);
   script.line(before, before + 15, mean * 1.25, mean * 1.1);
   const spurt = Math.round(seconds * random.between(0.03, 0.08));
-  script.line(to - spurt, to, mean * 1.03, mean * 1.25);
+  script.selfPaced = [before, to - spurt];
+  script.line(to - spurt, to, mean * 1.05, mean * 1.25);
   script.sprint(to - random.integer(6, 14), 14);
   script.allOut.fill(0, to);
   coolDown(script, to, cp);

@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest';
+import { faults } from './faults/index.ts';
+import { drawSubmission, type Submission, type SubmissionWish } from './submission.ts';
+
+const wish: SubmissionWish = {
+  kind: 'bunch race',
+  minutes: 30,
+  places: ['trainer', 'pedal'],
+  rider: { standard: 'racer' },
+};
+const honest = drawSubmission('fault', wish);
+const planted = (name: string, strength: 'borderline' | 'moderate' | 'clear', more: SubmissionWish = {}) => {
+  const fault = faults.find((f) => f.name === name)!;
+  return drawSubmission('fault', {
+    ...wish,
+    ...more,
+    faults: [{ fault, strength: fault.strengths[strength] }],
+  });
+};
+/** Primary over the honest primary, over a part of the ride. */
+const ratio = (one: Submission, from = 0, to = 1) => {
+  const length = honest.primary.time.length;
+  let [a, b] = [0, 0];
+  for (let i = Math.floor(from * length); i < Math.floor(to * length); i++) {
+    a += one.primary.channels.power![i]!;
+    b += honest.primary.channels.power![i]!;
+  }
+  return a / b;
+};
+
+describe('faults', () => {
+  it('have names of their own, rules that name them, and strengths in order', () => {
+    expect(new Set(faults.map((f) => f.name)).size).toBe(faults.length);
+    for (const { rules, strengths, before, after } of faults) {
+      expect(rules.length).toBeGreaterThan(0);
+      expect(strengths.borderline).toBeLessThanOrEqual(strengths.moderate);
+      expect(strengths.moderate).toBeLessThanOrEqual(strengths.clear);
+      expect(before ?? after).toBeDefined();
+    }
+  });
+
+  it.each(faults.map((f) => f.name))(
+    '%s changes the primary and leaves ride and second as they were',
+    (name) => {
+      const one = planted(name, 'clear');
+      expect(one.primary).not.toEqual(honest.primary);
+      if (name !== 'stronger than the history') {
+        expect(one.seconds).toEqual(honest.seconds);
+        expect(one.truth.ride.power).toEqual(honest.truth.ride.power);
+      }
+    },
+  );
+
+  it.each(['drift', 'warming'])('%s makes the end read higher than the start by its strength', (name) => {
+    const rise = ratio(planted(name, 'clear'), 0.8, 0.95) - ratio(planted(name, 'clear'), 0.15, 0.25);
+    expect(rise).toBeGreaterThan(name === 'drift' ? 0.09 : 0.05);
+    expect(rise).toBeLessThan(0.16);
+  });
+
+  it.each(['sprint high', 'sprint overshoot'])('%s lifts the top, not the whole', (name) => {
+    const one = planted(name, 'clear');
+    const top = Math.max(...one.primary.channels.power!) / Math.max(...honest.primary.channels.power!);
+    expect(top).toBeGreaterThan(1.12);
+    expect(ratio(one)).toBeLessThan(1.08);
+  });
+
+  it('set-point reporting flattens its share of the ride', () => {
+    const flat = ({ primary }: Submission) => {
+      const power = primary.channels.power!;
+      let same = 0;
+      for (let i = 1; i < power.length; i++) if (Math.abs(power[i]! - power[i - 1]!) <= 2) same++;
+      return same / power.length;
+    };
+    expect(flat(honest)).toBeLessThan(0.25);
+    expect(flat(planted('set-point reporting', 'clear'))).toBeGreaterThan(0.9);
+    expect(flat(planted('set-point reporting', 'moderate'))).toBeGreaterThan(flat(honest) + 0.2);
+  });
+
+  it('dead cadence is there and zero', () => {
+    expect(planted('dead cadence', 'clear').primary.channels.cadence!.every((rpm) => rpm === 0)).toBe(true);
+  });
+
+  it('spikes are as many as asked', () => {
+    const spikes = (one: Submission) =>
+      [...one.primary.channels.power!].filter((watts) => watts >= 1000).length;
+    expect(spikes(planted('spikes', 'clear')) - spikes(honest)).toBeGreaterThan(50);
+  });
+
+  it('power while coasting lasts as long as asked', () => {
+    const { power, cadence } = planted('power while coasting', 'clear').primary.channels;
+    let longest = 0;
+    let run = 0;
+    for (let i = 0; i < power!.length; i++) {
+      run = cadence![i] === 0 && power![i]! > 0 ? run + 1 : 0;
+      longest = Math.max(longest, run);
+    }
+    expect(longest).toBeGreaterThanOrEqual(40);
+  });
+
+  it.each(['stronger than the history', 'reads above the history'])('%s leaves the history alone', (name) => {
+    const history = { rides: 2, minutes: 10 };
+    const one = planted(name, 'clear', { history });
+    expect(one.history).toEqual(drawSubmission('fault', { ...wish, history }).history);
+    expect(ratio(one)).toBeGreaterThan(1.12);
+  });
+});
