@@ -160,6 +160,8 @@ function redactChart(chart: Chart): Chart | null {
         ),
       };
     case 'ratio':
+    case 'dependence':
+    case 'agreement':
     case 'efforts':
     case 'curve':
     case 'coverage':

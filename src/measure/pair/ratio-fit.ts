@@ -30,12 +30,12 @@ const kept = new WeakMap<Blocks, RatioFit | null>();
 export function fitRatio(blocks: Blocks): RatioFit | null {
   const known = kept.get(blocks);
   if (known !== undefined) return known;
-  const fitted = blocks.count < 2 ? null : fit(blocks);
+  const fitted = blocks.count < 2 ? null : fitAnew(blocks);
   kept.set(blocks, fitted);
   return fitted;
 }
 
-function fit(blocks: Blocks): RatioFit | null {
+function fitAnew(blocks: Blocks): RatioFit | null {
   const ratio = blocks.own.map((watts, i) => Math.log(watts / blocks.other[i]!));
   const first = blocks.at[0]!;
   const last = blocks.at[blocks.count - 1]!;

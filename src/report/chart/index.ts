@@ -1,10 +1,12 @@
 import type { Chart } from '../../types.ts';
+import { agreement } from './agreement.ts';
 import { averaging } from './averaging.ts';
 import { closeUps } from './close-ups.ts';
 import { comb } from './comb.ts';
 import { copies } from './copies.ts';
 import { coverage } from './coverage.ts';
 import { curve } from './curve.ts';
+import { dependence } from './dependence.ts';
 import { efforts } from './efforts.ts';
 import type { Picture, Setting } from './picture.ts';
 import { plateaus } from './plateaus.ts';
@@ -23,6 +25,8 @@ const kinds: {
 } = {
   traces,
   ratio,
+  dependence,
+  agreement,
   efforts,
   curve,
   response,

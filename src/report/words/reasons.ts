@@ -55,6 +55,10 @@ const reasons: Readonly<Record<ReasonId | 'failed', Reason>> = {
   },
   'no-heart-rate-range': { short: 'heart rate hardly varied' },
   'no-overlap-of-power': { short: 'the early and the late part of the ride share no range of power' },
+  'narrow-range': {
+    short: 'the ride used too narrow a range',
+    full: 'the ride used too narrow a range of {what}',
+  },
   'cannot-separate': { short: 'the possible causes cannot be told apart in this ride' },
   'no-fact': { short: 'a fact it needs was not given', full: '{fact} was not given' },
   'nothing-required': { short: 'the event requires nothing of this kind' },

@@ -1,0 +1,59 @@
+import { studentQuantile } from '../math/student.ts';
+import type { AgreementChart } from '../types.ts';
+import { defineMeasure, measured, notApplicable, number } from './measure.ts';
+import { type Blocks, blocksOf } from './pair/blocks.ts';
+import { gate } from './pair/gate.ts';
+import { fitRatio } from './pair/ratio-fit.ts';
+import { pairSamples } from './pair/samples.ts';
+
+/**
+ * How far apart two meters are in single efforts of half a minute: half the width of the limits of
+ * agreement (Bland & Altman 1986, 1999) on the logarithm of their ratio, %, once drift and dependence on
+ * power and cadence are taken out. The interval is that of a limit of agreement.
+ */
+export const effortSpread = defineMeasure({
+  id: 'effort-spread',
+  of: 'pair',
+  options: {
+    blockSeconds: number('length of an effort, s'),
+    leastBlocks: number('fewest efforts'),
+  },
+  compute(all, pair, { blockSeconds, leastBlocks }) {
+    const closed = gate(pair);
+    if (closed !== null) return closed;
+    const blocks = blocksOf(pairSamples(all, pair), blockSeconds);
+    const ratio = blocks.count < leastBlocks ? null : fitRatio(blocks);
+    if (ratio === null) return notApplicable('too-few-blocks', { blocks: blocks.count, needed: leastBlocks });
+    const { residuals } = ratio.fit;
+    const n = residuals.length;
+    const spread = Math.sqrt(residuals.reduce((sum, r) => sum + r * r, 0) / (n - 1 - ratio.effects.length));
+    // Error of a limit of agreement: s·√(1/n + 1.96²/(2(n-1))) (Bland & Altman 1999, Stat Methods Med Res 8:135).
+    const error = spread * Math.sqrt(1 / n + 1.96 ** 2 / (2 * (n - 1)));
+    const half = (deviations: number) => 100 * Math.expm1(Math.max(0, deviations));
+    const reach = studentQuantile(0.975, n - 1) * error;
+    return measured(half(1.96 * spread), '%', [half(1.96 * spread - reach), half(1.96 * spread + reach)], n, {
+      stretches: [all.window],
+      details: { seconds: { value: blockSeconds, unit: 's' } },
+      charts: [agreementChart(pair.subject, blocks)],
+    });
+  },
+});
+
+function agreementChart(subject: string, blocks: Blocks): AgreementChart {
+  const points = Array.from(blocks.own, (own, i) => ({
+    watts: (own + blocks.other[i]!) / 2,
+    percent: 100 * (own / blocks.other[i]! - 1),
+  }));
+  const mean = points.reduce((sum, { percent }) => sum + percent, 0) / points.length;
+  const squares = points.reduce((sum, { percent }) => sum + (percent - mean) ** 2, 0);
+  const spread = 1.96 * Math.sqrt(squares / (points.length - 1));
+  return {
+    kind: 'agreement',
+    id: `agreement ${subject}`,
+    subject,
+    points,
+    mean,
+    low: mean - spread,
+    high: mean + spread,
+  };
+}

@@ -1,0 +1,32 @@
+import { defineMeasure, number } from './measure.ts';
+import { blocksOf } from './pair/blocks.ts';
+import { dependence } from './pair/dependence.ts';
+import { gate } from './pair/gate.ts';
+import { pairSamples } from './pair/samples.ts';
+
+/**
+ * How much more the primary reads above the second at high power than at the median power of the race,
+ * in percent, in blocks long enough that lag and averaging do not count; sprints have a rule of their own.
+ */
+export const powerDependence = defineMeasure({
+  id: 'power-dependence',
+  of: 'pair',
+  options: {
+    blockSeconds: number('length of a block, s'),
+    leastBlocks: number('fewest blocks that make a slope'),
+    mostInflation: number('variance inflation above which power cannot be told from time and cadence'),
+    lowQuantile: number('quantile of block power where the range begins: the fit begins at the median, 0.5'),
+    highQuantile: number('quantile of block power where the range ends'),
+    leastRange: number('least range of power, as a logarithm of the ratio of its ends'),
+    declaredSpread: number('honest change between two meters within their claims, one standard deviation, %'),
+    fieldSpread: number('honest change between two meters as found in the field, one standard deviation, %'),
+  },
+  compute(all, pair, options) {
+    const closed = gate(pair);
+    if (closed !== null) return closed;
+    const blocks = blocksOf(pairSamples(all, pair), options.blockSeconds);
+    const column = blocks.own.map((watts, i) => (watts + blocks.other[i]!) / 2);
+    const distance = (from: number, to: number) => Math.log(to / from);
+    return dependence(pair.subject, blocks, { effect: 'power', unit: 'W', column, distance }, options);
+  },
+});

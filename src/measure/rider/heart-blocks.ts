@@ -1,0 +1,56 @@
+import type { Stretch } from '../../types.ts';
+
+/** Block means over part of a ride. */
+export interface HeartBlocks {
+  /** Middle of each block, s. */
+  readonly at: Float64Array;
+  /** Power as measured, W. */
+  readonly watts: Float64Array;
+  /** Power as the heart follows it, W. */
+  readonly followed: Float64Array;
+  /** bpm */
+  readonly heartRate: Float64Array;
+}
+
+/** Share of a block's seconds that must have both readings. */
+const leastKnown = 0.75;
+
+/** Means of whole blocks in which both power and heart rate are known for most of the seconds. */
+export function heartBlocks(
+  power: Float64Array,
+  followed: Float64Array,
+  heartRate: Float64Array,
+  [from, to]: Stretch,
+  seconds: number,
+): HeartBlocks {
+  const most = Math.max(0, Math.floor((to - from) / seconds));
+  const columns = [0, 1, 2, 3].map(() => new Float64Array(most));
+  let count = 0;
+  for (let start = from; start + seconds <= to; start += seconds) {
+    const sums = [0, 0, 0];
+    let known = 0;
+    for (let i = start; i < start + seconds; i++) {
+      if (Number.isNaN(power[i]! + heartRate[i]!)) continue;
+      known++;
+      sums[0]! += power[i]!;
+      sums[1]! += followed[i]!;
+      sums[2]! += heartRate[i]!;
+    }
+    if (known < leastKnown * seconds) continue;
+    columns[0]![count] = start + seconds / 2;
+    for (let k = 0; k < 3; k++) columns[k + 1]![count] = sums[k]! / known;
+    count++;
+  }
+  const [at, watts, followedMeans, heartRates] = columns.map((column) => column.slice(0, count));
+  return { at: at!, watts: watts!, followed: followedMeans!, heartRate: heartRates! };
+}
+
+/** Share of the blocks of the last third whose power also occurs in the first third (0–1). */
+export function sharedPower({ followed }: HeartBlocks): number {
+  const third = Math.floor(followed.length / 3);
+  const early = followed.subarray(0, third);
+  const late = followed.subarray(followed.length - third);
+  const lowest = early.reduce((a, b) => Math.min(a, b), Infinity);
+  const highest = early.reduce((a, b) => Math.max(a, b), -Infinity);
+  return late.filter((watts) => watts >= lowest && watts <= highest).length / third;
+}

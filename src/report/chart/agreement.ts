@@ -1,0 +1,56 @@
+import type { AgreementChart } from '../../types.ts';
+import { number, quantity } from '../words/number.ts';
+import { axisBottom, axisLeft, dot, gutter, heading, label, panel, rule, sheet } from './frame.ts';
+import type { Picture, Setting } from './picture.ts';
+import { extent } from './reduce.ts';
+
+const height = 230;
+const percent = (value: number) => quantity(value, '%');
+
+/** Difference of two meters against their mean, with the limits of agreement. */
+export function agreement(chart: AgreementChart, setting: Setting): Picture {
+  const { points, mean, low, high } = chart;
+  const title = 'How far apart single efforts are';
+  const description = `Each dot is one block: difference of the primary from the second, in per cent, against the mean of both; ${points.length} blocks. The mean difference is ${percent(mean)}; about 95 of 100 blocks lie between ${percent(low)} and ${percent(high)}.`;
+  return {
+    title,
+    description,
+    table: {
+      head: ['', 'difference'],
+      rows: [
+        ['mean', percent(mean)],
+        ['lower limit of agreement', percent(low)],
+        ['upper limit of agreement', percent(high)],
+      ],
+    },
+    strip: null,
+    draw: (width) => {
+      const across = extent(points.map(({ watts }) => watts)) ?? [0, 1];
+      const up = extent([0, low, high, ...points.map((point) => point.percent)]) ?? [-1, 1];
+      const on = panel(
+        [gutter.left, width - gutter.right],
+        [gutter.title + 6, height - gutter.axis],
+        across,
+        up,
+        5,
+      );
+      const ticks = Array.from({ length: 41 }, (_, i) => i * 50).filter(
+        (w) => w >= across[0] && w <= across[1],
+      );
+      const line = (value: number, name: string) => [
+        rule([on.left, on.y(value)], [on.right, on.y(value)], 'ink', value === mean ? 2 : 1),
+        label(name, [on.right - 4, on.y(value) - 4], 'ink', 'end'),
+      ];
+      return sheet(setting.id, [width, height], title, description, [
+        axisLeft(on, (value) => `${value} %`),
+        rule([on.left, on.y(0)], [on.right, on.y(0)], 'quiet'),
+        points.map((point) => dot([on.x(point.watts), on.y(point.percent)], 2.2, 'a')),
+        line(mean, percent(mean)),
+        line(low, percent(low)),
+        line(high, percent(high)),
+        axisBottom(on, ticks, (tick) => `${number(tick)} W`),
+        heading(on, 'Primary against second', [{ name: 'block', role: 'a', mark: 'dot' }]),
+      ]);
+    },
+  };
+}

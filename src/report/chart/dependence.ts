@@ -1,0 +1,77 @@
+import type { DependenceChart } from '../../types.ts';
+import { number, quantity } from '../words/number.ts';
+import { axisBottom, axisLeft, dot, gutter, heading, panel, rule, sheet } from './frame.ts';
+import type { Picture, Setting } from './picture.ts';
+import { extent } from './reduce.ts';
+
+const height = 230;
+const percent = (value: number) => quantity(value, '%');
+
+/** How the ratio of two meters depends on power or cadence, block by block and in bands. */
+export function dependence(chart: DependenceChart, setting: Setting): Picture {
+  const { points, bands, of, unit } = chart;
+  const title = `Ratio of the meters by ${of}`;
+  const description = `Each dot is one block: power of the primary over the second, in per cent, against ${of}; ${points.length} blocks. Bars are the means of bands with as many blocks each, with their 95 % intervals.`;
+  return {
+    title,
+    description,
+    table: {
+      head: [of, 'blocks', 'primary over second', '95 % interval'],
+      rows: bands.map((band) => [
+        `${number(Math.round(band.from))} to ${quantity(Math.round(band.to), unit)}`,
+        number(band.count),
+        percent(band.percent),
+        `${percent(band.low)} to ${percent(band.high)}`,
+      ]),
+    },
+    strip: {
+      label: 'primary over second, low to high',
+      values: bands.map((band) => band.percent),
+      say: percent,
+    },
+    draw: (width) => {
+      const across = extent(points.map(({ x }) => x)) ?? [0, 1];
+      const up = extent([
+        100,
+        ...points.map((point) => point.percent),
+        ...bands.flatMap(({ low, high }) => [low, high]),
+      ]);
+      const on = panel(
+        [gutter.left, width - gutter.right],
+        [gutter.title + 6, height - gutter.axis],
+        across,
+        up ?? [90, 110],
+        5,
+      );
+      const step = niceStep(across[1] - across[0]);
+      const first = Math.ceil(across[0] / step);
+      const ticks = Array.from({ length: 12 }, (_, i) => (first + i) * step).filter(
+        (tick) => tick <= across[1],
+      );
+      return sheet(setting.id, [width, height], title, description, [
+        axisLeft(on, (value) => `${value} %`),
+        rule([on.left, on.y(100)], [on.right, on.y(100)], 'quiet'),
+        points.map((point) => dot([on.x(point.x), on.y(point.percent)], 2, 'a')),
+        bands.flatMap((band) => {
+          const middle = (on.x(band.from) + on.x(band.to)) / 2;
+          return [
+            rule([on.x(band.from), on.y(band.percent)], [on.x(band.to), on.y(band.percent)], 'ink', 2),
+            rule([middle, on.y(band.low)], [middle, on.y(band.high)], 'ink', 2),
+          ];
+        }),
+        axisBottom(on, ticks, (tick) => `${number(tick)} ${unit}`),
+        heading(on, 'Primary over second', [
+          { name: 'block', role: 'a', mark: 'dot' },
+          { name: 'mean of a band', role: 'ink' },
+        ]),
+      ]);
+    },
+  };
+}
+
+/** 1, 2 or 5 times a power of ten, for about five ticks. */
+function niceStep(range: number): number {
+  const rough = Math.max(range, 1e-6) / 5;
+  const power = 10 ** Math.floor(Math.log10(rough));
+  return power * ([1, 2, 5, 10].find((factor) => factor * power >= rough) ?? 10);
+}
