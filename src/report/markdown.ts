@@ -125,7 +125,7 @@ function details(report: Report, told: Told): string {
   const chart = report.charts.find(({ id }) => finding.charts.includes(id));
   return [
     `### ${text(told.title)}`,
-    sentence(told.claim),
+    [told.claim, ...told.remarks].map(sentence).join(' '),
     chart === undefined ? '' : strip(report, chart),
     rule === null || rule.innocent.length === 0
       ? ''
@@ -166,7 +166,7 @@ function unchecked({ unchecked: groups }: Outline): readonly string[] {
     'What could not be checked, and why',
     groups.map(
       ({ because, checks }) =>
-        `${sentence(capital([because]))}: ${checks.map((one) => text(one.title)).join(', ')}`,
+        `${sentence(capital([because]))}: ${checks.map((one) => text(one.question)).join(' ')}`,
     ),
   );
 }

@@ -44,8 +44,7 @@ function contexts(parts: readonly string[]): readonly Context[] {
       const rest = part.slice(at);
       if (state === 'text') {
         const tag = /^<(\/?)([a-zA-Z][\w:-]*)/.exec(rest);
-        if (rest.startsWith('<!'))
-          throw new Error(`a template holds no comment or doctype: ${rest.slice(0, 20)}`);
+        if (rest[0] === '<' && tag === null) throw new Error(`neither tag nor text: ${rest.slice(0, 20)}`);
         if (tag !== null) {
           rawElement = tag[1] === '/' ? '' : raw.test(tag[2]!) ? tag[2]! : rawElement;
           state = 'tag';

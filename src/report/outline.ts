@@ -18,18 +18,22 @@ export interface Told {
   /** Place in the report, from 1: a name for links that no rule file can choose. */
   readonly number: number;
   readonly title: string;
+  /** What the rule asks: heads a check that found nothing, where the title would read like a finding. */
+  readonly question: string;
   readonly about: string;
   readonly claim: Sentence;
   /** The value with its interval; null when withheld. */
   readonly value: string | null;
   /** "query at least 8 %; refer at least 20 %", or null. */
   readonly limits: string | null;
+  /** What to mind beside the number, each a sentence. */
+  readonly remarks: readonly Sentence[];
 }
 
 export interface Unchecked {
   readonly because: string;
   readonly checks: readonly {
-    readonly title: string;
+    readonly question: string;
     readonly about: string;
     readonly why: Sentence;
   }[];
@@ -49,9 +53,7 @@ export interface Outline {
 
 export function outline(report: Report): Outline {
   const rules = new Map(report.rules.items.map((rule) => [rule.id, rule]));
-  const told = report.findings.map((finding, index) =>
-    tell(report, rules.get(finding.rule) ?? null, finding, index + 1),
-  );
+  const told = report.findings.map((finding, index) => tell(report, rules, finding, index + 1));
   const raised = gravestFirst
     .map((level) => ({ level, findings: told.filter((one) => one.finding.level === level) }))
     .filter((group) => group.findings.length > 0);
@@ -69,16 +71,19 @@ function queriesThatAddUp(report: Report, raised: Outline['raised']): readonly T
   return report.grade === 'refer' ? (raised.find((group) => group.level === 'query')?.findings ?? []) : [];
 }
 
-function tell(report: Report, rule: Rule | null, finding: Finding, number: number): Told {
+function tell(report: Report, rules: ReadonlyMap<string, Rule>, finding: Finding, number: number): Told {
+  const rule = rules.get(finding.rule) ?? null;
   return {
     finding,
     rule,
     number,
     title: rule?.title ?? finding.rule,
+    question: rule?.question ?? finding.rule,
     about: subjectName(report, finding.subject),
     claim: claim(rule, finding),
     value: valueSaid(finding),
     limits: limitsSaid(finding),
+    remarks: remarksSaid(finding, rules),
   };
 }
 
@@ -111,6 +116,19 @@ function valueSaid({ value, unit, interval }: Finding): string | null {
   return between === null ? quantity(value, unit) : `${quantity(value, unit)} (${between})`;
 }
 
+/** The measure's own words, what held the level down, and which other finding accounts for this one. */
+function remarksSaid(
+  { remarks, ceiling, explainedBy }: Finding,
+  rules: ReadonlyMap<string, Rule>,
+): readonly Sentence[] {
+  const other = explainedBy === null ? null : (rules.get(explainedBy)?.title ?? explainedBy);
+  return [
+    ...(other === null ? [] : [`Another finding accounts for this one as well: ${other}`]),
+    ...(ceiling === null ? [] : [`Not raised further: ${ceiling}`]),
+    ...remarks,
+  ].map((words) => capital([/[.!?]$/.test(words) ? words : `${words}.`]));
+}
+
 function limitsSaid({ limits, unit }: Finding): string | null {
   const said = [...gravestFirst].reverse().flatMap((level) => {
     const one = limits[level];
@@ -135,7 +153,7 @@ function unchecked(report: Report, rules: ReadonlyMap<string, Rule>): readonly U
     .map((group) => ({
       because: reasonInShort(group[0]!.reason!.id),
       checks: group.map((measurement) => ({
-        title: rules.get(measurement.rule)?.title ?? measurement.rule,
+        question: rules.get(measurement.rule)?.question ?? measurement.rule,
         about: subjectName(report, measurement.subject),
         why: reasonInFull(measurement.reason!),
       })),
@@ -149,7 +167,7 @@ function next(report: Report, raised: Outline['raised']): Outline['next'] {
   for (const { level, findings } of raised) {
     if (level === 'note') continue;
     for (const told of findings) {
-      for (const what of told.rule?.settles ?? []) steps.set(what, [...(steps.get(what) ?? []), told]);
+      for (const what of new Set(told.rule?.settles)) steps.set(what, [...(steps.get(what) ?? []), told]);
     }
   }
   return [...steps].map(([what, settles]) => ({ what, settles }));

@@ -76,10 +76,11 @@ class Page {
     text: string,
     { indent = 0, lead = '', style }: { indent?: number; lead?: string; style?: Style } = {},
   ): void {
-    const room = this.width - indent - stringWidth(lead);
+    const first = this.safe(lead);
+    const hang = ' '.repeat(stringWidth(first));
     const pad = ' '.repeat(indent);
-    for (const [index, line] of wrap(this.safe(text), room).entries()) {
-      const front = index === 0 ? lead : ' '.repeat(stringWidth(lead));
+    for (const [index, line] of wrap(this.safe(text), this.width - indent - hang.length).entries()) {
+      const front = index === 0 ? first : hang;
       this.lines.push(`${pad}${front}${this.paint(line, style)}`);
     }
   }
@@ -179,7 +180,7 @@ function findingOf(page: Page, report: Report, told: Told, level: Raised, ascii:
     if (strip !== null) stripOf(page, strip, indent, ascii);
   }
   if (finding.stretches.length > 0) page.put(`When: ${spans(finding.stretches, 6)}`, { indent });
-  if (finding.ceiling !== null) page.put(`Not raised further: ${finding.ceiling}`, { indent });
+  for (const remark of told.remarks) page.put(plain(remark), { indent });
   if (finding.remarks.length > 0) page.put(`Mind: ${finding.remarks.join('; ')}`, { indent });
   if (finding.explainedBy !== null) page.put(`Accounted for by: ${finding.explainedBy}`, { indent });
   if (level === 'note' || rule === null) return;

@@ -27,12 +27,11 @@ export function raisedFindings(
 function finding(report: Report, told: Told, level: Raised, place: ReadonlyMap<string, Told>): Markup {
   const { rule, finding } = told;
   const charts = report.charts.filter((chart) => finding.charts.includes(chart.id));
-  return html`<article class="finding ${level} row" id="${anchor(told)}"><p class="kind">${levelWords[level]}<span>${told.about}</span><span class="code">${finding.rule}</span></p><div class="flow"><h3>${told.title}</h3><p class="claim">${said(told.claim)}</p>${scale(told)}${charts.map((chart) => chartOf(report, chart, told, place))}${
+  return html`<article class="finding ${level} row" id="${anchor(told)}"><p class="kind">${levelWords[level]}<span>${told.about}</span><span class="code">${finding.rule}</span></p><div class="flow"><h3>${told.title}</h3><p class="claim">${said(told.claim)}</p>${told.remarks.map((remark) => html`<p>${said(remark)}</p>`)}${scale(told)}${charts.map((chart) => chartOf(report, chart, told, place))}${
     rule !== null &&
     html`<div class="pair">${rule.innocent.length > 0 && html`<div><h4>It may be innocent</h4>${bullets(rule.innocent)}</div>`}${rule.settles.length > 0 && html`<div><h4>What would settle it</h4>${bullets(rule.settles)}</div>`}</div>${terms(
       [
         ['When', finding.stretches.length > 0 ? spans(finding.stretches, mostStretches) : null],
-        ['Not raised further', finding.ceiling],
         ['Mind', finding.remarks.length > 0 ? finding.remarks.join('; ') : null],
         ['Accounted for by', finding.explainedBy],
         [

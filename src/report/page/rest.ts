@@ -20,7 +20,7 @@ export function fineFindings(
   return html`<section aria-labelledby="fine"><h2 id="fine">Checked and found fine</h2>${table(
     'Checks that found nothing',
     ['check', 'about', 'what was found', 'number', 'limits'],
-    fine.map((told) => [told.title, told.about, said(told.claim), told.value, told.limits]),
+    fine.map((told) => [told.question, told.about, said(told.claim), told.value, told.limits]),
   )}${charts.length > 0 && html`<details><summary>Charts of these checks</summary>${charts.map((chart) => figure(report, chart, []))}</details>`}</section>`;
 }
 
@@ -30,8 +30,8 @@ export function uncheckedMeasures({ unchecked }: Outline): Markup | null {
   return html`<section aria-labelledby="unchecked"><h2 id="unchecked">What could not be checked, and why</h2><div class="flow">${unchecked.map(
     ({ because, checks }) =>
       html`<div class="row"><h3 class="kind">${plain(capital([because]))} (${number(checks.length)})</h3><ul>${checks.map(
-        ({ title, about, why }) =>
-          html`<li>${title} <span class="quiet">(${about})</span>${plain(why) !== because && html`: ${said(why)}`}</li>`,
+        ({ question, about, why }) =>
+          html`<li>${question} <span class="quiet">(${about})</span>${plain(why) !== because && html`: ${said(why)}`}</li>`,
       )}</ul></div>`,
   )}</div></section>`;
 }

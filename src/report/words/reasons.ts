@@ -10,6 +10,10 @@ interface Reason {
 
 /** Why a check could not be made; each completes "could not be checked: …". */
 const reasons: Readonly<Record<ReasonId | 'failed', Reason>> = {
+  'no-third': {
+    short: 'fewer than three independent meters',
+    full: 'it takes three independent meters, and {meters} are here',
+  },
   'no-second': { short: 'no second recording was handed in' },
   'second-unreadable': { short: 'the second recording could not be read' },
   'no-detail': { short: 'one of the traces is too smooth or constant to compare in detail' },
@@ -55,6 +59,8 @@ const reasons: Readonly<Record<ReasonId | 'failed', Reason>> = {
   },
   'no-heart-rate-range': { short: 'heart rate hardly varied' },
   'no-overlap-of-power': { short: 'the early and the late part of the ride share no range of power' },
+  'no-drift': { short: 'the difference of the meters does not drift' },
+  'no-crossing': { short: 'neither meter passes the other' },
   'narrow-range': {
     short: 'the ride used too narrow a range',
     full: 'the ride used too narrow a range of {what}',
