@@ -5,7 +5,17 @@
  * line's start-up; the library is a bundle of its own, for pages and for Node, with no `node:` import.
  * Nothing is minified: whoever runs it on other people's files must be able to read it.
  */
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
 import { build, type OutputChunk, type RolldownOutput } from 'rolldown';
@@ -30,6 +40,7 @@ async function bundle(): Promise<ReadonlyMap<string, string>> {
   });
   const chunks = [...chunksOf(node), ...chunksOf(library)];
   const files = new Map(chunks.map((chunk) => [chunk.fileName, chunk.code]));
+  for (const [name, text] of declarations()) files.set(`types/${name}`, text);
   files.set('licenses.txt', licences(chunks));
   return files;
 }
@@ -38,20 +49,67 @@ function chunksOf(result: RolldownOutput): OutputChunk[] {
   return result.output.filter((item) => item.type === 'chunk');
 }
 
+/** The library's types: the declarations of `src/index.ts` and of what they name, by path under src/. */
+function declarations(): ReadonlyMap<string, string> {
+  const made = mkdtempSync(path.join(tmpdir(), 'wattassay-types-'));
+  try {
+    const project = path.join(made, 'tsconfig.json');
+    const compilerOptions = {
+      noEmit: false,
+      declaration: true,
+      emitDeclarationOnly: true,
+      outDir: made,
+      rootDir: process.cwd(),
+      typeRoots: [path.resolve('node_modules/@types')],
+    };
+    const files = [path.resolve('src/index.ts')];
+    const settings = { extends: path.resolve('tsconfig.json'), compilerOptions, files, include: [] };
+    writeFileSync(project, JSON.stringify(settings));
+    const compiler = path.resolve('node_modules/typescript/bin/tsc');
+    // Its complaints are the type check's business; declarations are made all the same.
+    spawnSync(process.execPath, [compiler, '-p', project], { stdio: 'ignore' });
+    const texts = new Map<string, string>();
+    const queue = ['index.ts'];
+    for (const module of queue) {
+      const name = module.replace(/\.ts$/, '.d.ts');
+      const text = readFileSync(path.join(made, 'src', name), 'utf8').replaceAll('\r\n', '\n');
+      texts.set(name, text);
+      for (const [, target] of text.matchAll(/(?:from |import\()['"](\.[^'"]+)['"]/g)) {
+        const next = path.posix.join(path.posix.dirname(module), target!);
+        if (!queue.includes(next)) queue.push(next);
+      }
+    }
+    return texts;
+  } finally {
+    rmSync(made, { recursive: true, force: true });
+  }
+}
+
 /** Name, version and licence text of every package that went into the bundles, in order of name. */
 function licences(chunks: readonly OutputChunk[]): string {
   const folders = new Set(chunks.flatMap((chunk) => chunk.moduleIds.flatMap(packageFolder)));
   const entries = [...folders].map((folder) => {
     const manifest = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8'));
-    const file = readdirSync(folder)
-      .sort()
-      .find((name) => /^licen[cs]e/i.test(name));
-    if (file === undefined) throw new Error(`${manifest.name} is bundled but has no licence file`);
-    const text = readFileSync(path.join(folder, file), 'utf8').replaceAll('\r\n', '\n').trim();
-    return { title: `${manifest.name} ${manifest.version} (${manifest.license})`, text };
+    const text = licenceText(folder, manifest.name);
+    if (text === undefined) throw new Error(`${manifest.name} is bundled, but where is its licence?`);
+    return { title: `${manifest.name} ${manifest.version} (${manifest.license})`, text: text.trim() };
   });
   entries.sort((a, b) => (a.title < b.title ? -1 : 1));
   return entries.map(({ title, text }) => `${title}\n\n${text}\n`).join(`\n${'-'.repeat(80)}\n\n`);
+}
+
+/** From a file of its own, from the last section of the read-me file, or from where we keep it. */
+function licenceText(folder: string, name: string): string | undefined {
+  const read = (file: string) => readFileSync(file, 'utf8').replaceAll('\r\n', '\n');
+  const named = (pattern: RegExp) =>
+    readdirSync(folder)
+      .sort()
+      .filter((file) => pattern.test(file))
+      .map((file) => read(path.join(folder, file)))[0];
+  const section = /^#+ licen[cs]e\n([\s\S]*)$/im.exec(named(/^readme/i) ?? '')?.[1];
+  // Packed without a licence by its makers; the text is from their repository.
+  const kept = path.resolve('src/dev/licences', `${name}.txt`);
+  return named(/^licen[cs]e/i) ?? section ?? (existsSync(kept) ? read(kept) : undefined);
 }
 
 /** The package that a bundled module belongs to; none for our own. */
@@ -65,16 +123,17 @@ function packageFolder(moduleId: string): string[] {
 
 function write(files: ReadonlyMap<string, string>): void {
   rmSync(dist, { recursive: true, force: true });
-  mkdirSync(dist, { recursive: true });
   for (const [name, text] of files) {
-    writeFileSync(path.join(dist, name), text);
-    process.stdout.write(`dist/${name} ${Math.round(Buffer.byteLength(text) / 1000)} kB\n`);
+    const file = path.join(dist, name);
+    mkdirSync(path.dirname(file), { recursive: true });
+    writeFileSync(file, text);
+    process.stdout.write(`dist/${name} ${Math.ceil(Buffer.byteLength(text) / 1000)} kB\n`);
   }
 }
 
 /** Names of files that are missing, stray or differ by a byte. */
 function stale(files: ReadonlyMap<string, string>): string[] {
-  const there = existsSync(dist) ? readdirSync(dist) : [];
+  const there = existsSync(dist) ? filesIn(dist) : [];
   return [...new Set([...files.keys(), ...there])]
     .filter((name) => {
       const text = files.get(name);
@@ -82,6 +141,12 @@ function stale(files: ReadonlyMap<string, string>): string[] {
       return !Buffer.from(text).equals(readFileSync(path.join(dist, name)));
     })
     .sort();
+}
+
+function filesIn(folder: string): string[] {
+  return readdirSync(folder, { withFileTypes: true, recursive: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => path.relative(folder, path.join(entry.parentPath, entry.name)).replaceAll('\\', '/'));
 }
 
 const files = await bundle();
