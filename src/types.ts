@@ -362,6 +362,7 @@ export interface Failed {
 export type Outcome = Measured | NotApplicable | Failed;
 
 export type ReasonId =
+  | 'no-third' // fewer than three independent meters. values: meters
   | 'no-second' // no second recording was handed in
   | 'second-unreadable'
   | 'no-detail' // one trace is so smooth or constant that there is no detail to compare
@@ -383,6 +384,8 @@ export type ReasonId =
   | 'history-too-thin' // values: windows, needed
   | 'no-heart-rate-range'
   | 'no-overlap-of-power' // early and late share no range of power
+  | 'no-drift'
+  | 'no-crossing'
   | 'narrow-range' // values: what (power, cadence)
   | 'cannot-separate' // effects cannot be told apart
   | 'no-fact' // values: fact
@@ -703,6 +706,7 @@ export type Chart =
   | RatioChart
   | DependenceChart
   | AgreementChart
+  | MetersChart
   | EffortsChart
   | CurveChart
   | ResponseChart
@@ -770,6 +774,21 @@ export interface AgreementChart {
   readonly mean: number;
   readonly low: number;
   readonly high: number;
+}
+
+/** Three meters or more on one ride: each against the mean of the others, and every pair. */
+export interface MetersChart {
+  readonly kind: 'meters';
+  readonly id: string;
+  readonly meters: readonly {
+    readonly subject: Subject;
+    readonly watts: number;
+    /** From the mean of the others, %, places allowed for. */
+    readonly percent: number;
+    /** Scatter of its single blocks by Grubbs' estimator, %; null where the data cannot tell it from nothing. */
+    readonly scatter: Reading;
+  }[];
+  readonly pairs: readonly { readonly a: Subject; readonly b: Subject; readonly percent: number }[];
 }
 
 /** Each sprint second by second on both meters. */

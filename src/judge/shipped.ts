@@ -1,3 +1,4 @@
+import cadenceDependentBias from '../../rules/cadence-dependent-bias.rule.json' with { type: 'json' };
 import clockFault from '../../rules/clock-fault.rule.json' with { type: 'json' };
 import coastingPower from '../../rules/coasting-power.rule.json' with { type: 'json' };
 import deadCadence from '../../rules/dead-cadence.rule.json' with { type: 'json' };
@@ -9,11 +10,18 @@ import gradesFile from '../../rules/grades.json' with { type: 'json' };
 import lateDrift from '../../rules/late-drift.rule.json' with { type: 'json' };
 import meanBias from '../../rules/mean-bias.rule.json' with { type: 'json' };
 import missingChannel from '../../rules/missing-channel.rule.json' with { type: 'json' };
+import oddOneOut from '../../rules/odd-one-out.rule.json' with { type: 'json' };
 import outsideRaceWindow from '../../rules/outside-race-window.rule.json' with { type: 'json' };
+import powerDependentBias from '../../rules/power-dependent-bias.rule.json' with { type: 'json' };
 import powerSpike from '../../rules/power-spike.rule.json' with { type: 'json' };
 import recordingGap from '../../rules/recording-gap.rule.json' with { type: 'json' };
 import repeatedBlock from '../../rules/repeated-block.rule.json' with { type: 'json' };
+import responseLag from '../../rules/response-lag.rule.json' with { type: 'json' };
+import sharedOrigin from '../../rules/shared-origin.rule.json' with { type: 'json' };
 import sprintOvershoot from '../../rules/sprint-overshoot.rule.json' with { type: 'json' };
+import warmupCrossing from '../../rules/warmup-crossing.rule.json' with { type: 'json' };
+import wideSpread from '../../rules/wide-spread.rule.json' with { type: 'json' };
+import zeroOffset from '../../rules/zero-offset.rule.json' with { type: 'json' };
 import type { Grades, Rule } from '../types.ts';
 import { withoutSchema } from './overlay.ts';
 
@@ -38,9 +46,17 @@ const files: readonly object[] = [
   powerSpike,
   // Agreement.
   differentRide,
+  sharedOrigin,
   meanBias,
+  zeroOffset,
+  wideSpread,
+  powerDependentBias,
+  cadenceDependentBias,
   sprintOvershoot,
   lateDrift,
+  warmupCrossing,
+  responseLag,
+  oddOneOut,
 ];
 
 export const shippedRules = files.map(withoutSchema) as unknown as readonly Rule[];

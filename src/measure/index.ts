@@ -1,5 +1,10 @@
+import { averagingDifference } from './averaging-difference.ts';
+import { cadenceDependence } from './cadence-dependence.ts';
 import { copiedSeconds } from './copied-seconds.ts';
+import { crossingTime } from './crossing-time.ts';
 import { differenceTrend } from './difference-trend.ts';
+import { distanceFromOthers } from './distance-from-others.ts';
+import { effortSpread } from './effort-spread.ts';
 import { flatPowerShare } from './flat-power-share.ts';
 import { frozenSeconds } from './frozen-seconds.ts';
 import { lostSeconds } from './lost-seconds.ts';
@@ -8,11 +13,14 @@ import { misplacedShare } from './misplaced-share.ts';
 import { missingChannelCount } from './missing-channel-count.ts';
 import { overallDifference } from './overall-difference.ts';
 import { powerAtZeroCadence } from './power-at-zero-cadence.ts';
+import { powerDependence } from './power-dependence.ts';
 import { sharedDetail } from './shared-detail.ts';
 import { sharedSeconds } from './shared-seconds.ts';
 import { spikeCount } from './spike-count.ts';
 import { sprintExcess } from './sprint-excess.ts';
+import { torqueOffset } from './torque-offset.ts';
 import { uncoveredShare } from './uncovered-share.ts';
+import { unexplainedDetail } from './unexplained-detail.ts';
 import { zeroCadenceShare } from './zero-cadence-share.ts';
 
 /** Every measure, in the order of the families: recording, trace, agreement, physiology. */
@@ -29,7 +37,15 @@ export const measures: readonly Measure[] = [
   frozenSeconds,
   spikeCount,
   sharedDetail,
+  unexplainedDetail,
   overallDifference,
+  torqueOffset,
+  effortSpread,
+  powerDependence,
+  cadenceDependence,
   sprintExcess,
   differenceTrend,
+  crossingTime,
+  averagingDifference,
+  distanceFromOthers,
 ];

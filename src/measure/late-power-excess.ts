@@ -1,4 +1,5 @@
 import { firstOrder } from '../math/first-order.ts';
+import { leastSquares } from '../math/least-squares.ts';
 import { type RobustFit, robustFit } from '../math/robust-fit.ts';
 import type { Chart, Stretch } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
@@ -19,6 +20,7 @@ export const latePowerExcess = defineMeasure({
     blockSeconds: number('length of a block, s'),
     leastBlocks: number('fewest blocks'),
     timeConstants: numbers('time constants tried for the answer of the heart, s'),
+    slowConstant: number('time constant of the slow part of the answer, s'),
     leastGain: number('answer of the heart to power below which it cannot be judged, standard errors'),
     mostInflation: number('variance inflation above which time cannot be told from power'),
     leastShared: number('share of late blocks whose power must occur early as well'),
@@ -33,8 +35,9 @@ export const latePowerExcess = defineMeasure({
     const stretch: Stretch = [all.window[0] + options.leadSeconds, all.window[1] - options.finalSeconds];
     const needed = options.leastBlocks;
     const clean = cleanHeartRate(series, heartRateFaults(series, options));
+    const slow = firstOrder(power, options.slowConstant);
     const tried = options.timeConstants.map((tau) =>
-      heartBlocks(power, firstOrder(power, tau), clean, stretch, options.blockSeconds),
+      heartBlocks(power, firstOrder(power, tau), slow, clean, stretch, options.blockSeconds),
     );
     const count = tried[0]?.at.length ?? 0;
     if (count < needed) return notApplicable('too-few-blocks', { blocks: count, needed });
@@ -49,21 +52,25 @@ export const latePowerExcess = defineMeasure({
   },
 });
 
-/** The time constant whose fit leaves least over. */
+/** The time constant whose plain fit leaves least over, fitted again so that single bad blocks cannot turn it. */
 function closest(tried: readonly HeartBlocks[]): { blocks: HeartBlocks; fit: RobustFit } | null {
-  let best: { blocks: HeartBlocks; fit: RobustFit } | null = null;
+  let best: HeartBlocks | null = null;
   let least = Infinity;
   for (const blocks of tried) {
-    const fit = robustFit([blocks.followed, blocks.at], blocks.heartRate);
+    const fit = leastSquares([ones(blocks), ...regressors(blocks)], blocks.heartRate);
     if (fit === null) continue;
-    const left = fit.residuals.reduce((sum, residual) => sum + Math.abs(residual), 0);
+    const left = fit.residuals.reduce((sum, residual) => sum + residual ** 2, 0);
     if (left < least) {
       least = left;
-      best = { blocks, fit };
+      best = blocks;
     }
   }
-  return best;
+  const fit = best === null ? null : robustFit(regressors(best), best.heartRate);
+  return best === null || fit === null ? null : { blocks: best, fit };
 }
+
+const ones = ({ at }: HeartBlocks) => new Float64Array(at.length).fill(1);
+const regressors = ({ followed, at, slow }: HeartBlocks) => [followed, at, slow];
 
 function describe(blocks: HeartBlocks, fit: RobustFit, [from, to]: Stretch, id: string) {
   const [, gain, slope] = fit.coefficients as unknown as [number, number, number];

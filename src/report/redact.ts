@@ -162,6 +162,7 @@ function redactChart(chart: Chart): Chart | null {
     case 'ratio':
     case 'dependence':
     case 'agreement':
+    case 'meters':
     case 'efforts':
     case 'curve':
     case 'coverage':

@@ -5,9 +5,9 @@ import type { DeviceFacts, HonestRange, Subjects } from '../../types.ts';
  * Scatter of honest meters in the field, % (one standard deviation): 54 meters of 9 makers around a
  * reference, -0.9 ± 3.2 % (Maier et al. 2017, Int J Sports Med 38:456-461).
  */
-const fieldScatter = 3.2;
+export const fieldScatter = 3.2;
 /** Loss in the chain, %: 2.1 ± 1.5 (Smit et al. 2023, Sports Eng., doi 10.1007/s12283-023-00439-z). */
-const chainLoss = { centre: 2.1, spread: 1.5 };
+export const chainLoss = { centre: 2.1, spread: 1.5 };
 /**
  * A meter of one leg, doubled, %: healthy riders' legs differ in power by several percent (Kell & Greer
  * 2017, J Strength Cond Res 31:468-473; Osmani 2022: 50.56 to 49.44 in 23 amateurs).
@@ -50,6 +50,6 @@ function placeDifference(own: DeviceFacts | null, other: DeviceFacts | null): Ho
   return { centre: sides[0] === true ? -chainLoss.centre : chainLoss.centre, spread: chainLoss.spread };
 }
 
-function behindChain(device: DeviceFacts | null): boolean | null {
+export function behindChain(device: DeviceFacts | null): boolean | null {
   return device === null ? null : device.place === 'hub' || device.place === 'trainer';
 }

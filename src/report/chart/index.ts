@@ -8,6 +8,7 @@ import { coverage } from './coverage.ts';
 import { curve } from './curve.ts';
 import { dependence } from './dependence.ts';
 import { efforts } from './efforts.ts';
+import { meters } from './meters.ts';
 import type { Picture, Setting } from './picture.ts';
 import { plateaus } from './plateaus.ts';
 import { ratio } from './ratio.ts';
@@ -27,6 +28,7 @@ const kinds: {
   ratio,
   dependence,
   agreement,
+  meters,
   efforts,
   curve,
   response,
