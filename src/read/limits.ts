@@ -29,6 +29,9 @@ export const limits = {
   /** Characters kept of one element's text: enough for any time or number. */
   xmlText: 256,
 
+  /** Trackpoints of a TCX or GPX file: a day at five a second. */
+  trackpoints: 500_000,
+
   /** Lines of a table: a day at ten rows a second. */
   csvLines: 1_000_000,
   /** Columns of a table. */

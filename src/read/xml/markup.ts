@@ -49,11 +49,16 @@ export function readMarkup(text: string, listener: Listener): number | null {
   });
   try {
     // White space before the declaration is a fault to the parser, and common.
-    parser.write(text.trimStart()).close();
+    parser.write(escapeLooseAmpersands(text.trimStart())).close();
   } catch (error) {
     if (!(error instanceof Broken)) throw error;
   }
   return fault;
+}
+
+/** A ride called "Up & down", written as it is: the parser would look for the end of an entity for ever. */
+function escapeLooseAmpersands(text: string): string {
+  return text.replace(/&(?![#\w]{1,16};)/g, '&amp;');
 }
 
 function local(name: string): string {

@@ -1,6 +1,8 @@
+import { Problem } from '../../problem.ts';
 import { type Channel, channels, type Defect } from '../../types.ts';
 import { parseClock } from '../clock.ts';
 import { type Assembled, assemble } from '../columns.ts';
+import { limits } from '../limits.ts';
 import { decimal } from '../number.ts';
 
 /**
@@ -36,6 +38,7 @@ export class Trackpoints {
   #open = false;
   #zoned = true;
   #positions = false;
+  #lastTime = Number.NaN;
 
   constructor() {
     this.#columns = Object.fromEntries(channels.map((channel) => [channel, []])) as unknown as {
@@ -58,10 +61,12 @@ export class Trackpoints {
 
   /** Clock time of the last trackpoint that has one; NaN before. */
   get lastTime(): number {
-    return this.#times.findLast((time) => !Number.isNaN(time)) ?? Number.NaN;
+    return this.#lastTime;
   }
 
+  /** @throws Problem `format-limits` with too many. */
   begin(hasPosition: boolean): void {
+    if (this.#times.length === limits.trackpoints) throw tooMany();
     this.#open = true;
     this.#positions ||= hasPosition;
     this.#times.push(Number.NaN);
@@ -80,6 +85,7 @@ export class Trackpoints {
       const time = parseClock(text);
       if (time !== null && Number.isNaN(this.#times[last]!)) {
         this.#times[last] = time.seconds;
+        this.#lastTime = time.seconds;
         this.#zoned &&= time.zoned;
       }
     } else if (positions.has(name)) this.#positions = true;
@@ -110,4 +116,12 @@ export class Trackpoints {
     if (!this.#zoned) defects.push({ id: 'zone-assumed', values: {} });
     return { ...assembled, defects: [...defects, ...assembled.defects] };
   }
+}
+
+function tooMany(): Problem {
+  return new Problem({
+    code: 'format-limits',
+    what: `this file holds more than ${limits.trackpoints} trackpoints`,
+    hint: 'Hand in the recording of this ride alone',
+  });
 }

@@ -21,7 +21,7 @@ const developer = (() => {
 })();
 
 test('any truncation of a good file is read or is a problem', () => {
-  for (let length = 0; length <= ride.length; length++) sound(() => readFit(ride.subarray(0, length)));
+  for (let length = 0; length <= ride.length; length += 2) sound(() => readFit(ride.subarray(0, length)));
 });
 
 test('any byte changed, anywhere, is read or is a problem', () => {
@@ -36,7 +36,7 @@ test('any byte changed, anywhere, is read or is a problem', () => {
         sound(() => readFit(bytes));
       },
     ),
-    { numRuns: 1500 },
+    { numRuns: 700 },
   );
 });
 
@@ -51,7 +51,7 @@ test('bytes dropped, doubled or put in are read or are a problem', () => {
         sound(() => readFit(bytes));
       },
     ),
-    { numRuns: 500 },
+    { numRuns: 300 },
   );
 });
 
@@ -63,7 +63,7 @@ test('noise behind a good header is read or is a problem', () => {
       bytes.set(noise, 14);
       sound(() => readFit(bytes));
     }),
-    { numRuns: 500 },
+    { numRuns: 300 },
   );
 });
 
@@ -78,6 +78,6 @@ test('a damaged file never passes without a word', () => {
         expect(readFit(bytes).defects).not.toEqual([]);
       },
     ),
-    { numRuns: 500 },
+    { numRuns: 300 },
   );
 });
