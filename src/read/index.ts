@@ -1,22 +1,21 @@
+import { sha256 } from '../math/digest.ts';
 import { Problem } from '../problem.ts';
 import type { NamedBytes, Recording } from '../types.ts';
-import { readCsv } from './csv/csv.ts';
-import { readFit } from './fit/fit.ts';
 import type { Parsed } from './format.ts';
-import { sha256 } from './sha256.ts';
 import type { Content, Unreadable } from './sniff.ts';
 import { type Unpacked, unpack } from './unpack.ts';
-import { readGpx } from './xml/gpx.ts';
-import { readTcx } from './xml/tcx.ts';
 
 export { isArchive, openArchive } from './unpack.ts';
 
-/** Every format that is read; `sniff` tells them apart by content. */
-const formats: Readonly<Record<Recording['format'], (bytes: Uint8Array) => Parsed>> = {
-  fit: readFit,
-  tcx: readTcx,
-  gpx: readGpx,
-  csv: readCsv,
+/**
+ * Every format that is read; `sniff` tells them apart by content. Each is loaded when the first file of its
+ * kind comes: a decoder takes 10 to 30 ms to load, and most runs need one.
+ */
+const formats: Readonly<Record<Recording['format'], () => Promise<(bytes: Uint8Array) => Parsed>>> = {
+  fit: async () => (await import('./fit/fit.ts')).readFit,
+  tcx: async () => (await import('./xml/tcx.ts')).readTcx,
+  gpx: async () => (await import('./xml/gpx.ts')).readGpx,
+  csv: async () => (await import('./csv/csv.ts')).readCsv,
 };
 
 /**
@@ -29,7 +28,7 @@ const formats: Readonly<Record<Recording['format'], (bytes: Uint8Array) => Parse
 export async function read(file: NamedBytes): Promise<Recording> {
   try {
     const digest = sha256(file.bytes);
-    const { format, parsed } = parse(await unpack(file.bytes));
+    const { format, parsed } = await parse(await unpack(file.bytes));
     if (parsed.time.length === 0) throw noRecords();
     return { name: file.name, sha256: await digest, format, ...parsed };
   } catch (error) {
@@ -37,11 +36,12 @@ export async function read(file: NamedBytes): Promise<Recording> {
   }
 }
 
-function parse({ bytes, content }: Unpacked): { format: Recording['format']; parsed: Parsed } {
+async function parse({ bytes, content }: Unpacked): Promise<{ format: Recording['format']; parsed: Parsed }> {
   // A table without our headings: the reader of tables says which it found.
   const format = content === 'table' ? 'csv' : content;
   if (!isFormat(format)) throw unknown(format);
-  return { format, parsed: formats[format](bytes) };
+  const decode = await formats[format]();
+  return { format, parsed: decode(bytes) };
 }
 
 function isFormat(content: Content): content is Recording['format'] {

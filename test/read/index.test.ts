@@ -1,8 +1,8 @@
+import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { Problem, sentence } from '../../src/problem.ts';
 import { read } from '../../src/read/index.ts';
-import { sha256 } from '../../src/read/sha256.ts';
 import { sniff } from '../../src/read/sniff.ts';
 import { FitWriter, smallRide } from './fit-bytes.ts';
 import { soundRecording } from './sound.ts';
@@ -19,9 +19,9 @@ const gpx =
   '<gpx><trk><trkseg><trkpt lat="1" lon="2"><time>2026-01-10T18:00:00Z</time></trkpt></trkseg></trk></gpx>';
 const csv = 'time;power\n0;200\n1;210\n';
 
-// FIPS 180-4, example "abc".
-test('the digest is SHA-256', async () => {
-  expect(await sha256(text('abc'))).toBe('ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad');
+test('a recording carries the SHA-256 of its file', async () => {
+  const { sha256 } = await read(file(csv));
+  expect(sha256).toBe(createHash('sha256').update(csv).digest('hex'));
 });
 
 describe('formats are told apart by content', () => {

@@ -55,6 +55,24 @@ describe('an intact file', () => {
     expect(ids(bytes)).toEqual([]);
   });
 
+  test('where file_id is silent, the recorder itself is asked', () => {
+    const writer = new FitWriter()
+      .define(0, mesg.fileId, [[0, 'enum']])
+      .data(0, 4)
+      .define(1, mesg.deviceInfo, [
+        [0, 'uint8'],
+        [2, 'uint16'],
+        [27, 'string', 12],
+      ])
+      .data(1, 3, 255, 'A strap')
+      .data(1, 0, 255, 'A recorder');
+    expect(readFit(writer.bytes()).device).toEqual({
+      maker: 'development',
+      product: 'A recorder',
+      serial: null,
+    });
+  });
+
   test('a file without records has none, and is no fault of the reader', () => {
     expect(readFit(new FitWriter().bytes()).time).toHaveLength(0);
   });
@@ -151,6 +169,12 @@ describe('power in an unusual type', () => {
     const ride = records([[7, type]], [201], [baseTypes[type].invalid], [240]);
     expect(column(ride.channels.power)).toEqual([201, Number.NaN, 240]);
     expect(ride.defects).toEqual([{ id: 'odd-power-type', values: { type } }]);
+  });
+
+  // One byte holds a soft pedaller's watts at best.
+  test.each<BaseTypeName>(['enum', 'sint8', 'uint8z', 'byte', 'uint32z'])('%s is recovered, too', (type) => {
+    const ride = records([[7, type]], [101], [baseTypes[type].invalid], [40]);
+    expect(column(ride.channels.power)).toEqual([101, Number.NaN, 40]);
   });
 
   test('text in the place of power is said, and is no power', () => {
@@ -560,6 +584,13 @@ describe('damage', () => {
     expect(readFit(padded).defects).toEqual([]);
     padded[whole.length + 20] = 9;
     expect(readFit(padded).defects).toEqual([{ id: 'trailing-bytes', values: { bytes: 30 } }]);
+  });
+
+  test('a time beyond the range of the format is a problem', () => {
+    const writer = new FitWriter().define(0, mesg.record, [record.timestamp]).data(0, 0xfffffffe);
+    expect(() => readFit(writer.compressed(0, 0).bytes())).toThrow(
+      expect.objectContaining({ name: 'Problem', code: 'format-damaged' }),
+    );
   });
 
   test('a header that cannot be followed is a problem', () => {
