@@ -77,7 +77,7 @@ class Page {
     { indent = 0, lead = '', style }: { indent?: number; lead?: string; style?: Style } = {},
   ): void {
     const first = this.safe(lead);
-    const hang = ' '.repeat(stringWidth(first));
+    const hang = ' '.repeat(columns(first));
     const pad = ' '.repeat(indent);
     for (const [index, line] of wrap(this.safe(text), this.width - indent - hang.length).entries()) {
       const front = index === 0 ? first : hang;
@@ -121,35 +121,45 @@ function inAscii(text: string): string {
   return text.replace(/[^\x20-\x7e]/gu, (character) => plainer[character] ?? '?');
 }
 
+/** Columns that a text takes; the usual case is counted without a table of wide characters. */
+function columns(text: string): number {
+  return /^[\x20-\x7e]*$/.test(text) ? text.length : stringWidth(text);
+}
+
 /** Breaks at spaces, and inside a word only when it is longer than a line. No-break spaces hold. */
 export function wrap(text: string, width: number): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(' ')) {
-    const joined = line === '' ? word : `${line} ${word}`;
-    if (stringWidth(joined) <= width) {
-      line = joined;
-      continue;
+  let used = 0;
+  for (const word of text.split(' ').flatMap((one) => pieces(one, width))) {
+    const size = columns(word);
+    if (line !== '' && used + 1 + size > width) {
+      lines.push(line);
+      line = '';
     }
-    if (line !== '') lines.push(line);
-    line = word;
-    while (stringWidth(line) > width) {
-      const head = fitting(line, width);
-      lines.push(head);
-      line = line.slice(head.length);
-    }
+    used = line === '' ? size : used + 1 + size;
+    line = line === '' ? word : `${line} ${word}`;
   }
-  return line === '' && lines.length > 0 ? lines : [...lines, line];
+  return [...lines, line];
 }
 
-/** The longest beginning that fits, at least one character. */
-function fitting(word: string, width: number): string {
-  let head = '';
+/** A word in parts that fit on a line, each of at least one character. */
+function pieces(word: string, width: number): readonly string[] {
+  if (columns(word) <= width) return [word];
+  const parts: string[] = [];
+  let part = '';
+  let used = 0;
   for (const character of word) {
-    if (head !== '' && stringWidth(head + character) > width) break;
-    head += character;
+    const size = columns(character);
+    if (part !== '' && used + size > width) {
+      parts.push(part);
+      part = '';
+      used = 0;
+    }
+    part += character;
+    used += size;
   }
-  return head;
+  return [...parts, part];
 }
 
 function gradeOf(page: Page, report: Report, { rests }: Outline): void {

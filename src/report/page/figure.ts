@@ -24,6 +24,6 @@ export function figure(report: Report, chart: Chart, marked: readonly Stretch[])
   const { title, description, table: numbers } = of(id);
   return html`<figure id="${id}"><figcaption>${title}</figcaption>${bothWidths((width, named) => of(named).draw(width), id)}<p class="fine-print">${description}</p>${
     numbers.rows.length > 0 &&
-    html`<details><summary>The numbers</summary>${table(`${title}: the numbers`, numbers.head, numbers.rows)}</details>`
+    html`<details><summary>The numbers</summary>${table(`${title}: the numbers`, numbers.head, numbers.rows, 'numbers')}</details>`
   }</figure>`;
 }

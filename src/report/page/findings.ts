@@ -1,12 +1,13 @@
-import type { Chart, Raised, Report } from '../../types.ts';
+import type { Chart, Finding, Report, Rule } from '../../types.ts';
 import { gauge } from '../chart/gauge.ts';
 import { html, type Markup } from '../markup.ts';
 import type { Outline, Told } from '../outline.ts';
-import { levelHeadings, levelWords } from '../words/grade.ts';
+import { levelHeadings } from '../words/grade.ts';
 import { oneIn, spans } from '../words/number.ts';
+import { capital, plain } from '../words/sentence.ts';
 import { falseAlarmSaid, sourceSaid } from '../words/source.ts';
 import { bothWidths, chartPlace, figure } from './figure.ts';
-import { bullets, said, terms } from './said.ts';
+import { bullets, said, section, terms } from './said.ts';
 import { anchor } from './top.ts';
 
 /** Stretches named before "and n more". */
@@ -18,33 +19,38 @@ export function raisedFindings(
   { raised }: Outline,
   place: ReadonlyMap<string, Told>,
 ): Markup {
-  return html`${raised.map(
-    ({ level, findings }) =>
-      html`<section aria-labelledby="level-${level}"><h2 id="level-${level}">${levelHeadings[level]}</h2>${findings.map((told) => finding(report, told, level, place))}</section>`,
+  return html`${raised.map(({ level, findings }) =>
+    section(
+      `level-${level}`,
+      levelHeadings[level],
+      findings.map((told) => finding(report, told, place)),
+      level,
+    ),
   )}`;
 }
 
-function finding(report: Report, told: Told, level: Raised, place: ReadonlyMap<string, Told>): Markup {
+function finding(report: Report, told: Told, place: ReadonlyMap<string, Told>): Markup {
   const { rule, finding } = told;
   const charts = report.charts.filter((chart) => finding.charts.includes(chart.id));
-  return html`<article class="finding ${level} row" id="${anchor(told)}"><p class="kind">${levelWords[level]}<span>${told.about}</span><span class="code">${finding.rule}</span></p><div class="flow"><h3>${told.title}</h3><p class="claim">${said(told.claim)}</p>${told.remarks.map((remark) => html`<p>${said(remark)}</p>`)}${scale(told)}${charts.map((chart) => chartOf(report, chart, told, place))}${
-    rule !== null &&
-    html`<div class="pair">${rule.innocent.length > 0 && html`<div><h4>It may be innocent</h4>${bullets(rule.innocent)}</div>`}${rule.settles.length > 0 && html`<div><h4>What would settle it</h4>${bullets(rule.settles)}</div>`}</div>${terms(
-      [
-        ['When', finding.stretches.length > 0 ? spans(finding.stretches, mostStretches) : null],
-        ['Mind', finding.remarks.length > 0 ? finding.remarks.join('; ') : null],
-        ['Accounted for by', finding.explainedBy],
-        [
-          'How often honest riders show this',
-          finding.chance === null
-            ? null
-            : `${oneIn(finding.chance)}. This does not say how likely this rider is honest.`,
-        ],
-        ['Where the limits come from', sourceSaid(rule)],
-        ['False alarms', falseAlarmSaid(rule)],
-      ],
-    )}`
-  }</div></article>`;
+  return html`<article class="finding" id="${anchor(told)}"><p class="eyebrow">${plain(capital([told.about]))}<code>${finding.rule}</code></p><h3>${told.title}</h3><p class="claim">${said(told.claim)}</p>${told.remarks.map(
+    (remark) => html`<p>${said(remark)}</p>`,
+  )}${scale(told)}${charts.map((chart) => chartOf(report, chart, told, place))}${rule !== null && html`${sides(rule)}${basis(rule, finding)}`}</article>`;
+}
+
+function sides({ innocent, settles }: Rule): Markup {
+  return html`<div class="sides">${innocent.length > 0 && html`<div><h4>It may be innocent</h4>${bullets(innocent)}</div>`}${settles.length > 0 && html`<div><h4>What would settle it</h4>${bullets(settles)}</div>`}</div>`;
+}
+
+function basis(rule: Rule, { stretches, chance }: Finding): Markup {
+  return terms([
+    ['When', stretches.length > 0 ? spans(stretches, mostStretches) : null],
+    [
+      'How often honest riders show this',
+      chance === null ? null : `${oneIn(chance)}. This does not say how likely this rider is honest.`,
+    ],
+    ['Where the limits come from', sourceSaid(rule)],
+    ['False alarms', falseAlarmSaid(rule)],
+  ]);
 }
 
 /** The number with its interval against its limits, drawn and in words. */

@@ -8,6 +8,16 @@ export function said(sentence: Sentence): readonly Hole[] {
   );
 }
 
+/** A section of the page: its heading in the margin, its content beside it. `kind` sets the line above. */
+export function section(id: string, title: string, content: Hole, kind = ''): Markup {
+  return html`<section class="row ${kind}" aria-labelledby="${id}"><h2 id="${id}">${title}</h2><div>${content}</div></section>`;
+}
+
+/** A part of a section under a heading of its own. */
+export function part(title: string, content: Hole): Markup {
+  return html`<div class="part"><h3>${title}</h3>${content}</div>`;
+}
+
 /** A list of terms with what is said of each; terms without a text are left out. */
 export function terms(rows: readonly (readonly [term: string, text: Hole])[]): Markup {
   return html`<dl>${rows
@@ -20,8 +30,13 @@ export function bullets(items: readonly Hole[]): Markup {
 }
 
 /** A table that scrolls by itself where the page is narrow, also by keyboard. */
-export function table(caption: string, head: readonly string[], rows: readonly (readonly Hole[])[]): Markup {
-  return html`<div class="scroll" role="region" tabindex="0" aria-label="${caption}"><table><caption>${caption}</caption><thead><tr>${head.map(
+export function table(
+  caption: string,
+  head: readonly string[],
+  rows: readonly (readonly Hole[])[],
+  kind: 'words' | 'numbers' = 'words',
+): Markup {
+  return html`<div class="scroll" role="region" tabindex="0" aria-label="${caption}"><table class="${kind}"><caption>${caption}</caption><thead><tr>${head.map(
     (cell) => html`<th scope="col">${cell}</th>`,
   )}</tr></thead><tbody>${rows.map(
     ([first, ...others]) =>

@@ -6,16 +6,22 @@ import { capital, foreign, plain } from '../words/sentence.ts';
 import { alignmentFacts, alignmentSaid, defectSaid, leftOutSaid, stepSaid } from '../words/story.ts';
 import { deviceSaid, recordingName, subjectName } from '../words/subject.ts';
 import { figure } from './figure.ts';
-import { bullets, said, terms } from './said.ts';
+import { bullets, part, said, section, terms } from './said.ts';
 
 /** Where the data came from, how it was put together, and everything that was done to it. */
 export function dataStory(report: Report, drawn: ReadonlySet<string>): Markup {
   const { primary, seconds, unreadable } = report.submission;
   const rest = report.charts.filter((chart) => !drawn.has(chart.id));
-  return html`<section aria-labelledby="story"><h2 id="story">The data’s own story</h2><div class="flow">${[primary, ...seconds].map((one) => recording(report, one))}${unreadable.map(
-    ({ name, why }) =>
-      html`<div class="row"><h3 class="kind">Unreadable second recording</h3><p>${said([foreign(name), ': ', foreign(why)])}</p></div>`,
-  )}${history(report)}${sections(report)}${steps(report)}</div>${rest.map((chart) => figure(report, chart, []))}</section>`;
+  return section('story', 'The data’s own story', [
+    ...rest.map((chart) => figure(report, chart, [])),
+    ...[primary, ...seconds].map((one) => recording(report, one)),
+    ...unreadable.map(({ name, why }) =>
+      part('Unreadable second recording', html`<p>${said([foreign(name), ': ', foreign(why)])}</p>`),
+    ),
+    history(report),
+    sections(report),
+    steps(report),
+  ]);
 }
 
 function recording(report: Report, one: ReportRecording): Markup {
@@ -59,9 +65,12 @@ function recording(report: Report, one: ReportRecording): Markup {
 function history({ submission: { history } }: Report): Markup | null {
   if (history === null) return null;
   const { rides, notBefore, leftOut } = history;
-  return html`<div class="row"><h3 class="kind">Earlier rides</h3><p>${counted(rides, 'ride')} used. ${
-    notBefore > 0 && `${counted(notBefore, 'ride')} not used: no earlier than this one. `
-  }${Object.keys(leftOut).length > 0 && `Left out while they were gathered: ${leftOutSaid(leftOut)}.`}</p></div>`;
+  return part(
+    'Earlier rides',
+    html`<p>${counted(rides, 'ride')} used. ${
+      notBefore > 0 && `${counted(notBefore, 'ride')} not used: no earlier than this one. `
+    }${Object.keys(leftOut).length > 0 && `Left out while they were gathered: ${leftOutSaid(leftOut)}.`}</p>`,
+  );
 }
 
 function sections({ sections: all }: Report): Markup | null {
@@ -77,13 +86,16 @@ function sections({ sections: all }: Report): Markup | null {
       shown.join(', ') + (more > 0 ? ` and ${number(more)} more` : ''),
     ];
   };
-  return html`<div class="row"><h3 class="kind">Sections found in the ride</h3>${terms(kinds.map(row))}</div>`;
+  return part('Sections found in the ride', terms(kinds.map(row)));
 }
 
 function steps(report: Report): Markup | null {
   if (report.steps.length === 0) return null;
-  return html`<div class="row"><h3 class="kind">What was done to the data, in order</h3><ol>${report.steps.map(
-    (step) =>
-      html`<li>${said(stepSaid(step))} <span class="quiet">(${subjectName(report, step.subject)})</span></li>`,
-  )}</ol></div>`;
+  return part(
+    'What was done to the data, in order',
+    html`<ol>${report.steps.map(
+      (step) =>
+        html`<li>${said(stepSaid(step))} <span class="quiet">(${subjectName(report, step.subject)})</span></li>`,
+    )}</ol>`,
+  );
 }

@@ -6,32 +6,31 @@ import { reasonInFull } from '../words/reasons.ts';
 import { foreign } from '../words/sentence.ts';
 import { falseAlarmSaid, sourceSaid } from '../words/source.ts';
 import { subjectName } from '../words/subject.ts';
-import { said, table, terms } from './said.ts';
+import { said, section, table, terms } from './said.ts';
 
 /** For whoever wants to redo the sums: every rule, every option, every result. */
 export function workings(report: Report): Markup {
-  return html`<section aria-labelledby="workings"><h2 id="workings">How each number was worked out</h2>${report.rules.items.map((rule) => ruleOf(report, rule))}</section>`;
+  return section(
+    'workings',
+    'How each number was worked out',
+    report.rules.items.map((rule) => ruleOf(report, rule)),
+  );
 }
 
 function ruleOf(report: Report, rule: Rule): Markup {
   const results = report.measurements.filter((one) => one.rule === rule.id);
-  return html`<details><summary>${rule.title} <span class="code">${rule.id}</span></summary><div class="flow">${terms(
-    [
-      ['Asks', rule.question],
-      ['Measure', html`<span class="code">${rule.measure}</span>`],
-      ['Needs', rule.needs.join(', ')],
-      ['Limits', limits(rule)],
-      ['Highest level', rule.highest],
-      ['Lowered when', rule.ceilings.map((one) => one.why).join(' ')],
-      ['Where the limits come from', sourceSaid(rule)],
-      ['False alarms', falseAlarmSaid(rule)],
-      [
-        'Measured with',
-        rule.source.kind === 'measured' ? html`<span class="code">${rule.source.command}</span>` : null,
-      ],
-      ['Switched off', rule.off ?? null],
-    ],
-  )}${
+  return html`<details><summary>${rule.title} <code>${rule.id}</code></summary><div class="flow">${terms([
+    ['Asks', rule.question],
+    ['Measure', html`<code>${rule.measure}</code>`],
+    ['Needs', rule.needs.join(', ')],
+    ['Limits', limits(rule)],
+    ['Highest level', rule.highest],
+    ['Lowered when', rule.ceilings.map((one) => one.why).join(' ')],
+    ['Where the limits come from', sourceSaid(rule)],
+    ['False alarms', falseAlarmSaid(rule)],
+    ['Measured with', rule.source.kind === 'measured' ? html`<code>${rule.source.command}</code>` : null],
+    ['Switched off', rule.off ?? null],
+  ])}${
     results.length > 0 &&
     table(
       'Results',
@@ -83,19 +82,18 @@ function options(all: Readonly<Record<string, OptionValue>>): string {
 /** What is needed to run the same audit again. */
 export function checksums(report: Report): Markup {
   const { inputs, rules, tool } = report;
-  return html`<section aria-labelledby="checksums"><h2 id="checksums">Checksums, to run it again</h2><p>${tool.name} ${tool.version}; ${said([foreign(rules.name)])}, checksum <span class="code">${rules.sha256}</span>.</p>${table(
+  const files = table(
     'Files used',
     ['role', 'name', 'checksum (SHA-256)'],
-    inputs.map((input) => [
-      input.role,
-      said([foreign(input.name)]),
-      html`<span class="code">${input.sha256}</span>`,
-    ]),
-  )}${
-    rules.overlaid.length > 0 &&
-    html`<h3>Rules of this event that differ from the shipped ones</h3>${rules.overlaid.map(
-      ({ file, text }) =>
-        html`<details><summary>${said([foreign(file)])}</summary><pre class="code">${text}</pre></details>`,
-    )}`
-  }</section>`;
+    inputs.map((input) => [input.role, said([foreign(input.name)]), html`<code>${input.sha256}</code>`]),
+  );
+  const overlaid = rules.overlaid.map(
+    ({ file, text }) =>
+      html`<details><summary>${said([foreign(file)])}</summary><pre><code>${text}</code></pre></details>`,
+  );
+  return section(
+    'checksums',
+    'Checksums, to run it again',
+    html`<p>${tool.name} ${tool.version}; ${said([foreign(rules.name)])}, checksum <code>${rules.sha256}</code>.</p>${files}${overlaid.length > 0 && html`<h4>Rules of this event that differ from the shipped ones</h4>${overlaid}`}`,
+  );
 }

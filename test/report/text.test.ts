@@ -1,0 +1,70 @@
+import fc from 'fast-check';
+import stringWidth from 'string-width';
+import { describe, expect, it } from 'vitest';
+import { renderText } from '../../src/report/index.ts';
+import { wrap } from '../../src/report/text.ts';
+import { makeReport } from './make-report.ts';
+
+const report = makeReport({}, 1800);
+const plainly = { width: 80, colour: false, ascii: false };
+
+describe('renderText', () => {
+  const lines = renderText(report, plainly).split('\n');
+
+  it('says the grade and its reach first', () => {
+    expect(lines[0]).toBe('Refer. Put this before the jury.');
+    expect(lines[1]).toContain('6\u00a0'.trim());
+    expect(lines.slice(0, 6).join(' ')).toContain('could not be made');
+  });
+
+  it('tells findings by level, then what could not be checked', () => {
+    const heads = [
+      'To put before the jury',
+      'To ask the rider about',
+      'Worth knowing',
+      'What to do next',
+      'Checked and found fine',
+      'What could not be checked, and why',
+      'The recordings',
+    ];
+    expect(lines.filter((line) => heads.includes(line))).toEqual(heads);
+  });
+
+  it('is plain without colour, and only styled with it', () => {
+    const coloured = renderText(report, { ...plainly, colour: true });
+    expect(coloured).toContain('\u001b[1m');
+    expect(coloured.replace(/\u001b\[\d+m/g, '')).toBe(renderText(report, plainly));
+  });
+
+  it('keeps to widths that can be read', () => {
+    for (const [asked, most] of [
+      [0, 40],
+      [60, 60],
+      [1e9, 100],
+    ] as const) {
+      const widths = renderText(report, { ...plainly, width: asked })
+        .split('\n')
+        .map((line) => stringWidth(line));
+      expect(Math.max(...widths)).toBeLessThanOrEqual(most);
+    }
+  });
+
+  it('is the same text every time', () => {
+    expect(renderText(makeReport({}, 1800), plainly)).toBe(renderText(report, plainly));
+  });
+});
+
+describe('wrap', () => {
+  it('keeps every word, in order, within the width', () => {
+    const words = fc.array(
+      fc.string({ unit: 'grapheme', minLength: 1, maxLength: 30 }).filter((word) => !/\s/.test(word)),
+    );
+    fc.assert(
+      fc.property(words, fc.integer({ min: 10, max: 60 }), (list, width) => {
+        const made = wrap(list.join(' '), width);
+        expect(made.join('').replaceAll(' ', '')).toBe(list.join(''));
+        for (const line of made) expect(stringWidth(line)).toBeLessThanOrEqual(width);
+      }),
+    );
+  });
+});
