@@ -116,7 +116,7 @@ function records(file: FitFile, recording: Recording): void {
   for (let k = 0; k < time.length; k++) {
     const pause = pauses[0];
     if (pause !== undefined && time[k]! >= pause[1]) {
-      timer(file, pause[0] - 1, 'stop');
+      timer(file, pause[0], 'stop');
       timer(file, pause[1], 'start');
       pauses.shift();
     }
