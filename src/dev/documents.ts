@@ -1,13 +1,15 @@
 /** The parts of the documents that are made from what they describe, so that they cannot fall behind it. */
 import { readFileSync } from 'node:fs';
+import type { Command } from 'commander';
 import { parse } from 'yaml';
+import { commands as allCommands } from '../cli.ts';
 import { shippedRules } from '../judge/shipped.ts';
 import type { Family } from '../types.ts';
 
 /** Documents that hold such parts. */
 export const documents = ['README.md'] as const;
 
-const parts: Readonly<Record<string, () => string>> = { rules, action };
+const parts: Readonly<Record<string, () => string>> = { rules, commands, action };
 
 /** The text with every part between its markers made anew. */
 export function refreshed(text: string): string {
@@ -37,6 +39,41 @@ function rules(): string {
       return `**${heading}**\n\n${table(['rule', 'asks', 'at most'], rows)}`;
     })
     .join('\n');
+}
+
+const nowhere = { write: () => true };
+
+function commands(): string {
+  const io = { stdout: nowhere, stderr: nowhere, env: {}, cwd: '.' };
+  const program = allCommands(io, () => {});
+  return program.commands.flatMap(every).map(described).join('\n');
+}
+
+/** A command and those below it; each of ours does something by itself. */
+function every(command: Command): readonly Command[] {
+  return [command, ...command.commands.filter((one) => one.name() !== 'help').flatMap(every)];
+}
+
+function described(command: Command): string {
+  const names: string[] = [];
+  for (let at: Command | null = command; at !== null; at = at.parent) names.unshift(at.name());
+  const operands = (command.commands.length > 0 ? [] : command.registeredArguments).map((argument) =>
+    argument.required ? `<${argument.name()}>` : `[${argument.name()}]`,
+  );
+  const rows = command.options
+    .filter((option) => !option.hidden && option.long !== '--help')
+    .map(({ flags, description, argChoices, defaultValue }) => [
+      `\`${flags}\``,
+      [
+        description,
+        ...(argChoices === undefined
+          ? []
+          : [`one of ${argChoices.map((choice) => `\`${choice}\``).join(', ')}`]),
+        ...(defaultValue === undefined ? [] : [`default \`${defaultValue}\``]),
+      ].join('; '),
+    ]);
+  const options = rows.length === 0 ? '' : `\n${table(['option', 'meaning'], rows)}`;
+  return `#### \`${[...names, ...operands].join(' ')}\`\n\n${command.description()}\n${options}`;
 }
 
 interface ActionFile {
