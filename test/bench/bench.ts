@@ -142,10 +142,17 @@ for (const file of process.argv.slice(2))
   row('', '', 'target at most 3');
 }
 
-/** Writes the highest resident size (kB) as the last line of standard error. */
-const watcher = `data:text/javascript,${encodeURIComponent(
-  "process.on('exit',()=>process.stderr.write('\\n'+process.resourceUsage().maxRSS))",
-)}`;
+/**
+ * Writes the highest resident size (kB) as the last line of standard error. On Linux the usual counter
+ * starts with the memory of the process that started this one; the kernel's own high-water mark does not.
+ */
+const watcher = `data:text/javascript,${encodeURIComponent(`
+import { readFileSync } from 'node:fs';
+process.on('exit', () => {
+  let peak = process.resourceUsage().maxRSS;
+  try { peak = /VmHWM:\\s+(\\d+)/.exec(readFileSync('/proc/self/status', 'utf8'))[1]; } catch {}
+  process.stderr.write('\\n' + peak);
+});`)}`;
 
 function runProcess(args: readonly string[]): { time: number; memory: number } {
   const start = performance.now();
