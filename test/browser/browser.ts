@@ -11,7 +11,7 @@ const debian = '/usr/bin/chromium';
  */
 export async function startBrowser(): Promise<Browser | null> {
   const ways = existsSync(debian)
-    ? [{ executablePath: debian, args: ['--no-sandbox'] }]
+    ? [{ executablePath: debian }]
     : [{ channel: 'chrome' }, { channel: 'msedge' }];
   let why: unknown;
   for (const way of ways) {
