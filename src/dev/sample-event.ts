@@ -42,7 +42,7 @@ const entries: readonly Entry[] = [
     seed: 0,
     wish: { ...race, rider: men, history, faults: planted(faults.strongerThanHistory, 0.2) },
   },
-  { number: '35', seed: 24, wish: { ...race, rider: women, history, form: 1.025 } },
+  { number: '35', seed: 43, wish: { ...race, rider: women, history, form: 1.025 } },
   { number: '42', seed: 5, wish: { ...race, rider: men }, trouble: awkward },
 ];
 

@@ -29,6 +29,17 @@ export function ceiling({ cp, wPrime, pMax }: Ability, balance: number): number 
 }
 
 /**
+ * Power (W) that can be reached for a moment in a sprint. Falls more slowly than the balance at first: 30 s
+ * all-out keep about three quarters of their peak on average (common practice, no source).
+ */
+export function sprintCeiling(ability: Ability, balance: number): number {
+  const share = Math.max(0, balance) / ability.wPrime;
+  // share^0.6 without a power function, which differs between engines.
+  const raised = share === 0 ? 0 : Math.exp(0.6 * Math.log(share));
+  return ability.cp + (ability.pMax - ability.cp) * raised;
+}
+
+/**
  * Balance (J) after one step: spent above CP, and refilled below it in proportion to the room left
  * (the differential form in common use; its rate is known poorly, which no test relies on).
  */

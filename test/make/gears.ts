@@ -42,10 +42,11 @@ export class Gears {
     const best = optimumCadence(this.rider.torque);
     const hard = Math.min(intensity, 1.6) - 0.8;
     const easyGrade = 90 * Math.max(0, grade - 0.02);
+    // A sprint begins in the gear at hand and is wound up, some turns a second.
     const target = allOut
-      ? best * 0.97
+      ? Math.min(best * 0.97, Math.max(this.rider.cadence, this.cadence) + 5)
       : this.rider.cadence + this.rider.cadenceAnswer * hard - easyGrade + 3.5 * sway;
-    const band = allOut ? 9 : this.rider.cadenceBand;
+    const band = this.rider.cadenceBand;
     const stray = this.turnsAt(speed) - target;
     const fresh = second - this.lastTurn > 1;
     if (Math.abs(stray) > band && (fresh || second - this.lastShift > 1)) {

@@ -44,6 +44,7 @@ export function drawMeter(
     tail: trainer && random.chance(0.4) ? random.between(0.3, 1.2) : 0,
     powerPivot: rider.ability.cp * 0.85,
     cadence: drawCadence(random, place),
+    stepWatts: random.fork('coarse').chance(0.03) ? random.fork('step').integer(2, 4) : 0,
     ...errors,
     sprint: {
       error: errors.sprintError,

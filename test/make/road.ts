@@ -38,6 +38,43 @@ export function nextSpeed(
   return Math.max(0.5, speed + acceleration * step);
 }
 
+/** Where the bicycle is and how fast, once a second. */
+export class Road {
+  readonly speed: Float64Array;
+  readonly distance: Float64Array;
+  readonly altitude: Float64Array;
+  /** m/s */
+  v = 6;
+  private metres = 0;
+  private height = 60;
+  private readonly load: Load;
+
+  constructor(load: Load, seconds: number) {
+    this.load = load;
+    this.speed = new Float64Array(seconds);
+    this.distance = new Float64Array(seconds);
+    this.altitude = new Float64Array(seconds);
+  }
+
+  roll(second: number, crankPower: number, grade: number, shelter: number): void {
+    this.v = nextSpeed(this.load, this.v, crankPower, grade, shelter, 1);
+    this.note(second, grade);
+  }
+
+  brake(second: number): void {
+    this.v = Math.max(0, this.v - 3);
+    this.note(second, 0);
+  }
+
+  private note(second: number, grade: number): void {
+    this.metres += this.v;
+    this.height += this.v * grade;
+    this.speed[second] = this.v;
+    this.distance[second] = this.metres;
+    this.altitude[second] = this.height;
+  }
+}
+
 /** N */
 function resistance(load: Load, speed: number, grade: number, shelter: number): number {
   const along = 1 / Math.sqrt(1 + grade * grade);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { rideKinds } from './ride.ts';
-import { drawDraft, drawSubmission, realise } from './submission.ts';
+import { drawDraft, drawSubmission } from './submission.ts';
 
 const sum = (values: Float64Array) => values.reduce((a, b) => a + b);
 
@@ -82,9 +82,9 @@ describe('a submission', () => {
   });
 
   it('one sensor on two recorders agrees better than two meters do', () => {
-    const draft = drawDraft('one sensor', { kind: 'bunch race', minutes: 30 });
-    const both = realise({ ...draft, recordings: draft.recordings.map((r) => ({ ...r, meter: 0 })) });
-    const two = realise(draft);
+    const wish = { kind: 'bunch race', minutes: 30 } as const;
+    const both = drawSubmission('one sensor', { ...wish, oneSensor: true });
+    const two = drawSubmission('one sensor', wish);
     const correlation = ({ primary, seconds }: typeof both) => {
       const [a, b] = [primary.channels.power!, seconds[0]!.channels.power!];
       let best = 0;

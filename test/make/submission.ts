@@ -22,6 +22,8 @@ export interface SubmissionWish {
   readonly build?: Build;
   /** How many second recordings (0 to 3). Default 1. */
   readonly seconds?: number;
+  /** The second recordings listen to the primary's meter: no second opinion. */
+  readonly oneSensor?: boolean;
   /** Where the meters sit, the primary's first. */
   readonly places?: readonly Place[];
   /** Clocks, dropouts and habits of recorders: none to speak of, or everything honest files show. */
@@ -115,7 +117,7 @@ export function drawDraft(seed: string | number, wish: SubmissionWish = {}): Dra
     conditions: wish.conditions ?? mildConditions,
     noise: build === 'tuning' ? 'normal' : 'heavy',
     meters,
-    recordings: recorders.map((recorder, meter) => ({ recorder, meter })),
+    recordings: recorders.map((recorder, meter) => ({ recorder, meter: wish.oneSensor ? 0 : meter })),
     start,
     facts: {
       massKg: Math.round(rider.mass * 10) / 10,

@@ -34,7 +34,7 @@ export function drawRaceScript(random: Random, minutes?: number): RaceScript {
   const finish: [number, number] = [0, random.integer(10, 18)];
   finish[0] = seconds - finish[1];
   const run = random.integer(90, 240);
-  for (let i = seconds - run; i < finish[0]; i++) pace[i] = 0.95 + (0.3 * (i - seconds + run)) / run;
+  for (let i = seconds - run; i < finish[0]; i++) pace[i] = 0.92 + (0.2 * (i - seconds + run)) / run;
   const sprints: [number, number][] = [];
   const count = random.integer(2, 5);
   for (let k = 0; k < count; k++) {
