@@ -4,7 +4,7 @@ import { levelWords } from './words/grade.ts';
 import { requirementNames } from './words/names.ts';
 import { limit, quantity, range } from './words/number.ts';
 import { reasonInFull, reasonInShort } from './words/reasons.ts';
-import { capital, foreign, type Sentence } from './words/sentence.ts';
+import { capital, foreign, join, type Sentence } from './words/sentence.ts';
 import { subjectName } from './words/subject.ts';
 
 /** The levels that ask for something, the gravest first. */
@@ -15,12 +15,14 @@ export interface Told {
   readonly finding: Finding;
   /** Null when a report names a rule that it does not hold. */
   readonly rule: Rule | null;
-  /** Place in the report, from 1: a name for links that no rule file can choose. */
+  /** Place among all findings in the order in which they are told, from 1. */
   readonly number: number;
   readonly title: string;
   /** What the rule asks: heads a check that found nothing, where the title would read like a finding. */
   readonly question: string;
   readonly about: string;
+  /** True when the same rule was put to more than one subject. */
+  readonly several: boolean;
   readonly claim: Sentence;
   /** The value with its interval; null when withheld. */
   readonly value: string | null;
@@ -35,6 +37,7 @@ export interface Unchecked {
   readonly checks: readonly {
     readonly question: string;
     readonly about: string;
+    readonly several: boolean;
     readonly why: Sentence;
   }[];
 }
@@ -52,26 +55,46 @@ export interface Outline {
 }
 
 export function outline(report: Report): Outline {
-  const rules = new Map(report.rules.items.map((rule) => [rule.id, rule]));
-  const told = report.findings.map((finding, index) => tell(report, rules, finding, index + 1));
+  const context = contextOf(report);
+  const told = [...gravestFirst, 'none' as const]
+    .flatMap((level) => report.findings.filter((finding) => finding.level === level))
+    .map((finding, index) => tell(context, finding, index + 1));
   const raised = gravestFirst
     .map((level) => ({ level, findings: told.filter((one) => one.finding.level === level) }))
     .filter((group) => group.findings.length > 0);
   return {
     raised,
     fine: told.filter((one) => one.finding.level === 'none'),
-    unchecked: unchecked(report, rules),
-    rests: raised.find((group) => group.level === report.grade)?.findings ?? queriesThatAddUp(report, raised),
+    unchecked: unchecked(context),
+    rests: restsOn(report, raised),
     next: next(report, raised),
   };
 }
 
-/** A referral may rest on queries that add up. */
-function queriesThatAddUp(report: Report, raised: Outline['raised']): readonly Told[] {
-  return report.grade === 'refer' ? (raised.find((group) => group.level === 'query')?.findings ?? []) : [];
+/** The report with its rules by name, and the rules that were put to more than one subject. */
+interface Context {
+  readonly report: Report;
+  readonly rules: ReadonlyMap<string, Rule>;
+  readonly several: ReadonlySet<string>;
 }
 
-function tell(report: Report, rules: ReadonlyMap<string, Rule>, finding: Finding, number: number): Told {
+function contextOf(report: Report): Context {
+  const seen = new Set<string>();
+  const several = new Set<string>();
+  for (const { rule } of report.measurements) (seen.has(rule) ? several : seen).add(rule);
+  return { report, rules: new Map(report.rules.items.map((rule) => [rule.id, rule])), several };
+}
+
+const standsAlone = (told: Told) => told.finding.explainedBy === null;
+
+/** Findings of the grade's own level, or the queries that add up to a referral. */
+function restsOn({ grade }: Report, raised: Outline['raised']): readonly Told[] {
+  const of = (level: string) => raised.find((group) => group.level === level)?.findings ?? [];
+  const own = of(grade);
+  return own.length === 0 && grade === 'refer' ? of('query').filter(standsAlone) : own.filter(standsAlone);
+}
+
+function tell({ report, rules, several }: Context, finding: Finding, number: number): Told {
   const rule = rules.get(finding.rule) ?? null;
   return {
     finding,
@@ -80,6 +103,7 @@ function tell(report: Report, rules: ReadonlyMap<string, Rule>, finding: Finding
     title: rule?.title ?? finding.rule,
     question: rule?.question ?? finding.rule,
     about: subjectName(report, finding.subject),
+    several: several.has(finding.rule),
     claim: claim(rule, finding),
     value: valueSaid(finding),
     limits: limitsSaid(finding),
@@ -87,26 +111,21 @@ function tell(report: Report, rules: ReadonlyMap<string, Rule>, finding: Finding
   };
 }
 
-/** Our own numbers under their own names come last, so that a detail cannot stand in for the value judged. */
+/** The rule's sentence, filled with what the judge put beside it; the finding's own numbers stand in. */
 function claim(rule: Rule | null, finding: Finding): Sentence {
-  const template = rule?.claims[finding.summary.id];
-  if (finding.value === null || finding.interval === null) {
+  const { value, unit, interval, count, summary } = finding;
+  if (value === null || interval === null) {
     return ['The number is withheld: it would give health data away.'];
   }
-  if (template === undefined) return [`${foreign(finding.rule).foreign}: ${valueSaid(finding)}.`];
-  const { value, unit, interval, limits, level } = finding;
-  const passed = level === 'none' ? undefined : limits[level];
-  const bound = passed?.atLeast ?? passed?.atMost ?? null;
-  return capital(
-    fill(template, {
-      ...finding.summary.values,
-      value: { value, unit },
-      size: { value: Math.abs(value), unit },
-      low: { value: interval[0], unit },
-      high: { value: interval[1], unit },
-      ...(bound === null ? {} : { limit: { value: bound, unit } }),
-    }),
-  );
+  const template = rule?.claims[summary.id];
+  if (template === undefined) return join([foreign(finding.rule), `: ${valueSaid(finding)}.`]);
+  const size = { value: Math.abs(value), unit };
+  const own = {
+    value: { value, unit },
+    low: { value: interval[0], unit },
+    high: { value: interval[1], unit },
+  };
+  return capital(fill(template, { count, size, ...own, ...summary.values }));
 }
 
 /** "14.2 % (11 to 17 %)". */
@@ -138,7 +157,7 @@ function limitsSaid({ limits, unit }: Finding): string | null {
   return said.length === 0 ? null : said.join('; ');
 }
 
-function unchecked(report: Report, rules: ReadonlyMap<string, Rule>): readonly Unchecked[] {
+function unchecked({ report, rules, several }: Context): readonly Unchecked[] {
   const groups = new Map<string, ReportMeasurement[]>();
   for (const measurement of report.measurements) {
     if (measurement.state === 'measured' || measurement.reason === null) continue;
@@ -155,6 +174,7 @@ function unchecked(report: Report, rules: ReadonlyMap<string, Rule>): readonly U
       checks: group.map((measurement) => ({
         question: rules.get(measurement.rule)?.question ?? measurement.rule,
         about: subjectName(report, measurement.subject),
+        several: several.has(measurement.rule),
         why: reasonInFull(measurement.reason!),
       })),
     }));
@@ -166,7 +186,7 @@ function next(report: Report, raised: Outline['raised']): Outline['next'] {
   );
   for (const { level, findings } of raised) {
     if (level === 'note') continue;
-    for (const told of findings) {
+    for (const told of findings.filter(standsAlone)) {
       for (const what of new Set(told.rule?.settles)) steps.set(what, [...(steps.get(what) ?? []), told]);
     }
   }

@@ -192,7 +192,6 @@ function findingOf(page: Page, report: Report, told: Told, level: Raised, ascii:
   if (finding.stretches.length > 0) page.put(`When: ${spans(finding.stretches, 6)}`, { indent });
   for (const remark of told.remarks) page.put(plain(remark), { indent });
   if (finding.remarks.length > 0) page.put(`Mind: ${finding.remarks.join('; ')}`, { indent });
-  if (finding.explainedBy !== null) page.put(`Accounted for by: ${finding.explainedBy}`, { indent });
   if (level === 'note' || rule === null) return;
   if (rule.innocent.length > 0) page.put(`It may be innocent: ${rule.innocent.join(' ')}`, { indent });
   if (rule.settles.length > 0) page.put(`It would be settled by: ${rule.settles.join(' ')}`, { indent });
@@ -221,14 +220,21 @@ function nextOf(page: Page, { next }: Outline): void {
 function fineOf(page: Page, { fine }: Outline): void {
   if (fine.length === 0) return;
   page.heading('Checked and found fine');
-  for (const one of fine) page.put(`${one.question} ${plain(one.claim)}`, { lead: '· ' });
+  for (const one of fine) page.put(`${one.question}${aside(one)} ${plain(one.claim)}`, { lead: '· ' });
+}
+
+/** Which recording is meant, where the same check was put to several. */
+function aside({ about, several }: { readonly about: string; readonly several: boolean }): string {
+  return several ? ` (${about})` : '';
 }
 
 function uncheckedOf(page: Page, { unchecked }: Outline): void {
   if (unchecked.length === 0) return;
   page.heading('What could not be checked, and why');
   for (const { because, checks } of unchecked) {
-    page.put(`${plain(capital([because]))}: ${checks.map((one) => one.question).join(' ')}`, { lead: '· ' });
+    page.put(`${plain(capital([because]))}: ${checks.map((one) => one.question + aside(one)).join(' ')}`, {
+      lead: '· ',
+    });
   }
 }
 

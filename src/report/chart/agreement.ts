@@ -1,6 +1,17 @@
 import type { AgreementChart } from '../../types.ts';
 import { number, quantity } from '../words/number.ts';
-import { axisBottom, axisLeft, dot, gutter, heading, label, panel, rule, sheet } from './frame.ts';
+import {
+  axisBottom,
+  axisLeft,
+  dots,
+  gutter,
+  heading,
+  label,
+  panel,
+  roundTicks,
+  rule,
+  sheet,
+} from './frame.ts';
 import type { Picture, Setting } from './picture.ts';
 import { extent } from './reduce.ts';
 
@@ -34,9 +45,6 @@ export function agreement(chart: AgreementChart, setting: Setting): Picture {
         up,
         5,
       );
-      const ticks = Array.from({ length: 41 }, (_, i) => i * 50).filter(
-        (w) => w >= across[0] && w <= across[1],
-      );
       const line = (value: number, name: string) => [
         rule([on.left, on.y(value)], [on.right, on.y(value)], 'ink', value === mean ? 2 : 1),
         label(name, [on.right - 4, on.y(value) - 4], 'ink', 'end'),
@@ -44,11 +52,15 @@ export function agreement(chart: AgreementChart, setting: Setting): Picture {
       return sheet(setting.id, [width, height], title, description, [
         axisLeft(on, (value) => `${value} %`),
         rule([on.left, on.y(0)], [on.right, on.y(0)], 'quiet'),
-        points.map((point) => dot([on.x(point.watts), on.y(point.percent)], 2.2, 'a')),
+        dots(
+          points.map((point) => [on.x(point.watts), on.y(point.percent)] as const),
+          2.2,
+          'a',
+        ),
         line(mean, percent(mean)),
         line(low, percent(low)),
         line(high, percent(high)),
-        axisBottom(on, ticks, (tick) => `${number(tick)} W`),
+        axisBottom(on, roundTicks(across, width), (tick) => `${number(tick)} W`),
         heading(on, 'Primary against second', [{ name: 'block', role: 'a', mark: 'dot' }]),
       ]);
     },

@@ -1,8 +1,8 @@
 import type { CombChart } from '../../types.ts';
-import { number, span } from '../words/number.ts';
-import { axisBottom, axisLeft, box, gutter, heading, panel, path, rule, sheet } from './frame.ts';
+import { counted, number, span } from '../words/number.ts';
+import { axisBottom, axisLeft, bars, gutter, heading, panel, path, roundTicks, sheet } from './frame.ts';
 import type { Picture, Setting } from './picture.ts';
-import { polyline } from './reduce.ts';
+import { polyline, round } from './reduce.ts';
 
 const height = 220;
 /** Pixels a watt needs for its bar to be told from its neighbour's. */
@@ -11,8 +11,8 @@ const leastBar = 3;
 /** How often each whole watt occurs, with the watts that a factor leaves empty or fills twice. */
 export function comb(chart: CombChart, setting: Setting): Picture {
   const { factor, stretch, marked } = chart;
-  const kind = factor > 1 ? 'that it never reaches' : 'that it reaches twice';
-  const description = `How often each whole watt occurs over ${span(stretch)}, with what neighbouring watts lead to expect, and the watts marked that whole numbers times ${number(factor)} ${kind}: ${marked.length} in all. The busiest part of the scale is shown.`;
+  const which = factor > 1 ? 'never reach' : 'reach twice';
+  const description = `How often each whole watt occurs over ${span(stretch)}, in the busiest part of the scale, and what neighbouring watts lead to expect. Whole numbers times ${number(factor)} ${which} the ${counted(marked.length, 'watt')} marked below.`;
   return {
     title: 'How often each whole watt occurs',
     description,
@@ -40,20 +40,22 @@ export function comb(chart: CombChart, setting: Setting): Picture {
       const among = new Set(marked);
       return sheet(setting.id, [width, height], 'How often each whole watt occurs', description, [
         axisLeft(on, number),
-        shown.map((at) => {
-          const watts = chart.from + at;
-          return box([on.x(watts) + 0.4, on.x(watts + 1) - 0.4], [on.y(chart.counts[at]!), on.bottom], 'a');
-        }),
-        shown
-          .filter((at) => among.has(chart.from + at))
-          .map((at) =>
-            rule(
-              [on.x(chart.from + at + 0.5), on.bottom + 2],
-              [on.x(chart.from + at + 0.5), on.bottom + 7],
-              'b',
-              2,
-            ),
-          ),
+        bars(
+          shown.map((at) => {
+            const left = on.x(chart.from + at);
+            return [left + 0.4, on.x(chart.from + at + 1) - 0.4, on.y(chart.counts[at]!)] as const;
+          }),
+          on.bottom,
+          'a',
+        ),
+        path(
+          shown
+            .filter((at) => among.has(chart.from + at))
+            .map((at) => `M${round(on.x(chart.from + at + 0.5))} ${on.bottom + 2}v5`)
+            .join(''),
+          'b',
+          2,
+        ),
         path(
           polyline(shown.map((at) => [on.x(chart.from + at + 0.5), on.y(chart.expected[at] ?? 0)] as const)),
           'ink',
@@ -61,7 +63,7 @@ export function comb(chart: CombChart, setting: Setting): Picture {
         ),
         axisBottom(
           { ...on, bottom: on.bottom + 8 },
-          on.x === undefined ? [] : wattTicks(first, last, width),
+          roundTicks([first, last], width),
           (watts) => `${number(watts)} W`,
         ),
         heading(on, 'Seconds', [
@@ -72,13 +74,6 @@ export function comb(chart: CombChart, setting: Setting): Picture {
       ]);
     },
   };
-}
-
-function wattTicks(first: number, last: number, width: number): readonly number[] {
-  const step = [10, 20, 50, 100, 200].find((one) => (last - first) / one <= width / 60) ?? 500;
-  const ticks: number[] = [];
-  for (let watts = Math.ceil(first / step) * step; watts <= last; watts += step) ticks.push(watts);
-  return ticks;
 }
 
 /** Indices of the `most` neighbouring watts that hold the most seconds. */

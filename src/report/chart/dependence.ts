@@ -1,6 +1,6 @@
 import type { DependenceChart } from '../../types.ts';
 import { number, quantity } from '../words/number.ts';
-import { axisBottom, axisLeft, dot, gutter, heading, panel, rule, sheet } from './frame.ts';
+import { axisBottom, axisLeft, dots, gutter, heading, panel, roundTicks, rule, sheet } from './frame.ts';
 import type { Picture, Setting } from './picture.ts';
 import { extent } from './reduce.ts';
 
@@ -43,15 +43,14 @@ export function dependence(chart: DependenceChart, setting: Setting): Picture {
         up ?? [90, 110],
         5,
       );
-      const step = niceStep(across[1] - across[0]);
-      const first = Math.ceil(across[0] / step);
-      const ticks = Array.from({ length: 12 }, (_, i) => (first + i) * step).filter(
-        (tick) => tick <= across[1],
-      );
       return sheet(setting.id, [width, height], title, description, [
         axisLeft(on, (value) => `${value} %`),
         rule([on.left, on.y(100)], [on.right, on.y(100)], 'quiet'),
-        points.map((point) => dot([on.x(point.x), on.y(point.percent)], 2, 'a')),
+        dots(
+          points.map((point) => [on.x(point.x), on.y(point.percent)] as const),
+          2,
+          'a',
+        ),
         bands.flatMap((band) => {
           const middle = (on.x(band.from) + on.x(band.to)) / 2;
           return [
@@ -59,7 +58,7 @@ export function dependence(chart: DependenceChart, setting: Setting): Picture {
             rule([middle, on.y(band.low)], [middle, on.y(band.high)], 'ink', 2),
           ];
         }),
-        axisBottom(on, ticks, (tick) => `${number(tick)} ${unit}`),
+        axisBottom(on, roundTicks(across, width), (tick) => `${number(tick)} ${unit}`),
         heading(on, 'Primary over second', [
           { name: 'block', role: 'a', mark: 'dot' },
           { name: 'mean of a band', role: 'ink' },
@@ -67,11 +66,4 @@ export function dependence(chart: DependenceChart, setting: Setting): Picture {
       ]);
     },
   };
-}
-
-/** 1, 2 or 5 times a power of ten, for about five ticks. */
-function niceStep(range: number): number {
-  const rough = Math.max(range, 1e-6) / 5;
-  const power = 10 ** Math.floor(Math.log10(rough));
-  return power * ([1, 2, 5, 10].find((factor) => factor * power >= rough) ?? 10);
 }

@@ -111,6 +111,37 @@ export function dot([x, y]: readonly [number, number], radius: number, role: Rol
   return svg`<circle cx="${round(x)}" cy="${round(y)}" r="${radius}" class="${name}" fill="${light}"/>`;
 }
 
+/** Many dots in one path: round ends of strokes without length. */
+export function dots(
+  points: readonly (readonly [x: number, y: number])[],
+  radius: number,
+  role: Role,
+): Markup | null {
+  if (points.length === 0) return null;
+  const { class: name, light } = line(role);
+  const d = points.map(([x, y]) => `M${round(x)} ${round(y)}h0`).join('');
+  return svg`<path d="${d}" class="${name}" stroke="${light}" stroke-width="${2 * radius}" stroke-linecap="round"/>`;
+}
+
+/** Many bars that stand on `bottom` in one path: each from, to and top. */
+export function bars(
+  all: readonly (readonly [left: number, right: number, top: number])[],
+  bottom: number,
+  role: Role,
+): Markup | null {
+  const d = all.map(
+    ([left, right, top]) => `M${round(left)} ${round(bottom)}V${round(top)}H${round(right)}V${round(bottom)}`,
+  );
+  return shape(d.join(''), role);
+}
+
+/** Round places on an axis of numbers, one to every 70 pixels or so. */
+export function roundTicks([from, to]: readonly [number, number], pixels: number): readonly number[] {
+  return scaleLinear()
+    .domain([from, to])
+    .ticks(Math.max(2, Math.floor(pixels / 70)));
+}
+
 /** Horizontal grid lines with their numbers at the left. */
 export function axisLeft(
   { left, right, y, ticksY }: Panel,
@@ -201,9 +232,10 @@ export function marks(
   });
 }
 
-/** Equal tiles in as many columns as fit. */
+/** Equal tiles in as few rows as fit, the rows as even as can be. */
 export function tiles(count: number, width: number, least: number, height: number) {
-  const columns = Math.max(1, Math.min(count, Math.floor(width / least)));
+  const most = Math.max(1, Math.min(count, Math.floor(width / least)));
+  const columns = Math.ceil(count / Math.ceil(count / most)) || 1;
   const each = width / columns;
   return {
     height: Math.ceil(count / columns) * height,

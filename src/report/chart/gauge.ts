@@ -30,6 +30,12 @@ export function gauge(finding: Finding, id: string, description: string): ((widt
     return sheet(id, [width, height], 'The number on a scale', description, [
       honest === null ? null : [box([on.x(honest[0]), on.x(honest[1])], [middle - 9, middle + 9], 'band')],
       rule([8, middle], [width - 8, middle], 'rule'),
+      low - margin < 0 && high + margin > 0
+        ? [
+            rule([on.x(0), middle - 9], [on.x(0), middle + 9], 'quiet'),
+            label('0', [on.x(0), middle + 22], 'quiet', 'middle'),
+          ]
+        : null,
       placed(named, on.x, width).map(({ at, text, x, row }) => [
         rule([on.x(at), middle - 12 - row * 13], [on.x(at), middle + 10], 'quiet', 1.5),
         label(text, [x, middle - 15 - row * 13], 'quiet'),

@@ -13,6 +13,7 @@ export const palette = {
   b: ['#c4550d', '#f5a05f'],
   c: ['#00785a', '#59c9a5'],
   d: ['#8e3b76', '#dd95c8'],
+  haze: ['#c3bba8', '#5b5f66'],
   band: ['#e6e1d4', '#34373c'],
   mark: ['#f6e2a8', '#564617'],
   flag: ['#7a5a00', '#e5c25c'],

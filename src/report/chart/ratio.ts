@@ -2,7 +2,7 @@ import type { RatioChart } from '../../types.ts';
 import { position, quantity } from '../words/number.ts';
 import {
   axisLeft,
-  dot,
+  dots,
   gutter,
   heading,
   label,
@@ -63,7 +63,11 @@ export function ratio(chart: RatioChart, setting: Setting): Picture {
         trend.length > 1 ? shape(`${polyline([...upper, ...lower])}Z`, 'band') : null,
         axisLeft(on, (value) => `${value} %`),
         rule([on.left, on.y(100)], [on.right, on.y(100)], 'quiet'),
-        blocks.map((block) => dot([on.x(block.at), on.y(block.percent)], 2.5, 'a')),
+        dots(
+          blocks.map((block) => [on.x(block.at), on.y(block.percent)] as const),
+          2.5,
+          'a',
+        ),
         path(polyline(trend.map(({ at, percent: value }) => [on.x(at), on.y(value)] as const)), 'ink', 2),
         crossings.flatMap((at) => [
           rule([on.x(at), on.y(100) - 8], [on.x(at), on.y(100) + 8], 'ink', 2),

@@ -29,33 +29,23 @@ export function tracePath(
   x: (index: number) => number,
   y: (value: number) => number,
 ): string {
-  let path = '';
-  let pen = false;
+  const pen = new Pen();
   let at = 0;
-  const put = (index: number, column: number | null) => {
-    path += `${pen ? 'L' : 'M'}${column ?? round(x(index))} ${round(y(values[index]!))}`;
-    pen = true;
-  };
   while (at < values.length) {
     const column = Math.floor(x(at));
     let next = at + 1;
     while (next < values.length && Math.floor(x(next)) === column) next++;
-    if (next === at + 1) {
-      if (values[at] === null) pen = false;
-      else put(at, null);
-    } else pen = throughColumn(values, at, next, (index) => put(index, column)) && pen;
+    const shared = next > at + 1;
+    const kept = shared ? ends(values, at, next) : values[at] === null ? [] : [at];
+    if (kept.length === 0) pen.lift();
+    for (const index of kept) pen.to(shared ? column : x(index), y(values[index]!));
     at = next;
   }
-  return path;
+  return pen.path;
 }
 
-/** Puts the lowest and highest of values[from..to); false when nothing was read there at all. */
-function throughColumn(
-  values: readonly Reading[],
-  from: number,
-  to: number,
-  put: (index: number) => void,
-): boolean {
+/** Where the lowest and the highest of values[from..to) stand, in order; none when nothing was read there. */
+function ends(values: readonly Reading[], from: number, to: number): readonly number[] {
   let lowest = -1;
   let highest = -1;
   for (let at = from; at < to; at++) {
@@ -64,10 +54,32 @@ function throughColumn(
     if (lowest < 0 || value < values[lowest]!) lowest = at;
     if (highest < 0 || value > values[highest]!) highest = at;
   }
-  if (lowest < 0) return false;
-  put(Math.min(lowest, highest));
-  if (lowest !== highest) put(Math.max(lowest, highest));
-  return true;
+  if (lowest < 0) return [];
+  return lowest === highest ? [lowest] : lowest < highest ? [lowest, highest] : [highest, lowest];
+}
+
+/** Draws in tenths of a pixel, each stroke from the last: half as long as absolute places, and as exact. */
+class Pen {
+  path = '';
+  private x = 0;
+  private y = 0;
+  private down = false;
+
+  lift(): void {
+    this.down = false;
+  }
+
+  to(x: number, y: number): void {
+    const [right, below] = [Math.round(x * 10), Math.round(y * 10)];
+    const [dx, dy] = [right - this.x, below - this.y];
+    if (!this.down) this.path += `M${right / 10} ${below / 10}`;
+    else if (dx === 0) this.path += dy === 0 ? '' : `v${dy / 10}`;
+    else if (dy === 0) this.path += `h${dx / 10}`;
+    else this.path += `l${dx / 10}${dy < 0 ? '' : ' '}${dy / 10}`;
+    this.x = right;
+    this.y = below;
+    this.down = true;
+  }
 }
 
 /** A path through points, unbroken. */

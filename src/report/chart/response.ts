@@ -1,6 +1,6 @@
 import type { ResponseChart } from '../../types.ts';
 import { number, position, quantity } from '../words/number.ts';
-import { axisLeft, dot, gutter, heading, marks, panel, path, rule, sheet, timeAxis } from './frame.ts';
+import { axisLeft, dots, gutter, heading, marks, panel, path, rule, sheet, timeAxis } from './frame.ts';
 import type { Picture, Setting } from './picture.ts';
 import { extent, polyline } from './reduce.ts';
 
@@ -57,7 +57,11 @@ export function response(chart: ResponseChart, setting: Setting): Picture {
             'b',
             1.75,
           ),
-          blocks.map((block) => dot([over.x(block.at), over.y(block.heartRate)], 2.5, 'a')),
+          dots(
+            blocks.map((block) => [over.x(block.at), over.y(block.heartRate)] as const),
+            2.5,
+            'a',
+          ),
           heading(over, 'bpm', [
             { name: 'measured', role: 'a', mark: 'dot' },
             { name: 'predicted from power', role: 'b' },

@@ -1,6 +1,6 @@
 import type { SpeedCurveChart } from '../../types.ts';
 import { number, quantity } from '../words/number.ts';
-import { axisBottom, axisLeft, dot, gutter, heading, panel, path, sheet } from './frame.ts';
+import { axisBottom, axisLeft, dots, gutter, heading, panel, path, roundTicks, sheet } from './frame.ts';
 import type { Picture, Setting } from './picture.ts';
 import { extent, polyline } from './reduce.ts';
 
@@ -25,20 +25,24 @@ export function speedCurve(chart: SpeedCurveChart, setting: Setting): Picture {
     strip: null,
     draw: (width) => {
       const all = [...points, ...curve];
-      const speeds = extent(all.map((point) => point.speed * kmh)) ?? [0, 1];
+      const [slowest, fastest] = extent(all.map((point) => point.speed * kmh)) ?? [0, 1];
+      const speeds = [Math.min(0, slowest), fastest] as const;
       const watts = extent(all.map((point) => point.watts)) ?? [0, 1];
       const on = panel(
         [gutter.left, width - gutter.right],
         [gutter.title + 6, height - gutter.axis],
-        [Math.min(0, speeds[0]), speeds[1]],
+        speeds,
         [Math.min(0, watts[0]), watts[1]],
       );
-      const ticks = Array.from({ length: 31 }, (_, index) => index * 10).filter((tick) => tick <= speeds[1]);
       return sheet(setting.id, [width, height], 'Power against speed', description, [
         axisLeft(on, number),
-        points.map((point) => dot([on.x(point.speed * kmh), on.y(point.watts)], 1.6, 'a')),
+        dots(
+          points.map((point) => [on.x(point.speed * kmh), on.y(point.watts)] as const),
+          1.6,
+          'a',
+        ),
         path(polyline(curve.map((point) => [on.x(point.speed * kmh), on.y(point.watts)] as const)), 'b', 2),
-        axisBottom(on, ticks, (tick) => `${number(tick)} km/h`),
+        axisBottom(on, roundTicks(speeds, width), (tick) => `${number(tick)} km/h`),
         heading(on, 'W', [
           { name: 'one second', role: 'a', mark: 'dot' },
           { name: 'curve', role: 'b' },

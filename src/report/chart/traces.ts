@@ -85,7 +85,7 @@ function bandsOf(
       height: 130,
       zero: true,
       curves: [
-        ...apart.map((values): Curve => ({ values, name: '', role: 'band', width: 1, behind: true })),
+        ...apart.map((values): Curve => ({ values, name: '', role: 'haze', width: 1, behind: true })),
         ...apart.map(
           (values, index): Curve => ({
             values: smooth(values, averaging),

@@ -1,5 +1,5 @@
 import type { TraitsChart } from '../../types.ts';
-import { limit, quantity } from '../words/number.ts';
+import { limit, quantity, range } from '../words/number.ts';
 import { foreignText } from '../words/sentence.ts';
 import { box, dot, gutter, heading, label, panel, rule, sheet } from './frame.ts';
 import type { Picture, Setting } from './picture.ts';
@@ -69,5 +69,7 @@ export function traits(chart: TraitsChart, setting: Setting): Picture {
 }
 
 function people({ atLeast, atMost, unit }: Trait): string {
-  return limit({ atLeast, atMost, end: 'estimate' }, unit) ?? 'any';
+  return atLeast !== null && atMost !== null
+    ? (range([atLeast, atMost], unit) ?? quantity(atLeast, unit))
+    : (limit({ atLeast, atMost, end: 'estimate' }, unit) ?? 'any');
 }
