@@ -137,13 +137,14 @@ export function drawDraft(seed: string | number, wish: SubmissionWish = {}): Dra
 
 const usualHistory: HistoryPlan = { rides: 30, days: 180, firstForm: 0.97, hard: 0.3 };
 
-/** Lets the draft happen. */
-export function realise(draft: Draft): Submission {
-  const { random, demand, start } = draft;
-  const truth = ride(draft.today, demand, random.fork('ride'), {
-    noise: draft.noise,
-    conditions: draft.conditions,
-  });
+/**
+ * Lets the draft happen.
+ *
+ * @param known the ride, where a draft that differs only in meters and recorders has been ridden before
+ */
+export function realise(draft: Draft, known?: Truth): Submission {
+  const { random, start } = draft;
+  const truth = known ?? rideOf(draft);
   const signals = draft.meters.map((meter, k) => read(truth, meter, random.fork(`signal ${k}`)));
   const recordings = draft.recordings.map(({ recorder, meter }, k) =>
     record(truth, signals[meter]!, recorder, start, random.fork(`recording ${k}`)),
@@ -170,6 +171,11 @@ export function realise(draft: Draft): Submission {
     },
     truth: { draft, ride: truth },
   };
+}
+
+/** The ride that the draft leads to. */
+export function rideOf({ today, demand, random, noise, conditions }: Draft): Truth {
+  return ride(today, demand, random.fork('ride'), { noise, conditions });
 }
 
 /** What each recording is called in the rider's facts. */

@@ -1,6 +1,6 @@
 import type { Columns } from '../../../src/types.ts';
 import type { Random } from '../random.ts';
-import type { Draft, Submission } from '../submission.ts';
+import type { Draft, Submission, SubmissionWish } from '../submission.ts';
 
 /**
  * One thing that can be wrong with a submission. A fault changes what is drawn before the ride (a meter,
@@ -15,10 +15,16 @@ export interface Fault {
   /** Strengths at which detection is measured. */
   readonly strengths: { readonly borderline: number; readonly moderate: number; readonly clear: number };
   /** Evidence without which nobody could see it. */
-  readonly needs: readonly ('second recording' | 'history' | 'heart rate')[];
+  readonly needs: readonly Evidence[];
+  /** Where the strengths or parameters are from: a citation, or "common practice, no source". */
+  readonly source?: string;
+  /** Rides and meters in which the fault can be met; anything when left out. */
+  readonly wish?: (random: Random) => Partial<SubmissionWish>;
   readonly before?: (draft: Draft, strength: number, random: Random) => Draft;
   readonly after?: (submission: Submission, strength: number, random: Random) => Submission;
 }
+
+export type Evidence = 'second recording' | 'third recording' | 'history' | 'heart rate' | 'cadence' | 'event';
 
 /** The draft with the primary's meter changed. */
 export function withPrimaryMeter(draft: Draft, change: Partial<Draft['meters'][number]>): Draft {
