@@ -43,7 +43,7 @@ export function segments(
     }
     score = next;
   }
-  return merge(backtrack(from, score), candidates, primary.length);
+  return sharpen(primary, second, merge(backtrack(from, score), candidates, primary.length), correlation);
 }
 
 function likelihood(
@@ -54,20 +54,52 @@ function likelihood(
   lag: number,
   correlation: number,
 ): number {
-  let products = 0;
-  let squares = 0;
-  let count = 0;
+  let sum = 0;
   const to = Math.min(from + width, primary.length, second.length + lag);
-  for (let t = Math.max(from, lag); t < to; t++) {
-    const a = primary[t]!;
-    const b = second[t - lag]!;
-    if (a === 0 || b === 0) continue;
-    products += a * b;
-    squares += a * a + b * b;
-    count++;
-  }
+  for (let t = Math.max(from, lag); t < to; t++)
+    sum += likelihoodOf(primary[t]!, second[t - lag]!, correlation);
+  return sum;
+}
+
+function likelihoodOf(a: number, b: number, correlation: number): number {
+  if (a === 0 || b === 0) return 0;
   const left = 1 - correlation ** 2;
-  return (correlation * products - (correlation ** 2 * squares) / 2) / left - (count / 2) * Math.log(left);
+  return (correlation * a * b - (correlation ** 2 * (a * a + b * b)) / 2) / left - Math.log(left) / 2;
+}
+
+/**
+ * Moves each change of the lag from the edge of a window to the second that fits best. Where the lag grows
+ * by d, the second's clock stood still: d seconds of the primary have no counterpart and are left out, so
+ * that no sample of the second is used twice.
+ */
+function sharpen(
+  primary: Float64Array,
+  second: Float64Array,
+  coarse: readonly Segment[],
+  correlation: number,
+): Segment[] {
+  const sharp: { stretch: [number, number]; lag: number }[] = [];
+  for (const { stretch, lag } of coarse) {
+    const last = sharp.at(-1);
+    if (last === undefined) {
+      sharp.push({ stretch: [stretch[0], stretch[1]], lag });
+      continue;
+    }
+    const skipped = Math.max(0, lag - last.lag);
+    const from = Math.max(last.stretch[0], stretch[0] - settings.segmentWindow - skipped);
+    const to = Math.min(stretch[1] - skipped, stretch[0] + settings.segmentWindow);
+    const at = (t: number, by: number) => likelihoodOf(primary[t]!, second[t - by] ?? 0, correlation);
+    // Likelihood of changing at `from`, and what moving the change on by one second adds to it.
+    let gain = 0;
+    let best = { at: Math.min(from, stretch[1]), gain: 0 };
+    for (let t = from; t < to; t++) {
+      gain += at(t, last.lag) - at(t + skipped, lag);
+      if (gain > best.gain) best = { at: t + 1, gain };
+    }
+    last.stretch[1] = best.at;
+    sharp.push({ stretch: [Math.min(best.at + skipped, stretch[1]), stretch[1]], lag });
+  }
+  return sharp.filter(({ stretch }) => stretch[1] > stretch[0]);
 }
 
 function backtrack(from: readonly Int16Array[], score: Float64Array): number[] {

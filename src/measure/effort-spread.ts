@@ -1,3 +1,4 @@
+import { medianSorted } from 'simple-statistics';
 import { studentQuantile } from '../math/student.ts';
 import type { AgreementChart } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
@@ -5,6 +6,10 @@ import { type Blocks, blocksOf } from './pair/blocks.ts';
 import { gate } from './pair/gate.ts';
 import { fitRatio } from './pair/ratio-fit.ts';
 import { pairSamples } from './pair/samples.ts';
+
+/** Of a normal distribution: median absolute deviation in standard deviations, and its efficiency. */
+const medianDeviation = 0.6745;
+const medianEfficiency = 0.37;
 
 /**
  * How far apart two meters are in single efforts of half a minute: half the width of the limits of
@@ -26,9 +31,11 @@ export const effortSpread = defineMeasure({
     if (ratio === null) return notApplicable('too-few-blocks', { blocks: blocks.count, needed: leastBlocks });
     const { residuals } = ratio.fit;
     const n = residuals.length;
-    const spread = Math.sqrt(residuals.reduce((sum, r) => sum + r * r, 0) / (n - 1 - ratio.effects.length));
-    // Error of a limit of agreement: s·√(1/n + 1.96²/(2(n-1))) (Bland & Altman 1999, Stat Methods Med Res 8:135).
-    const error = spread * Math.sqrt(1 / n + 1.96 ** 2 / (2 * (n - 1)));
+    // Median absolute deviation: a dropout or two is not how far efforts lie apart.
+    const spread = medianSorted(Array.from(residuals, Math.abs).sort((x, y) => x - y)) / medianDeviation;
+    // Error of a limit of agreement: s·√(1/n + 1.96²/(2(n-1))) (Bland & Altman 1999, Stat Methods Med Res
+    // 8:135), its second part widened for the median, which uses 37 % of a normal sample.
+    const error = spread * Math.sqrt(1 / n + 1.96 ** 2 / (2 * medianEfficiency * (n - 1)));
     const half = (deviations: number) => 100 * Math.expm1(Math.max(0, deviations));
     const reach = studentQuantile(0.975, n - 1) * error;
     return measured(half(1.96 * spread), '%', [half(1.96 * spread - reach), half(1.96 * spread + reach)], n, {

@@ -14,7 +14,8 @@ export interface Blocks {
 
 /**
  * Averages the compared seconds in blocks of `seconds` by the clock; a block with less than half of its
- * seconds, or in which either meter shows nothing, is left out. Worked out once for each length.
+ * seconds, or below a third of the mean power of the ride, is left out: of soft pedalling and coasting a
+ * ratio says little. Worked out once for each length.
  */
 export function blocksOf(samples: PairSamples, seconds: number): Blocks {
   const known = kept.get(samples) ?? new Map<number, Blocks>();
@@ -29,6 +30,7 @@ function average(samples: PairSamples, seconds: number): Blocks {
   const own: number[] = [];
   const other: number[] = [];
   const cadence: number[] = [];
+  const least = leastShare * meanOf(samples.other);
   for (let i = 0; i < samples.at.length; ) {
     const block = Math.floor(samples.at[i]! / seconds);
     const from = i;
@@ -41,7 +43,7 @@ function average(samples: PairSamples, seconds: number): Blocks {
       cadenceSum += samples.cadence[i]!;
     }
     const n = i - from;
-    if (n * 2 < seconds || ownSum <= 0 || otherSum <= 0) continue;
+    if (n * 2 < seconds || Math.min(ownSum, otherSum) < n * least) continue;
     at.push((block + 0.5) * seconds);
     own.push(ownSum / n);
     other.push(otherSum / n);
@@ -54,4 +56,11 @@ function average(samples: PairSamples, seconds: number): Blocks {
     cadence: Float64Array.from(cadence),
     count: at.length,
   };
+}
+
+/** Least mean power of a block, as a share of the second's mean over the ride. */
+const leastShare = 1 / 3;
+
+function meanOf(values: Float64Array): number {
+  return values.reduce((a, b) => a + b, 0) / Math.max(1, values.length);
 }

@@ -14,8 +14,15 @@ export interface PairSamples {
 const kept = new WeakMap<AlignedSecond, PairSamples>();
 
 /**
+ * A meter that shows exactly 0 for this long (s) while the other shows real power (W) has lost its link:
+ * the second is not a measurement of its. Flywheel tails and lag are shorter (common practice, no source).
+ */
+const silence = { seconds: 6, watts: 40 };
+
+/**
  * Seconds of the race valid on both, in which either meter shows power: zeros of both are coasting and
- * say nothing about a gain; a zero of one alone is part of how it differs. Worked out once a pair.
+ * say nothing about a gain; a zero of one alone is part of how it differs, unless it goes on so long that
+ * its link must have been lost. Worked out once a pair.
  */
 export function pairSamples(all: Subjects, pair: AlignedSecond): PairSamples {
   const known = kept.get(pair);
@@ -24,9 +31,14 @@ export function pairSamples(all: Subjects, pair: AlignedSecond): PairSamples {
   const other = pair.series.channels.power!;
   const ownCadence = all.primary.channels.cadence;
   const otherCadence = pair.series.channels.cadence;
+  const lost = new Uint8Array(own.length);
+  markSilence(own, other, lost);
+  markSilence(other, own, lost);
   const usable: number[] = [];
-  for (let t = all.window[0]; t < all.window[1]; t++)
-    if (own[t]! > 0 ? other[t]! >= 0 : own[t]! >= 0 && other[t]! > 0) usable.push(t);
+  for (let t = all.window[0]; t < all.window[1]; t++) {
+    const valid = own[t]! >= 0 && other[t]! >= 0;
+    if (valid && lost[t] === 0 && (own[t]! > 0 || other[t]! > 0)) usable.push(t);
+  }
   const at = Int32Array.from(usable);
   const samples: PairSamples = {
     at,
@@ -36,6 +48,19 @@ export function pairSamples(all: Subjects, pair: AlignedSecond): PairSamples {
   };
   kept.set(pair, samples);
   return samples;
+}
+
+/** Marks stretches in which one meter stays at 0 while the other goes on. */
+function markSilence(silent: Float64Array, going: Float64Array, lost: Uint8Array): void {
+  let from = -1;
+  for (let t = 0; t <= silent.length; t++) {
+    if (silent[t] === 0 && going[t]! >= silence.watts) {
+      if (from < 0) from = t;
+    } else {
+      if (from >= 0 && t - from >= silence.seconds) lost.fill(1, from, t);
+      from = -1;
+    }
+  }
 }
 
 function firstValid(a = Number.NaN, b = Number.NaN): number {
