@@ -28,9 +28,7 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
 /** The whole command line, ready to be parsed or described. */
 export function commands(io: Io, done: (status: number) => void): Command {
   const program = new Command(tool.name)
-    .description(
-      'Audits cycling power recordings: what agrees, what does not, and what would settle it. It sorts submissions for people who decide, and never convicts.',
-    )
+    .description('Audits cycling power recordings: what agrees, what does not, and what would settle it.')
     .version(tool.version, '--version', 'print the version')
     .helpOption('--help', 'explain a command')
     .helpCommand('help [command]', 'explain a command')

@@ -80,11 +80,13 @@ export async function ruleFaults(
   const shape = await faultsOf(ruleSchema, rule);
   if (shape.length > 0) return shape;
   const sound = rule as Rule;
+  const known = new Map(measures.map((measure) => [measure.id, measure]));
   const alike = rules.filter((other) => other.measure === sound.measure);
   return [
-    ...measureFaults(sound, new Map(measures.map((measure) => [measure.id, measure]))),
+    ...measureFaults(sound, known),
     ...limitFaults(sound),
-    ...claimFaults(sound, new Set(alike.flatMap(detailsOf))),
+    // What a measure states is known from the claims of the rules that use it already.
+    ...(known.has(sound.measure) ? claimFaults(sound, new Set(alike.flatMap(detailsOf))) : []),
     ...exampleFaults(sound),
   ];
 }
