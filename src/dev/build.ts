@@ -27,6 +27,9 @@ const nodeEntries = {
   action: 'src/bin/action.ts',
 };
 
+/** Of the files that the program writes; those of the files that people write lie beside the rules. */
+const schemas = ['src/report/report.schema.json', 'src/history/profile.schema.json'];
+
 /** The compiler of schemas, loaded only when one is needed, is called after a year by its makers. */
 const chunkFileNames = ({ name }: { name: string }) => (name === '2020' ? 'schemas.js' : '[name].js');
 
@@ -49,8 +52,13 @@ async function bundle(): Promise<ReadonlyMap<string, string>> {
   const made = [...chunksOf(node), ...chunksOf(library)];
   const files = new Map(made.map((chunk) => [chunk.fileName, chunk.code]));
   for (const [name, text] of declarations()) files.set(`types/${name}`, text);
+  for (const file of schemas) files.set(`schemas/${path.basename(file)}`, readText(file));
   files.set('licenses.txt', licences(made));
   return files;
+}
+
+function readText(file: string): string {
+  return readFileSync(file, 'utf8').replaceAll('\r\n', '\n');
 }
 
 function chunksOf(result: RolldownOutput): OutputChunk[] {
@@ -80,7 +88,7 @@ function declarations(): ReadonlyMap<string, string> {
     const queue = ['index.ts'];
     for (const module of queue) {
       const name = module.replace(/\.ts$/, '.d.ts');
-      const text = readFileSync(path.join(made, 'src', name), 'utf8').replaceAll('\r\n', '\n');
+      const text = readText(path.join(made, 'src', name));
       texts.set(name, text);
       for (const [, target] of text.matchAll(/(?:from |import\()['"](\.[^'"]+)['"]/g)) {
         const next = path.posix.join(path.posix.dirname(module), target!);
@@ -108,16 +116,15 @@ function licences(chunks: readonly OutputChunk[]): string {
 
 /** From a file of its own, from the last section of the read-me file, or from where we keep it. */
 function licenceText(folder: string, name: string): string | undefined {
-  const read = (file: string) => readFileSync(file, 'utf8').replaceAll('\r\n', '\n');
   const named = (pattern: RegExp) =>
     readdirSync(folder)
       .sort()
       .filter((file) => pattern.test(file))
-      .map((file) => read(path.join(folder, file)))[0];
+      .map((file) => readText(path.join(folder, file)))[0];
   const section = /^#+ licen[cs]e\n([\s\S]*)$/im.exec(named(/^readme/i) ?? '')?.[1];
   // Packed without a licence by its makers; the text is from their repository.
   const kept = path.resolve('src/dev/licences', `${name}.txt`);
-  return named(/^licen[cs]e/i) ?? section ?? (existsSync(kept) ? read(kept) : undefined);
+  return named(/^licen[cs]e/i) ?? section ?? (existsSync(kept) ? readText(kept) : undefined);
 }
 
 /** The package that a bundled module belongs to; none for our own. */
