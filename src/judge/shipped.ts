@@ -16,6 +16,7 @@ import powerDependentBias from '../../rules/power-dependent-bias.rule.json' with
 import powerSpike from '../../rules/power-spike.rule.json' with { type: 'json' };
 import recordingGap from '../../rules/recording-gap.rule.json' with { type: 'json' };
 import repeatedBlock from '../../rules/repeated-block.rule.json' with { type: 'json' };
+import rescaledSeries from '../../rules/rescaled-series.rule.json' with { type: 'json' };
 import responseLag from '../../rules/response-lag.rule.json' with { type: 'json' };
 import sharedOrigin from '../../rules/shared-origin.rule.json' with { type: 'json' };
 import sprintOvershoot from '../../rules/sprint-overshoot.rule.json' with { type: 'json' };
@@ -38,6 +39,7 @@ const files: readonly object[] = [
   outsideRaceWindow,
   repeatedBlock,
   duplicateSubmission,
+  rescaledSeries,
   // Trace.
   deadCadence,
   coastingPower,

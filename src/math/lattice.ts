@@ -1,36 +1,35 @@
-/** How a product was made whole again. */
+/** How a product was made whole again; with `nearest`, halves go up. */
 export type Rounding = 'nearest' | 'down';
 
 /** Lets a product that is a half in decimals count as one, whatever binary makes of the factor. */
 const slack = 1e-9;
 
 /**
- * Whole numbers up to `most` that whole numbers times `factor` (above 1) never reach. Their share is
- * 1 - 1/factor, one every factor/(factor - 1). With `nearest`, halves go up.
+ * Writes into `bins` the comb that a factor leaves in whole numbers up to `most`. Above 1: the numbers that
+ * whole numbers times the factor never reach, a share of 1 - 1/factor of all. Between 0.5 and 1: those that
+ * they reach twice, a share of 1/factor - 1.
+ *
+ * @returns how many there are; what `bins` cannot hold is left out
  */
-export function emptyBins(factor: number, most: number, rounding: Rounding = 'nearest'): number[] {
-  const excess = factor - 1;
+export function writeComb(factor: number, most: number, rounding: Rounding, bins: Int32Array): number {
+  const step = Math.abs(factor - 1);
   const shift = rounding === 'nearest' ? 0.5 : 0;
-  const bins: number[] = [];
-  // floor(factor·n + shift) = n + floor(excess·n + shift): it skips a number whenever the last part grows.
-  for (let j = 1; ; j++) {
-    const bin = Math.ceil((j - shift) / excess - slack) + j - 1;
-    if (bin > most) return bins;
-    bins.push(bin);
+  let count = 0;
+  // floor(factor·n + shift) is n ± a part that grows by one every 1/step numbers: there a number is skipped
+  // (factor above 1) or met again (below).
+  for (let j = 1; count < bins.length; j++) {
+    const bin =
+      factor > 1
+        ? Math.ceil((j - shift) / step - slack) + j - 1
+        : Math.floor((j - 1 + shift) / step + slack) + 1 - j;
+    if (bin > most) break;
+    bins[count++] = bin;
   }
+  return count;
 }
 
-/**
- * Whole numbers up to `most` that whole numbers times `factor` (above 0.5 and below 1) reach twice. Their
- * share is 1/factor - 1. With `nearest`, halves go up.
- */
-export function doubledBins(factor: number, most: number, rounding: Rounding = 'nearest'): number[] {
-  const lack = 1 - factor;
-  const shift = rounding === 'nearest' ? 0.5 : 0;
-  const bins: number[] = [];
-  for (let j = 1; ; j++) {
-    const bin = Math.floor((j - 1 + shift) / lack + slack) + 1 - j;
-    if (bin > most) return bins;
-    bins.push(bin);
-  }
+/** The same comb as a list. */
+export function combOf(factor: number, most: number, rounding: Rounding = 'nearest'): number[] {
+  const bins = new Int32Array(Math.max(0, most) + 1);
+  return Array.from(bins.subarray(0, writeComb(factor, most, rounding, bins)));
 }

@@ -7,6 +7,7 @@ import { distanceFromOthers } from './distance-from-others.ts';
 import { effortSpread } from './effort-spread.ts';
 import { flatPowerShare } from './flat-power-share.ts';
 import { frozenSeconds } from './frozen-seconds.ts';
+import { latticeExcess } from './lattice-excess.ts';
 import { lostSeconds } from './lost-seconds.ts';
 import type { Measure } from './measure.ts';
 import { misplacedShare } from './misplaced-share.ts';
@@ -31,6 +32,7 @@ export const measures: readonly Measure[] = [
   uncoveredShare,
   copiedSeconds,
   sharedSeconds,
+  latticeExcess,
   zeroCadenceShare,
   powerAtZeroCadence,
   flatPowerShare,

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { doubledBins, emptyBins } from '../../src/math/lattice.ts';
+import { combOf } from '../../src/math/lattice.ts';
 
 /** The definition: how many whole numbers land on each. */
 function landings(factor: number, most: number, round: (x: number) => number): number[] {
@@ -24,7 +24,7 @@ describe('comb of a factor', () => {
     [1.2, 80, 0.166667, [3, 9, 15, 21, 27, 33]],
   ])('factor %f leaves %i empty', (factor, count, share, first) => {
     const most = Math.floor(400 * factor);
-    const bins = emptyBins(factor, most);
+    const bins = combOf(factor, most);
     expect(bins).toHaveLength(count);
     expect(bins.slice(0, 6)).toEqual(first);
     expect(bins.length / (most + 1)).toBeCloseTo(share, 3);
@@ -34,7 +34,7 @@ describe('comb of a factor', () => {
     [0.95, 20, [10, 29, 48, 67, 86, 105]],
     [0.9, 40, [5, 14, 23, 32, 41, 50]],
   ])('factor %f doubles %i', (factor, count, first) => {
-    const bins = doubledBins(factor, Math.floor(400 * factor));
+    const bins = combOf(factor, Math.floor(400 * factor));
     expect(bins).toHaveLength(count);
     expect(bins.slice(0, 6)).toEqual(first);
   });
@@ -48,9 +48,9 @@ test('both are what the definition says, rounded to nearest or down', () => {
     fc.property(factor, fc.constantFrom('nearest', 'down'), (excess, rounding) => {
       const round = rounding === 'nearest' ? Math.round : Math.floor;
       const up = landings(1 + excess, 500, round);
-      expect(emptyBins(1 + excess, 500, rounding)).toEqual(up.flatMap((n, k) => (n === 0 ? [k] : [])));
+      expect(combOf(1 + excess, 500, rounding)).toEqual(up.flatMap((n, k) => (n === 0 ? [k] : [])));
       const down = landings(1 - excess, 480, round);
-      expect(doubledBins(1 - excess, 480, rounding)).toEqual(down.flatMap((n, k) => (n === 2 ? [k] : [])));
+      expect(combOf(1 - excess, 480, rounding)).toEqual(down.flatMap((n, k) => (n === 2 ? [k] : [])));
     }),
   );
 });
