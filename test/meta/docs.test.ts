@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { documents, refreshed } from '../../src/dev/documents.ts';
@@ -32,6 +32,14 @@ describe('documents', () => {
       return [...commands.filter((name) => !(name in scripts)), ...paths].map((name) => `${file}: ${name}`);
     });
     expect(missing).toEqual([]);
+  });
+
+  it('map every part of src/', () => {
+    const map = readText('DEVELOPERS.md');
+    const parts = readdirSync('src', { withFileTypes: true }).map((entry) =>
+      entry.isDirectory() ? `src/${entry.name}/` : `src/${entry.name}`,
+    );
+    expect(parts.filter((part) => !map.includes(`\`${part}\``))).toEqual([]);
   });
 
   it('show the oldest Node that the package accepts', () => {

@@ -25,7 +25,7 @@ function lines(from: readonly string[], pattern: RegExp): string[] {
 describe('words', () => {
   it('never convict', () => {
     const verdicts =
-      /\b(cheat\w*|dop(ed|ing|er)|fraud\w*|guilty|culprit|liar|lying|dishonest\w*|convict\w*|over-?read\w*|under-?read\w*)\b/i;
+      /\b(cheat\w*|dop(ed|ing|er)|fraud\w*|guilty|culprit|liar|dishonest\w*|convict\w*|over-?read\w*|under-?read\w*)\b/i;
     expect(lines(printed, verdicts)).toEqual([]);
   });
 
