@@ -229,7 +229,13 @@ const riders: readonly HonestKind[] = [
 /** Every honest kind, each named. */
 export const honestKinds: readonly HonestKind[] = [...rides, ...meters, ...recorders, ...riders];
 
-const indoorRaces: readonly RideKind[] = ['bunch race', 'bunch race', 'time trial', 'short race', 'long climb'];
+const indoorRaces: readonly RideKind[] = [
+  'bunch race',
+  'bunch race',
+  'time trial',
+  'short race',
+  'long climb',
+];
 
 /** What ordinary submissions are made of: mostly races of an hour, now and then something longer. */
 const usualRides: readonly RideKind[] = [

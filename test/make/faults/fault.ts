@@ -24,7 +24,13 @@ export interface Fault {
   readonly after?: (submission: Submission, strength: number, random: Random) => Submission;
 }
 
-export type Evidence = 'second recording' | 'third recording' | 'history' | 'heart rate' | 'cadence' | 'event';
+export type Evidence =
+  | 'second recording'
+  | 'third recording'
+  | 'history'
+  | 'heart rate'
+  | 'cadence'
+  | 'event';
 
 /** The draft with the primary's meter changed. */
 export function withPrimaryMeter(draft: Draft, change: Partial<Draft['meters'][number]>): Draft {

@@ -1,0 +1,157 @@
+import { auditRecordings, type ReadSubmission } from '../../src/audit.ts';
+import type { Channel, RuleSet } from '../../src/types.ts';
+import type { Evidence, Fault } from '../make/faults/fault.ts';
+import { faults } from '../make/faults/index.ts';
+import { honestKinds, honestWish } from '../make/honest.ts';
+import { Random } from '../make/random.ts';
+import type { RideKind } from '../make/ride.ts';
+import {
+  type Draft,
+  drawDraft,
+  realise,
+  rideOf,
+  type Submission,
+  type SubmissionWish,
+} from '../make/submission.ts';
+import { handedIn } from './evidence.ts';
+import { checkPair } from './lag.ts';
+import type { Lot, Plan, StrengthName } from './plan.ts';
+import { answersOf, type Row } from './row.ts';
+
+/** Draws and audits: one row for an honest draw, one for each strength of a fault. */
+export function rowsOf(plan: Plan, lot: number, draw: number, rules: RuleSet): Row[] {
+  const what = plan.lots[lot]!;
+  return submissionsOf(plan, what, draw).map(({ submission, strength, dose }) => {
+    const read = handedIn(submission);
+    const report = auditRecordings(read, rules);
+    const { draft } = submission.truth;
+    return {
+      lot,
+      draw,
+      strength,
+      dose,
+      ride: draft.demand.kind,
+      minutes: Math.round((draft.demand.window[1] - draft.demand.window[0]) / 60),
+      evidence: evidenceOf(read),
+      grade: report.grade,
+      answers: answersOf(report),
+      pairs: what.sort === 'honest' ? report.alignment.map((one, k) => checkPair(submission, k, one)) : [],
+    };
+  });
+}
+
+export interface Drawn {
+  readonly submission: Submission;
+  readonly strength: StrengthName | null;
+  readonly dose: number | null;
+}
+
+export function submissionsOf({ build, seed }: Plan, lot: Lot, draw: number): Drawn[] {
+  const key = `${build} ${seed} ${lot.sort === 'honest' ? `${lot.cohort} ${lot.kind}` : lot.fault} ${draw}`;
+  const random = new Random(key);
+  if (lot.sort === 'honest') {
+    const kind = honestKinds.find(({ name }) => name === lot.kind)!;
+    const draft = drawDraft(key, { ...honestWish(kind, random.fork('wish')), cohort: lot.cohort, build });
+    const submission = realise(kind.change?.(draft, random.fork('change')) ?? draft);
+    return [{ submission, strength: null, dose: null }];
+  }
+  const fault = faults.find(({ name }) => name === lot.fault)!;
+  return planted(fault, drawDraft(key, { ...faultWish(fault, random.fork('wish')), build }), random);
+}
+
+/** The same rider, ride and meters with the fault at each of its strengths. */
+function planted(fault: Fault, drawn: Draft, random: Random): Drawn[] {
+  const base = withEvidence(drawn, fault.needs);
+  const truth = rideOf(base);
+  const honest = realise(base, truth);
+  return Object.entries(dosesOf(fault, random.fork('dose'))).map(([strength, dose]) => {
+    const draft = fault.before?.(base, dose, base.random.fork('fault 0')) ?? base;
+    const same = draft.today === base.today && draft.demand === base.demand;
+    const unchanged = same && draft.conditions === base.conditions && draft.random === base.random;
+    const ridden = realise(draft, unchanged ? truth : undefined);
+    const submission = samePast(draft, base) ? withHistoryOf(ridden, honest) : ridden;
+    return {
+      submission: fault.after?.(submission, dose, base.random.fork('fault 0 after')) ?? submission,
+      strength: strength as StrengthName,
+      dose,
+    };
+  });
+}
+
+function samePast(draft: Draft, base: Draft): boolean {
+  return (
+    draft.rider === base.rider && draft.history === base.history && draft.historyMeter === base.historyMeter
+  );
+}
+
+/** The past is dear: one is made for all strengths. */
+function withHistoryOf(submission: Submission, other: Submission): Submission {
+  const { primary, seconds, rider, race, truth } = submission;
+  return {
+    primary,
+    seconds,
+    rider,
+    race,
+    truth,
+    get history() {
+      return other.history;
+    },
+  };
+}
+
+/** Faults that are there or not are planted once. */
+function dosesOf({ strengths }: Fault, random: Random): Partial<Record<StrengthName, number>> {
+  const { borderline, moderate, clear } = strengths;
+  if (borderline === clear) return { clear };
+  const [low, high] = [Math.log(borderline / 4), Math.log(clear)];
+  return { borderline, moderate, clear, any: Math.exp(random.between(low, high)) };
+}
+
+const races: readonly RideKind[] = ['bunch race', 'bunch race', 'time trial', 'long climb', 'short race'];
+
+/** An indoor race of up to an hour on recorders as riders use them, with the evidence that the fault needs. */
+function faultWish(fault: Fault, random: Random): SubmissionWish {
+  const kind = random.pick(races);
+  return {
+    kind,
+    ...(kind === 'short race' ? {} : { minutes: random.integer(20, 60) }),
+    recorders: 'varied',
+    seconds: fault.needs.includes('third recording')
+      ? 2
+      : fault.needs.includes('second recording') || random.chance(0.3)
+        ? 1
+        : 0,
+    ...(fault.needs.includes('history')
+      ? { history: { rides: random.integer(14, 26), days: 150, hard: random.between(0.25, 0.5) } }
+      : {}),
+    ...fault.wish?.(random.fork('fault')),
+  };
+}
+
+/** Without what the fault cannot be seen by, nobody is asked to see it. */
+function withEvidence(draft: Draft, needs: readonly Evidence[]): Draft {
+  const wanted: Channel[] = [
+    ...(needs.includes('cadence') ? (['cadence'] as const) : []),
+    ...(needs.includes('heart rate') ? (['heartRate'] as const) : []),
+  ];
+  return {
+    ...draft,
+    recordings: draft.recordings.map(({ recorder, meter }) => ({
+      meter,
+      recorder: {
+        ...recorder,
+        channels: [...new Set([...recorder.channels, ...wanted])],
+        strap: needs.includes('heart rate') ? [] : recorder.strap,
+      },
+    })),
+  };
+}
+
+function evidenceOf({ primary, seconds, profile }: ReadSubmission): Row['evidence'] {
+  return {
+    seconds: seconds.length,
+    history: profile?.rides.length ?? 0,
+    heartRate: primary.channels.heartRate !== undefined,
+    cadence: primary.channels.cadence !== undefined,
+  };
+}

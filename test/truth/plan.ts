@@ -1,0 +1,69 @@
+import type { Build, Cohort } from '../make/meters.ts';
+
+/** How strong a planted fault is; `any`: drawn between a quarter of borderline and clear, for the curve. */
+export const strengthNames = ['borderline', 'moderate', 'clear', 'any'] as const;
+export type StrengthName = (typeof strengthNames)[number];
+
+/** One sort of draw: so many submissions of one honest kind, or of one fault at all its strengths. */
+export type Lot =
+  | { readonly sort: 'honest'; readonly cohort: Cohort; readonly kind: string; readonly count: number }
+  | { readonly sort: 'fault'; readonly fault: string; readonly count: number };
+
+export interface Plan {
+  readonly build: Build;
+  readonly seed: string;
+  /** 1: sizes that can show the targets. */
+  readonly scale: number;
+  readonly lots: readonly Lot[];
+}
+
+/** A part of a lot, small enough to be handed to a worker. */
+export interface Task {
+  readonly lot: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Honest submissions of a cohort, and draws of a fault, at scale 1. */
+export const fullSize = { cohort: 8500, fault: 350 } as const;
+
+export interface PlanWish {
+  readonly build: Build;
+  readonly seed: string;
+  readonly scale: number;
+  readonly kinds: readonly string[];
+  readonly faults: readonly string[];
+  readonly cohorts: readonly Cohort[];
+}
+
+export function planOf({ build, seed, scale, kinds, faults, cohorts }: PlanWish): Plan {
+  const share = (total: number) => Math.max(1, Math.ceil(total * scale));
+  const each = share(fullSize.cohort / Math.max(1, kinds.length));
+  return {
+    build,
+    seed,
+    scale,
+    lots: [
+      ...cohorts.flatMap((cohort) =>
+        kinds.map((kind): Lot => ({ sort: 'honest', cohort, kind, count: each })),
+      ),
+      ...faults.map((fault): Lot => ({ sort: 'fault', fault, count: share(fullSize.fault) })),
+    ],
+  };
+}
+
+/** Tasks in an order that mixes the lots, so that the time left can be told from the time spent. */
+export function tasksOf({ lots }: Plan, size = 8): Task[] {
+  const queues = lots.map(({ count }, lot) =>
+    Array.from({ length: Math.ceil(count / size) }, (_, k) => ({
+      lot,
+      from: k * size,
+      to: Math.min(count, (k + 1) * size),
+    })),
+  );
+  const longest = Math.max(0, ...queues.map((queue) => queue.length));
+  const out: { task: Task; at: number }[] = queues.flatMap((queue) =>
+    queue.map((task, k) => ({ task, at: ((k + 0.5) * longest) / queue.length })),
+  );
+  return out.sort((a, b) => a.at - b.at || a.task.lot - b.task.lot).map(({ task }) => task);
+}
