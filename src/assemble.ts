@@ -30,6 +30,7 @@ export interface Parts {
   /** Files beside the recordings: facts, profile, rules. */
   readonly otherInputs: Report['inputs'];
   readonly windowGiven: boolean;
+  readonly sections: Report['sections'];
   readonly steps: readonly Step[];
   readonly unreadable: Report['submission']['unreadable'];
   readonly measurements: readonly Measurement[];
@@ -81,7 +82,7 @@ export function assemble(parts: Parts): Report {
     missing: parts.missing,
     findings: parts.findings,
     measurements: parts.measurements.map(summarise),
-    sections: all.sections,
+    sections: parts.sections,
     alignment: all.seconds.map(({ alignment }) => rounded(alignment)),
     steps: parts.steps,
     charts: [traces(all), ...chartsOf(parts.measurements)].map(rounded),

@@ -9,6 +9,7 @@ import { gradeOf, reachOf } from './judge/grade.ts';
 import { judge } from './judge/judge.ts';
 import { missingOf } from './judge/requirements.ts';
 import { measureAll } from './measure/all.ts';
+import { sectionTable } from './measure/section-table.ts';
 import { normalise } from './normalise/index.ts';
 import { Problem, sentence } from './problem.ts';
 import { read } from './read/index.ts';
@@ -112,6 +113,7 @@ export function auditRecordings(
     rules,
     otherInputs: submission.otherInputs,
     windowGiven,
+    sections: sectionTable(all),
     steps: [
       ...steps,
       ...seconds.flatMap((second) => second.steps),

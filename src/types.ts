@@ -654,6 +654,21 @@ export interface ReportRecording {
   readonly defects: readonly Defect[];
 }
 
+/** A section with what it shows. */
+export interface ReportSection extends Section {
+  /** Mean power of the primary; null where it has none. */
+  readonly watts: number | null;
+  /** Of a set-point block that follows another: seconds from 10 to 90 % of the step. */
+  readonly rise: number | null;
+  /** Primary against each other meter, %, with its 95 % interval where the section is long enough. */
+  readonly differences: readonly {
+    readonly subject: Subject;
+    readonly percent: number;
+    readonly low: number | null;
+    readonly high: number | null;
+  }[];
+}
+
 export interface Report {
   readonly schemaVersion: 1;
   readonly tool: { readonly name: string; readonly version: string };
@@ -690,7 +705,7 @@ export interface Report {
   readonly missing: readonly Requirement[];
   readonly findings: readonly Finding[];
   readonly measurements: readonly ReportMeasurement[];
-  readonly sections: readonly Section[];
+  readonly sections: readonly ReportSection[];
   readonly alignment: readonly Alignment[];
   readonly steps: readonly Step[];
   readonly charts: readonly Chart[];

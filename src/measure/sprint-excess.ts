@@ -2,7 +2,7 @@ import { studentQuantile } from '../math/student.ts';
 import type { EffortsChart, Reading, Stretch } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { detailRatio } from './pair/detail.ts';
-import { type Effort, findEfforts } from './pair/efforts.ts';
+import { type Effort, effortsOf } from './pair/efforts.ts';
 import { gate } from './pair/gate.ts';
 
 /**
@@ -16,10 +16,6 @@ export const sprintExcess = defineMeasure({
   id: 'sprint-excess',
   of: 'pair',
   options: {
-    peakOverMean: number('three-second power that makes a sprint, times the mean of the race'),
-    edgeOverMean: number('power at which a sprint begins and ends, times the mean of the race'),
-    shortestSeconds: number('shortest effort, s'),
-    longestSeconds: number('longest effort, s'),
     roomSeconds: number('room before and after for lag and averaging, s'),
     shortSeconds: number('typical sprint below which averaging decides too much, s'),
     mostDetailRatio: number('ratio of second-to-second variation above which one meter averages far longer'),
@@ -35,7 +31,7 @@ export const sprintExcess = defineMeasure({
     if (closed !== null) return closed;
     const own = all.primary.channels.power!;
     const other = pair.series.channels.power!;
-    const efforts = findEfforts(own, other, all.window, options);
+    const efforts = effortsOf(all.sections, own, other, all.window, options.roomSeconds);
     if (efforts.length === 0) return notApplicable('too-few-efforts', { efforts: 0, needed: 1 });
     const rest = restOf(own, other, all.window, efforts);
     const placebo = scatterOf(own, other, rest, typicalLength(efforts));

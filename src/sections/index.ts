@@ -1,10 +1,58 @@
-import type { AlignedSet, Section, Stretch } from '../types.ts';
+import { stretchesWhere } from '../math/stretches.ts';
+import type { AlignedSet, Section, SectionKind, Stretch } from '../types.ts';
+import { climbs } from './climbs.ts';
+import { levelStretches } from './levels.ts';
+import { overUnders } from './over-unders.ts';
+import { settings } from './settings.ts';
+import { sprints } from './sprints.ts';
 
-/** Finds the stretches of the race that are worth comparing on their own. */
-export function findSections(_set: AlignedSet, [from, to]: Stretch): Section[] {
+/**
+ * Finds the stretches of the race that are worth comparing on their own, in order of kind and time. Power
+ * is the mean of all meters on one clock: finding sprints by one of them would pick its errors.
+ */
+export function findSections(set: AlignedSet, window: Stretch): Section[] {
+  const power = meanPower(set);
+  const of = (kind: SectionKind, stretches: readonly Stretch[]): Section[] =>
+    stretches.map((stretch) => ({ kind, stretch }));
+  const [from, to] = window;
   const third = Math.floor((to - from) / 3);
+  const thirds = [...of('first third', [[from, from + third]]), ...of('last third', [[to - third, to]])];
+  if (power === null) return thirds;
+  const steady = levelStretches(power, window, {
+    grain: 30,
+    share: settings.steadyShare,
+    shortest: settings.steadyShortest,
+  });
+  const held = levelStretches(power, window, {
+    grain: 10,
+    share: settings.setPointShare,
+    shortest: settings.setPointShortest,
+  });
+  const still = stretchesWhere(from, to, (t) => power[t] === 0, settings.coastingShortest);
   return [
-    { kind: 'first third', stretch: [from, from + third] },
-    { kind: 'last third', stretch: [to - third, to] },
+    ...thirds,
+    ...of(
+      'steady',
+      steady.map(({ stretch }) => stretch),
+    ),
+    ...of(
+      'set-point block',
+      held.map(({ stretch }) => stretch),
+    ),
+    ...of('over-under', overUnders(power, window)),
+    ...of('climb', climbs(set.primary, window)),
+    ...of('sprint', sprints(power, window)),
+    ...of('coasting', still),
   ];
+}
+
+/** Mean of the meters on one clock, W; NaN where one of them has a gap. Null without power. */
+function meanPower({ primary, seconds }: AlignedSet): Float64Array | null {
+  const own = primary.channels.power;
+  if (own === undefined) return null;
+  const others = seconds
+    .filter(({ alignment }) => alignment.secure)
+    .flatMap(({ series }) => series.channels.power ?? []);
+  if (others.length === 0) return own;
+  return own.map((watts, t) => others.reduce((sum, other) => sum + other[t]!, watts) / (others.length + 1));
 }

@@ -65,7 +65,14 @@ export function outcome(value: number, extras: Partial<Measured> = {}): Measured
 }
 
 export function measurement(outcome: Measurement['outcome'], from: Rule = rule): Measurement {
-  return { measure: from.measure, rule: from.id, subject: 'primary', options: from.options, outcome };
+  return {
+    measure: from.measure,
+    rule: from.id,
+    subject: 'primary',
+    options: from.options,
+    outcome,
+    remarks: [],
+  };
 }
 
 export function finding(level: Finding['level'], from = 'wobble'): Finding {
@@ -80,6 +87,8 @@ export function finding(level: Finding['level'], from = 'wobble'): Finding {
     limits: {},
     expected: null,
     ceiling: null,
+    remarks: [],
+    explainedBy: null,
     stretches: [],
     summary: { id: 'above', values: {} },
     chance: null,

@@ -603,9 +603,21 @@ export function makeReport(parts: Partial<Report> = {}, seconds = 10_800): Repor
       ),
     ],
     sections: [
-      { kind: 'sprint', stretch: [1471, 1500] },
-      { kind: 'sprint', stretch: [2971, 3000] },
-      { kind: 'steady', stretch: [600, 1200] },
+      {
+        kind: 'sprint',
+        stretch: [1471, 1500],
+        watts: 640,
+        rise: null,
+        differences: [{ subject: second, percent: 21.4, low: null, high: null }],
+      },
+      { kind: 'sprint', stretch: [2971, 3000], watts: 655, rise: null, differences: [] },
+      {
+        kind: 'steady',
+        stretch: [600, 1200],
+        watts: 231.5,
+        rise: null,
+        differences: [{ subject: second, percent: 1.2, low: 0.8, high: 1.6 }],
+      },
     ],
     alignment: [
       {

@@ -14,8 +14,8 @@ export interface Blocks {
 
 /**
  * Averages the compared seconds in blocks of `seconds` by the clock; a block with less than half of its
- * seconds, or below a third of the mean power of the ride, is left out: of soft pedalling and coasting a
- * ratio says little. Worked out once for each length.
+ * seconds, with a sprint in it, or below a third of the mean power of the ride, is left out: of soft
+ * pedalling and coasting a ratio says little. Worked out once for each length.
  */
 export function blocksOf(samples: PairSamples, seconds: number): Blocks {
   const known = kept.get(samples) ?? new Map<number, Blocks>();
@@ -37,13 +37,15 @@ function average(samples: PairSamples, seconds: number): Blocks {
     let ownSum = 0;
     let otherSum = 0;
     let cadenceSum = 0;
+    let sprints = 0;
     for (; i < samples.at.length && Math.floor(samples.at[i]! / seconds) === block; i++) {
       ownSum += samples.own[i]!;
       otherSum += samples.other[i]!;
       cadenceSum += samples.cadence[i]!;
+      sprints += samples.sprint[i]!;
     }
     const n = i - from;
-    if (n * 2 < seconds || Math.min(ownSum, otherSum) < n * least) continue;
+    if (sprints > 0 || n * 2 < seconds || Math.min(ownSum, otherSum) < n * least) continue;
     at.push((block + 0.5) * seconds);
     own.push(ownSum / n);
     other.push(otherSum / n);

@@ -9,6 +9,8 @@ export interface PairSamples {
   readonly other: Float64Array;
   /** Cadence of the primary, or else of the second, rpm; NaN where neither has one. */
   readonly cadence: Float64Array;
+  /** 1 in and around a sprint: sprints have a comparison of their own and must not leak into the others. */
+  readonly sprint: Uint8Array;
 }
 
 const kept = new WeakMap<AlignedSecond, PairSamples>();
@@ -18,6 +20,9 @@ const kept = new WeakMap<AlignedSecond, PairSamples>();
  * the second is not a measurement of its. Flywheel tails and lag are shorter (common practice, no source).
  */
 const silence = { seconds: 6, watts: 40 };
+
+/** Seconds around a sprint in which lag and averaging still carry it. */
+const sprintRoom = 5;
 
 /**
  * Seconds of the race valid on both, in which either meter shows power: zeros of both are coasting and
@@ -34,6 +39,10 @@ export function pairSamples(all: Subjects, pair: AlignedSecond): PairSamples {
   const lost = new Uint8Array(own.length);
   markSilence(own, other, lost);
   markSilence(other, own, lost);
+  const sprinting = new Uint8Array(own.length);
+  for (const { kind, stretch } of all.sections) {
+    if (kind === 'sprint') sprinting.fill(1, Math.max(0, stretch[0] - sprintRoom), stretch[1] + sprintRoom);
+  }
   const usable: number[] = [];
   for (let t = all.window[0]; t < all.window[1]; t++) {
     const valid = own[t]! >= 0 && other[t]! >= 0;
@@ -45,6 +54,7 @@ export function pairSamples(all: Subjects, pair: AlignedSecond): PairSamples {
     own: Float64Array.from(at, (t) => own[t]!),
     other: Float64Array.from(at, (t) => other[t]!),
     cadence: Float64Array.from(at, (t) => firstValid(ownCadence?.[t], otherCadence?.[t])),
+    sprint: Uint8Array.from(at, (t) => sprinting[t]!),
   };
   kept.set(pair, samples);
   return samples;

@@ -1,17 +1,17 @@
-import type { Report, ReportRecording, SectionKind } from '../../types.ts';
-import { type Hole, html, type Markup } from '../markup.ts';
+import type { Report, ReportRecording, ReportSection } from '../../types.ts';
+import { html, type Markup } from '../markup.ts';
 import { channelNames, formatNames, placeNames, sectionNames } from '../words/names.ts';
-import { clock, counted, duration, number, quantity, span } from '../words/number.ts';
-import { capital, foreign, plain } from '../words/sentence.ts';
+import { clock, counted, duration, quantity, range, span } from '../words/number.ts';
+import { capital, foreign, list, plain } from '../words/sentence.ts';
 import { alignmentFacts, alignmentSaid, defectSaid, leftOutSaid, stepSaid } from '../words/story.ts';
-import { deviceSaid, recordingName, subjectName } from '../words/subject.ts';
+import { deviceSaid, meterName, recordingName, subjectName } from '../words/subject.ts';
 import { figure } from './figure.ts';
-import { bullets, part, said, section, terms } from './said.ts';
+import { bullets, part, said, section, table, terms } from './said.ts';
 
 /** Where the data came from, how it was put together, and everything that was done to it. */
 export function dataStory(report: Report, drawn: ReadonlySet<string>): Markup {
   const { primary, seconds, unreadable } = report.submission;
-  const rest = report.charts.filter((chart) => !drawn.has(chart.id));
+  const rest = report.charts.filter((chart) => chart.kind !== 'traces' && !drawn.has(chart.id));
   return section('story', 'The data’s own story', [
     ...rest.map((chart) => figure(report, chart, [])),
     ...[primary, ...seconds].map((one) => recording(report, one)),
@@ -73,20 +73,55 @@ function history({ submission: { history } }: Report): Markup | null {
   );
 }
 
-function sections({ sections: all }: Report): Markup | null {
+/** As many sections of one kind as a reader will look at. */
+const mostSections = 12;
+
+/** Where each meter is good and where not: every section with its power and the differences in it. */
+/** More sections than these are counted; all of them stand in the JSON. */
+const mostSections = 60;
+
+function sections(report: Report): Markup | null {
+  const { sections: all } = report;
   if (all.length === 0) return null;
   const kinds = [...new Set(all.map((section) => section.kind))];
-  const row = (kind: SectionKind): readonly [string, Hole] => {
-    const found = all.filter((section) => section.kind === kind);
+  const counts = kinds.map((kind) => {
     const [one, many] = sectionNames[kind];
-    const shown = found.slice(0, 12).map((section) => span(section.stretch));
-    const more = found.length - shown.length;
-    return [
-      counted(found.length, one, many),
-      shown.join(', ') + (more > 0 ? ` and ${number(more)} more` : ''),
-    ];
-  };
-  return part('Sections found in the ride', terms(kinds.map(row)));
+    return counted(all.filter((section) => section.kind === kind).length, one, many);
+  });
+  const meters = [...new Set(all.flatMap(({ differences }) => differences.map(({ subject }) => subject)))];
+  const caption = all.length > mostSections ? `The first ${mostSections} sections` : 'Sections';
+  const shown = table(
+    caption,
+    [
+      'section',
+      'when',
+      'mean power',
+      'time to rise',
+      ...meters.map((subject) => subjectName(report, subject)),
+    ],
+    all
+      .slice(0, mostSections)
+      .map((section) => [
+        sectionNames[section.kind][0],
+        span(section.stretch),
+        section.watts === null ? '–' : quantity(section.watts, 'W'),
+        section.rise === null ? '' : quantity(section.rise, 's'),
+        ...meters.map((subject) => differenceSaid(section, subject)),
+      ]),
+    'numbers',
+  );
+  return part(
+    'Sections found in the ride',
+    html`<p>${plain(capital(list(counts)))}.</p><details><summary>Each section</summary>${shown}</details>`,
+  );
+}
+
+function differenceSaid({ differences }: ReportSection, meter: Subject): string {
+  const found = differences.find(({ subject }) => subject === meter);
+  if (found === undefined) return '';
+  const { percent, low, high } = found;
+  const between = low === null || high === null ? null : range([low, high], '%');
+  return between === null ? quantity(percent, '%') : `${quantity(percent, '%')} (${between})`;
 }
 
 function steps(report: Report): Markup | null {
