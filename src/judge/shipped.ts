@@ -20,6 +20,7 @@ import rescaledSeries from '../../rules/rescaled-series.rule.json' with { type: 
 import responseLag from '../../rules/response-lag.rule.json' with { type: 'json' };
 import sharedOrigin from '../../rules/shared-origin.rule.json' with { type: 'json' };
 import sprintOvershoot from '../../rules/sprint-overshoot.rule.json' with { type: 'json' };
+import summaryMismatch from '../../rules/summary-mismatch.rule.json' with { type: 'json' };
 import warmupCrossing from '../../rules/warmup-crossing.rule.json' with { type: 'json' };
 import wideSpread from '../../rules/wide-spread.rule.json' with { type: 'json' };
 import zeroOffset from '../../rules/zero-offset.rule.json' with { type: 'json' };
@@ -37,6 +38,7 @@ const files: readonly object[] = [
   recordingGap,
   clockFault,
   outsideRaceWindow,
+  summaryMismatch,
   repeatedBlock,
   duplicateSubmission,
   rescaledSeries,

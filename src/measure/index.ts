@@ -20,6 +20,7 @@ import { sharedSeconds } from './shared-seconds.ts';
 import { spikeCount } from './spike-count.ts';
 import { sprintExcess } from './sprint-excess.ts';
 import { torqueOffset } from './torque-offset.ts';
+import { totalDiscrepancy } from './total-discrepancy.ts';
 import { uncoveredShare } from './uncovered-share.ts';
 import { unexplainedDetail } from './unexplained-detail.ts';
 import { zeroCadenceShare } from './zero-cadence-share.ts';
@@ -30,6 +31,7 @@ export const measures: readonly Measure[] = [
   lostSeconds,
   misplacedShare,
   uncoveredShare,
+  totalDiscrepancy,
   copiedSeconds,
   sharedSeconds,
   latticeExcess,

@@ -1,0 +1,77 @@
+import { defineMeasure, exact, notApplicable, number } from './measure.ts';
+import { subjectOf } from './recording/subject.ts';
+import { type Definition, type Total, totalsOf } from './recording/totals.ts';
+
+/**
+ * How far the file's own totals lie from its samples, in percent of the nearest value that an honest
+ * definition gives; the furthest of them counts. Rounding and cutting to whole units is allowed for.
+ */
+export const totalDiscrepancy = defineMeasure({
+  id: 'total-discrepancy',
+  of: 'recording',
+  options: {
+    mostMissing: number('share of the timer that may be missing from the samples and still explain a total'),
+  },
+  circumstances: {
+    unfinished: 'the file is damaged or joined of several, so that its totals may belong to other samples',
+  },
+  compute(all, recording, { mostMissing }) {
+    const totals = totalsOf(recording, mostMissing).filter(({ stated }) => stated > 0);
+    if (totals.length === 0) return notApplicable('no-totals');
+    const rows = totals.map((total) => ({ ...total, off: distance(total) }));
+    const furthest = rows.reduce((a, b) => (b.off > a.off ? b : a));
+    const nearest = nearestOf(furthest);
+    return exact(furthest.off, '%', rows.length, {
+      circumstances: recording.recording.defects.some(({ id }) => unfinished.has(id)) ? ['unfinished'] : [],
+      details: {
+        total: furthest.total,
+        stated: { value: furthest.stated, unit: furthest.unit },
+        nearest: { value: bounded(furthest.stated, nearest), unit: furthest.unit },
+        definition: nearest.definition,
+        totals: rows.length,
+      },
+      charts: [
+        {
+          kind: 'totals',
+          id: `totals:${subjectOf(all, recording)}`,
+          rows: rows.map(({ total, unit, stated, definitions, off }) => ({
+            total,
+            unit,
+            stated,
+            off,
+            fromSamples: definitions.map((one) => ({
+              definition: one.definition,
+              value: bounded(stated, one),
+            })),
+          })),
+        },
+      ],
+    });
+  },
+});
+
+/** Defects that part a file's totals from its samples. */
+const unfinished: ReadonlySet<string> = new Set([
+  'truncated',
+  'never-closed',
+  'chained',
+  'several-sessions',
+  'markup-ends-early',
+]);
+
+/** The value within a definition's range that is nearest to what is stated. */
+function bounded(stated: number, { low, high }: Definition): number {
+  return Math.min(high, Math.max(low, stated));
+}
+
+function nearestOf({ stated, definitions }: Total): Definition {
+  const apart = (one: Definition) => Math.abs(stated - bounded(stated, one));
+  return definitions.reduce((a, b) => (apart(b) < apart(a) ? b : a));
+}
+
+/** Percent between a total and the nearest definition, the last whole unit allowed. */
+function distance(total: Total): number {
+  const value = bounded(total.stated, nearestOf(total));
+  const apart = Math.max(0, Math.abs(total.stated - value) - 1);
+  return value > 0 ? (100 * apart) / value : 100;
+}
