@@ -34,7 +34,7 @@ export function renderMarkdown(report: Report, { limit }: MarkdownOptions): stri
     ...findingTable(findings),
     ...list(
       'What to do next',
-      told.next.map(({ what }) => text(what)),
+      told.next.flatMap(({ whats }) => whats.map(text)),
     ),
     ...list('Before you decide', cautions(report).map(text)),
     ...findings.map((one) => details(report, one)),
@@ -126,8 +126,9 @@ function details(report: Report, told: Told): string {
   return [
     `### ${text(told.title)}`,
     [told.claim, ...told.remarks].map(sentence).join(' '),
+    told.accountedBy === null ? '' : `Accounted for by: ${text(told.accountedBy.title)}.`,
     chart === undefined ? '' : strip(report, chart),
-    rule === null || rule.innocent.length === 0
+    rule === null || rule.innocent.length === 0 || told.accountedBy !== null
       ? ''
       : `It may be innocent:\n\n${rule.innocent.map((one) => `- ${text(one)}`).join('\n')}`,
   ]

@@ -30,6 +30,8 @@ export interface Told {
   readonly limits: string | null;
   /** What to mind beside the number, each a sentence. */
   readonly remarks: readonly Sentence[];
+  /** The finding that accounts for this one as well, so that one fault is told once; null: stands alone. */
+  readonly accountedBy: { readonly title: string; readonly number: number } | null;
 }
 
 export interface Unchecked {
@@ -50,15 +52,13 @@ export interface Outline {
   readonly unchecked: readonly Unchecked[];
   /** The findings that the grade rests on. */
   readonly rests: readonly Told[];
-  /** What to do next: what would settle the raised findings, least burdensome first, with whom it serves. */
-  readonly next: readonly { readonly what: string; readonly settles: readonly Told[] }[];
+  /** What to do next: what would settle the raised findings, and which of them; none: the event requires it. */
+  readonly next: readonly { readonly whats: readonly string[]; readonly settles: readonly Told[] }[];
 }
 
 export function outline(report: Report): Outline {
   const context = contextOf(report);
-  const told = [...gravestFirst, 'none' as const]
-    .flatMap((level) => report.findings.filter((finding) => finding.level === level))
-    .map((finding, index) => tell(context, finding, index + 1));
+  const told = context.findings.map((finding, index) => tell(context, finding, index + 1));
   const raised = gravestFirst
     .map((level) => ({ level, findings: told.filter((one) => one.finding.level === level) }))
     .filter((group) => group.findings.length > 0);
@@ -71,9 +71,10 @@ export function outline(report: Report): Outline {
   };
 }
 
-/** The report with its rules by name, and the rules that were put to more than one subject. */
+/** The report with its findings as they are told, its rules by name, and those put to more than one subject. */
 interface Context {
   readonly report: Report;
+  readonly findings: readonly Finding[];
   readonly rules: ReadonlyMap<string, Rule>;
   readonly several: ReadonlySet<string>;
 }
@@ -82,10 +83,13 @@ function contextOf(report: Report): Context {
   const seen = new Set<string>();
   const several = new Set<string>();
   for (const { rule } of report.measurements) (seen.has(rule) ? several : seen).add(rule);
-  return { report, rules: new Map(report.rules.items.map((rule) => [rule.id, rule])), several };
+  const findings = [...gravestFirst, 'none' as const].flatMap((level) =>
+    report.findings.filter((finding) => finding.level === level),
+  );
+  return { report, findings, rules: new Map(report.rules.items.map((rule) => [rule.id, rule])), several };
 }
 
-const standsAlone = (told: Told) => told.finding.explainedBy === null;
+const standsAlone = (told: Told) => told.accountedBy === null;
 
 /** Findings of the grade's own level, or the queries that add up to a referral. */
 function restsOn({ grade }: Report, raised: Outline['raised']): readonly Told[] {
@@ -94,7 +98,7 @@ function restsOn({ grade }: Report, raised: Outline['raised']): readonly Told[] 
   return own.length === 0 && grade === 'refer' ? of('query').filter(standsAlone) : own.filter(standsAlone);
 }
 
-function tell({ report, rules, several }: Context, finding: Finding, number: number): Told {
+function tell({ report, findings, rules, several }: Context, finding: Finding, number: number): Told {
   const rule = rules.get(finding.rule) ?? null;
   return {
     finding,
@@ -107,7 +111,8 @@ function tell({ report, rules, several }: Context, finding: Finding, number: num
     claim: claim(rule, finding),
     value: valueSaid(finding),
     limits: limitsSaid(finding),
-    remarks: remarksSaid(finding, rules),
+    remarks: remarksSaid(finding),
+    accountedBy: accountedBy(finding, findings, rules),
   };
 }
 
@@ -135,17 +140,21 @@ function valueSaid({ value, unit, interval }: Finding): string | null {
   return between === null ? quantity(value, unit) : `${quantity(value, unit)} (${between})`;
 }
 
-/** The measure's own words, what held the level down, and which other finding accounts for this one. */
-function remarksSaid(
-  { remarks, ceiling, explainedBy }: Finding,
+/** What held the level down, and the measure's own words. */
+function remarksSaid({ remarks, ceiling }: Finding): readonly Sentence[] {
+  return [...(ceiling === null ? [] : [`Not raised further: ${ceiling}`]), ...remarks].map((words) =>
+    capital([/[.!?]$/.test(words) ? words : `${words}.`]),
+  );
+}
+
+function accountedBy(
+  { explainedBy, subject }: Finding,
+  findings: readonly Finding[],
   rules: ReadonlyMap<string, Rule>,
-): readonly Sentence[] {
-  const other = explainedBy === null ? null : (rules.get(explainedBy)?.title ?? explainedBy);
-  return [
-    ...(other === null ? [] : [`Another finding accounts for this one as well: ${other}`]),
-    ...(ceiling === null ? [] : [`Not raised further: ${ceiling}`]),
-    ...remarks,
-  ].map((words) => capital([/[.!?]$/.test(words) ? words : `${words}.`]));
+): Told['accountedBy'] {
+  if (explainedBy === null) return null;
+  const index = findings.findIndex((one) => one.rule === explainedBy && one.subject === subject);
+  return index < 0 ? null : { title: rules.get(explainedBy)?.title ?? explainedBy, number: index + 1 };
 }
 
 function limitsSaid({ limits, unit }: Finding): string | null {
@@ -180,15 +189,25 @@ function unchecked({ report, rules, several }: Context): readonly Unchecked[] {
     }));
 }
 
+/** Steps that serve the same findings stand together. */
 function next(report: Report, raised: Outline['raised']): Outline['next'] {
-  const steps = new Map<string, Told[]>(
-    report.missing.map((one) => [`Ask for ${requirementNames[one]}: the event requires it.`, []]),
-  );
+  const steps = new Map<string, Told[]>();
   for (const { level, findings } of raised) {
     if (level === 'note') continue;
     for (const told of findings.filter(standsAlone)) {
       for (const what of new Set(told.rule?.settles)) steps.set(what, [...(steps.get(what) ?? []), told]);
     }
   }
-  return [...steps].map(([what, settles]) => ({ what, settles }));
+  const groups = new Map<string, { whats: string[]; settles: readonly Told[] }>();
+  for (const [what, settles] of steps) {
+    const key = settles.map((told) => told.number).join();
+    const group = groups.get(key) ?? { whats: [], settles };
+    group.whats.push(what);
+    groups.set(key, group);
+  }
+  const asked = report.missing.map((one) => requirementNames[one]);
+  return [
+    ...(asked.length === 0 ? [] : [{ whats: asked.map((one) => `Ask for ${one}.`), settles: [] }]),
+    ...groups.values(),
+  ];
 }

@@ -192,7 +192,9 @@ function findingOf(page: Page, report: Report, told: Told, level: Raised, ascii:
   if (finding.stretches.length > 0) page.put(`When: ${spans(finding.stretches, 6)}`, { indent });
   for (const remark of told.remarks) page.put(plain(remark), { indent });
   if (finding.remarks.length > 0) page.put(`Mind: ${finding.remarks.join('; ')}`, { indent });
-  if (level === 'note' || rule === null) return;
+  if (told.accountedBy !== null)
+    page.put(`Accounted for by ${told.accountedBy.number}: ${told.accountedBy.title}.`, { indent });
+  if (level === 'note' || rule === null || told.accountedBy !== null) return;
   if (rule.innocent.length > 0) page.put(`It may be innocent: ${rule.innocent.join(' ')}`, { indent });
   if (rule.settles.length > 0) page.put(`It would be settled by: ${rule.settles.join(' ')}`, { indent });
   const rate = falseAlarmSaid(rule);
@@ -211,9 +213,11 @@ function stripOf(page: Page, { label, values, say }: Strip, indent: number, asci
 function nextOf(page: Page, { next }: Outline): void {
   if (next.length === 0) return;
   page.heading('What to do next');
-  for (const { what, settles } of next) {
-    const whom = settles.length === 0 ? '' : ` (settles ${settles.map((one) => one.number).join(', ')})`;
-    page.put(`${what}${whom}`, { lead: '· ' });
+  for (const { whats, settles } of next) {
+    for (const what of whats) {
+      const which = settles.length === 0 ? '' : ` (settles ${settles.map((one) => one.number).join(', ')})`;
+      page.put(`${what}${which}`, { lead: '· ' });
+    }
   }
 }
 

@@ -1,9 +1,9 @@
-import { scaleLog } from 'd3-scale';
 import type { CurveChart } from '../../types.ts';
 import { duration, number, quantity } from '../words/number.ts';
 import { axisBottom, axisLeft, dot, gutter, heading, panel, path, shape, sheet } from './frame.ts';
 import type { Picture, Setting } from './picture.ts';
 import { extent, polyline } from './reduce.ts';
+import { logarithmic } from './scale.ts';
 
 const height = 260;
 /** The durations that riders speak of, s. */
@@ -54,9 +54,7 @@ export function curve(chart: CurveChart, setting: Setting): Picture {
           [0, 1],
           [0, shown?.[1] ?? 1],
         ),
-        x: scaleLog()
-          .domain(domain)
-          .range([gutter.left, width - gutter.right]),
+        x: logarithmic(domain, [gutter.left, width - gutter.right]),
       };
       const along = (key: Key) =>
         runs(points, key).map((run) =>

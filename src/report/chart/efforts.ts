@@ -7,6 +7,7 @@ import { extent, tracePath } from './reduce.ts';
 
 const tileHeight = 150;
 const leastTile = 230;
+const legendHeight = 18;
 
 /** Each sprint on a panel of its own, both meters, all on one scale of watts. */
 export function efforts(chart: EffortsChart, setting: Setting): Picture {
@@ -40,13 +41,15 @@ export function efforts(chart: EffortsChart, setting: Setting): Picture {
     draw: (width) => {
       const grid = tiles(all.length, width, leastTile, tileHeight);
       const reach = extent(...all.flatMap((one) => [one.primary, one.second])) ?? [0, 1];
+      const keys = panel([gutter.left, width], [legendHeight, legendHeight + 1], [0, 1], [0, 1]);
       const drawn = all.flatMap((one, index): readonly (Markup | null)[] => {
         const { left, right, top } = grid.place(index);
         const length = Math.max(one.primary.length, one.second.length);
+        const domain = [one.from, one.from + length - 1] as const;
         const on = panel(
           [left + gutter.left, right - gutter.right - 8],
-          [top + gutter.title + 6, top + tileHeight - gutter.axis - 6],
-          [one.from, one.from + length - 1],
+          [top + legendHeight + gutter.title + 6, top + legendHeight + tileHeight - gutter.axis - 6],
+          domain,
           [Math.min(0, reach[0]), reach[1]],
           3,
         );
@@ -55,14 +58,23 @@ export function efforts(chart: EffortsChart, setting: Setting): Picture {
           ...axisLeft(on, number),
           path(tracePath(one.second, at, on.y), 'b', 1.75),
           path(tracePath(one.primary, at, on.y), 'a', 1.75),
-          ...timeAxis(on, [one.from, one.from + length - 1]),
-          ...heading(on, 'W', [
+          ...timeAxis(on, domain),
+          ...heading(on, `${quantity(one.excess, '%')} beyond`),
+        ];
+      });
+      return sheet(
+        setting.id,
+        [width, legendHeight + grid.height],
+        'Sprints, second by second',
+        description,
+        [
+          heading(keys, 'W', [
             { name: setting.meter('primary'), role: 'a' },
             { name: second, role: 'b' },
           ]),
-        ];
-      });
-      return sheet(setting.id, [width, grid.height], 'Sprints, second by second', description, drawn);
+          drawn,
+        ],
+      );
     },
   };
 }

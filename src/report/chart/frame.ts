@@ -1,17 +1,15 @@
-import { scaleLinear } from 'd3-scale';
 import type { Stretch } from '../../types.ts';
 import { type Markup, svg } from '../markup.ts';
 import { position } from '../words/number.ts';
 import { area, line, type Role } from './palette.ts';
 import { round } from './reduce.ts';
+import { linear, roundedOut, type Scale, ticks } from './scale.ts';
 
 /** Room for the labels of the axes, in pixels. */
 export const gutter = { left: 46, right: 10, axis: 22, title: 18 };
 /** Widest advance of a character in the labels' type, as a share of its size: enough to keep labels apart. */
 const advance = 0.56;
 export const labelSize = 11;
-
-export type Scale = (value: number) => number;
 
 /** A rectangle with its two scales. */
 export interface Panel {
@@ -35,27 +33,28 @@ export function sheet(
   return svg`<svg xmlns="http://www.w3.org/2000/svg" class="chart" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-labelledby="${id}-t ${id}-d" font-family="system-ui, sans-serif" font-size="${labelSize}"><title id="${id}-t">${title}</title><desc id="${id}-d">${description}</desc>${body}</svg>`;
 }
 
+/** A domain of some width, also where the data has none. */
+function wide([low, high]: readonly [number, number]): readonly [number, number] {
+  return high > low ? [low, high] : [low - 1, low + 1];
+}
+
 /** A panel between two heights, over the given domains; the vertical one is rounded out to its ticks. */
 export function panel(
   [left, right]: readonly [number, number],
   [top, bottom]: readonly [number, number],
   domainX: readonly [number, number],
   domainY: readonly [number, number],
-  ticks = 4,
+  count = 4,
 ): Panel {
-  const [low, high] = domainY;
-  const spread: [number, number] = high > low ? [low, high] : [low - 1, high + 1];
-  const y = scaleLinear().domain(spread).nice(ticks).range([bottom, top]);
+  const rounded = roundedOut(wide(domainY), count);
   return {
     left,
     right,
     top,
     bottom,
-    x: scaleLinear()
-      .domain(domainX[1] > domainX[0] ? domainX : [domainX[0] - 1, domainX[0] + 1])
-      .range([left, right]),
-    y,
-    ticksY: y.ticks(ticks),
+    x: linear(wide(domainX), [left, right]),
+    y: linear(rounded.domain, [bottom, top]),
+    ticksY: rounded.ticks,
   };
 }
 
@@ -136,10 +135,8 @@ export function bars(
 }
 
 /** Round places on an axis of numbers, one to every 70 pixels or so. */
-export function roundTicks([from, to]: readonly [number, number], pixels: number): readonly number[] {
-  return scaleLinear()
-    .domain([from, to])
-    .ticks(Math.max(2, Math.floor(pixels / 70)));
+export function roundTicks(domain: readonly [number, number], pixels: number): readonly number[] {
+  return ticks(wide(domain), Math.max(2, Math.floor(pixels / 70)));
 }
 
 /** Horizontal grid lines with their numbers at the left. */
@@ -218,6 +215,9 @@ export function heading(
   ];
 }
 
+/** A mark over more than this share of an axis would single nothing out. */
+const widestMark = 0.5;
+
 /** Stretches that a finding argues from, behind the lines; never thinner than the eye sees. */
 export function marks(
   { x, left, right, top, bottom }: Panel,
@@ -226,9 +226,8 @@ export function marks(
   return stretches.flatMap(([from, to]) => {
     const start = Math.max(left, x(from));
     const end = Math.min(right, Math.max(x(to), start + 1.5));
-    return end <= left || start >= right
-      ? []
-      : [box([start, end], [top, bottom], 'mark'), box([start, end], [top - 3, top], 'flag')];
+    if (end <= left || start >= right || end - start > widestMark * (right - left)) return [];
+    return [box([start, end], [top, bottom], 'mark'), box([start, end], [top - 3, top], 'flag')];
   });
 }
 

@@ -30,11 +30,16 @@ export function raisedFindings(
 }
 
 function finding(report: Report, told: Told, place: ReadonlyMap<string, Told>): Markup {
-  const { rule, finding } = told;
+  const { rule, finding, accountedBy } = told;
   const charts = report.charts.filter((chart) => finding.charts.includes(chart.id));
-  return html`<article class="finding" id="${anchor(told)}"><p class="eyebrow">${plain(capital([told.about]))}<code>${finding.rule}</code></p><h3>${told.title}</h3><p class="claim">${said(told.claim)}</p>${told.remarks.map(
+  return html`<article class="finding" id="${anchor(told.number)}"><p class="eyebrow">${plain(capital([told.about]))}<code>${finding.rule}</code></p><h3>${told.title}</h3><p class="claim">${said(told.claim)}</p>${told.remarks.map(
     (remark) => html`<p>${said(remark)}</p>`,
-  )}${scale(told)}${charts.map((chart) => chartOf(report, chart, told, place))}${rule !== null && html`${sides(rule)}${basis(rule, finding)}`}</article>`;
+  )}${
+    accountedBy !== null &&
+    html`<p>Accounted for by another finding: <a href="#${anchor(accountedBy.number)}">${accountedBy.title}</a>.</p>`
+  }${scale(told)}${charts.map((chart) => chartOf(report, chart, told, place))}${
+    rule !== null && html`${accountedBy === null && sides(rule)}${basis(rule, finding)}`
+  }</article>`;
 }
 
 function sides({ innocent, settles }: Rule): Markup {
@@ -62,17 +67,35 @@ function scale({ finding, number, value, limits }: Told): Markup | null {
 }
 
 function chartOf(report: Report, chart: Chart, told: Told, place: ReadonlyMap<string, Told>): Markup {
+  const link = `chart-${chartPlace(report, chart.id)}`;
+  if (isWholeRide(chart))
+    return html`<p class="fine-print"><a href="#${link}">The whole ride is drawn above.</a></p>`;
   const drawnAt = place.get(chart.id);
   return drawnAt === undefined || drawnAt === told
     ? figure(report, chart, told.finding.stretches)
-    : html`<p class="fine-print"><a href="#chart-${chartPlace(report, chart.id)}">Its chart stands under “${drawnAt.title}”.</a></p>`;
+    : html`<p class="fine-print"><a href="#${link}">Its chart stands under “${drawnAt.title}”.</a></p>`;
 }
 
-/** Each chart is drawn where it is first argued from. */
-export function chartPlaces({ raised, fine }: Outline): ReadonlyMap<string, Told> {
+const isWholeRide = (chart: Chart) => chart.kind === 'traces';
+
+/** The whole ride on one time axis, with the stretches marked that raised findings argue from. */
+export function overview(report: Report, { raised }: Outline): Markup | null {
+  const charts = report.charts.filter(isWholeRide);
+  if (charts.length === 0) return null;
+  const marked = raised.flatMap(({ findings }) => findings.flatMap((told) => told.finding.stretches));
+  return section(
+    'ride',
+    'The ride at a glance',
+    charts.map((chart) => figure(report, chart, marked)),
+  );
+}
+
+/** Every chart but the whole ride is drawn where it is first argued from. */
+export function chartPlaces(report: Report, { raised, fine }: Outline): ReadonlyMap<string, Told> {
+  const whole = new Set(report.charts.filter(isWholeRide).map(({ id }) => id));
   const place = new Map<string, Told>();
   for (const told of [...raised.flatMap((group) => group.findings), ...fine]) {
-    for (const id of told.finding.charts) if (!place.has(id)) place.set(id, told);
+    for (const id of told.finding.charts) if (!place.has(id) && !whole.has(id)) place.set(id, told);
   }
   return place;
 }

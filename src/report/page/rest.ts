@@ -4,7 +4,7 @@ import type { Outline, Told } from '../outline.ts';
 import { number } from '../words/number.ts';
 import { capital, plain } from '../words/sentence.ts';
 import { figure } from './figure.ts';
-import { part, said, section, table } from './said.ts';
+import { part, said, section, terms } from './said.ts';
 
 /** What was checked and found fine, with the charts that only these checks argue from. */
 export function fineFindings(
@@ -17,12 +17,17 @@ export function fineFindings(
     const told = place.get(chart.id);
     return told !== undefined && told.finding.level === 'none';
   });
-  const rows = fine.map((told) => [told.question, told.about, said(told.claim), told.value, told.limits]);
-  const head = ['check', 'about', 'what was found', 'number', 'limits'];
+  const answers = terms(
+    fine.map((told) => [
+      told.several ? `${told.question} (${told.about})` : told.question,
+      html`${said(told.claim)} <span class="fine-print">${[told.value, told.limits].filter((part) => part !== null).join('; ')}</span>`,
+    ]),
+  );
   return section(
     'fine',
     'Checked and found fine',
-    html`${table('Checks that found nothing', head, rows)}${charts.length > 0 && html`<details><summary>Charts of these checks</summary>${charts.map((chart) => figure(report, chart, []))}</details>`}`,
+    html`${answers}${charts.length > 0 && html`<details><summary>Charts of these checks</summary>${charts.map((chart) => figure(report, chart, []))}</details>`}`,
+    'checks',
   );
 }
 

@@ -1,10 +1,10 @@
-import type { Report, ReportRecording, ReportSection } from '../../types.ts';
+import type { DeviceFacts, Report, ReportRecording, ReportSection, Subject } from '../../types.ts';
 import { html, type Markup } from '../markup.ts';
 import { channelNames, formatNames, placeNames, sectionNames } from '../words/names.ts';
 import { clock, counted, duration, quantity, range, span } from '../words/number.ts';
 import { capital, foreign, list, plain } from '../words/sentence.ts';
 import { alignmentFacts, alignmentSaid, defectSaid, leftOutSaid, stepSaid } from '../words/story.ts';
-import { deviceSaid, meterName, recordingName, subjectName } from '../words/subject.ts';
+import { deviceSaid, recordingName, subjectName } from '../words/subject.ts';
 import { figure } from './figure.ts';
 import { bullets, part, said, section, table, terms } from './said.ts';
 
@@ -27,39 +27,42 @@ export function dataStory(report: Report, drawn: ReadonlySet<string>): Markup {
 function recording(report: Report, one: ReportRecording): Markup {
   const { declared } = one;
   const alignment = report.alignment.find(({ subject }) => subject === one.subject);
-  return html`<div class="row"><h3 class="kind">${plain(capital([recordingName(report, one)]))}</h3><div class="flow">${terms(
+  const facts = terms([
+    ['File', said([foreign(one.name), `, ${formatNames[one.format]}`])],
+    ['Device', said(deviceSaid(one.device))],
+    ['Declared as', declared === null ? 'not declared' : declaredSaid(declared)],
+    ['Sport', one.sport === null ? 'not stated' : said([foreign(one.sport)])],
+    ['Where', one.indoors === null ? 'not stated' : one.indoors ? 'indoors' : 'outdoors'],
+    ['Begins', clock(one.start)],
     [
-      ['File', said([foreign(one.name), `, ${formatNames[one.format]}`])],
-      ['Device', said(deviceSaid(one.device))],
-      [
-        'Declared as',
-        declared === null
-          ? 'not declared'
-          : `${placeNames[declared.place]}, ${declared.sides === 1 ? 'one side' : 'both sides'}, ±${quantity(declared.tolerancePercent, '%')}`,
-      ],
-      ['Sport', one.sport === null ? 'not stated' : said([foreign(one.sport)])],
-      ['Where', one.indoors === null ? 'not stated' : one.indoors ? 'indoors' : 'outdoors'],
-      ['Begins', clock(one.start)],
-      [
-        'Lasts',
-        `${duration(one.seconds)}; recorded in ${quantity(one.recordedSeconds / Math.max(1, one.seconds), 'share')} of the seconds`,
-      ],
-      [
-        'Power',
-        one.meanPower === null
-          ? 'none'
-          : `mean ${quantity(one.meanPower, 'W')}, highest ${one.maxPower === null ? 'not known' : quantity(one.maxPower, 'W')}`,
-      ],
-      ['Channels', one.channels.map((channel) => channelNames[channel]).join(', ')],
-      [
-        'What was wrong with the file',
-        one.defects.length === 0 ? null : bullets(one.defects.map((defect) => said(defectSaid(defect)))),
-      ],
+      'Lasts',
+      `${duration(one.seconds)}; recorded in ${quantity(recordedShare(one), 'share')} of the seconds`,
     ],
-  )}${
+    ['Power', powerSaid(one)],
+    ['Channels', one.channels.map((channel) => channelNames[channel]).join(', ')],
+    [
+      'What was wrong with the file',
+      one.defects.length === 0 ? null : bullets(one.defects.map((defect) => said(defectSaid(defect)))),
+    ],
+  ]);
+  const placed =
     alignment !== undefined &&
-    html`<h4>How it was put on the primary’s clock</h4><p>${alignmentSaid(alignment)}</p>${terms(alignmentFacts(alignment))}`
-  }</div></div>`;
+    html`<h4>How it was put on the primary’s clock</h4><p>${alignmentSaid(alignment)}</p>${terms(alignmentFacts(alignment))}`;
+  return part(plain(capital([recordingName(report, one)])), html`${facts}${placed}`);
+}
+
+function declaredSaid({ place, sides, tolerancePercent }: DeviceFacts): string {
+  return `${placeNames[place]}, ${sides === 1 ? 'one side' : 'both sides'}, ±${quantity(tolerancePercent, '%')}`;
+}
+
+function recordedShare({ recordedSeconds, seconds }: ReportRecording): number {
+  return recordedSeconds / Math.max(1, seconds);
+}
+
+function powerSaid({ meanPower, maxPower }: ReportRecording): string {
+  if (meanPower === null) return 'none';
+  const highest = maxPower === null ? '' : `, highest ${quantity(maxPower, 'W')}`;
+  return `mean ${quantity(meanPower, 'W')}${highest}`;
 }
 
 function history({ submission: { history } }: Report): Markup | null {
@@ -73,13 +76,10 @@ function history({ submission: { history } }: Report): Markup | null {
   );
 }
 
-/** As many sections of one kind as a reader will look at. */
-const mostSections = 12;
-
-/** Where each meter is good and where not: every section with its power and the differences in it. */
 /** More sections than these are counted; all of them stand in the JSON. */
 const mostSections = 60;
 
+/** Where the meters agree and where not: every section with its power and the differences in it. */
 function sections(report: Report): Markup | null {
   const { sections: all } = report;
   if (all.length === 0) return null;

@@ -58,6 +58,7 @@ q{quotes:none;font-style:italic}
 .sides ul,.sides+dl{margin-top:.35rem}
 .finding .sides+dl{margin-top:1.4rem}
 figure{max-width:47.5rem;margin-top:1.7rem}
+.row>div>figure:first-child{margin-top:.2rem}
 figure>figcaption{margin-bottom:.4rem;color:var(--ink)}
 .chart{display:block;width:100%;height:auto;overflow:visible}
 figure .fine-print{margin-top:.4rem;max-width:44rem}
@@ -66,6 +67,7 @@ dl{display:grid;gap:.5rem}
 dl>div{display:grid;grid-template-columns:minmax(0,1fr)}
 dd{margin:0}
 dt{padding-top:.2rem}
+.checks dl{gap:0}.checks dl>div{padding:.5rem 0;border-top:1px solid var(--rule)}.checks dl>div:first-child{border-top:0;padding-top:0}.checks dt{padding-top:.15rem}
 .mast dl{gap:.65rem}
 .mast dd{font-size:.9375rem;line-height:1.4}
 .part+.part{margin-top:2.2rem}
@@ -86,5 +88,5 @@ pre{margin:.5rem 0 0;padding:.7rem .9rem;background:var(--band);white-space:pre-
 @media screen and (min-width:60rem){main{padding-inline:2rem}.row{grid-template-columns:12rem minmax(0,47.5rem)}.row>h2{position:sticky;top:1rem;align-self:start}.sides{grid-template-columns:1fr 1fr}.row>:not(.facts) dl>div{grid-template-columns:13rem minmax(0,1fr);gap:0 1.5rem}.mast>.facts{order:-1}}
 @media screen and (max-width:44rem){.wide{display:none}.narrow{display:block}.row{margin-top:2.4rem}}
 @media screen and (prefers-color-scheme:dark){:root{${variables(1)}}${darkDrawing}}
-@media print{:root{color-scheme:light}body{font-size:9.5pt}main{max-width:none;padding:0}.row{margin-top:1.6rem}figure,tr,li,dl>div{break-inside:avoid}h1,h2,h3,h4,figcaption,.eyebrow{break-after:avoid}.scroll{overflow:visible}figure details{display:none}details::details-content{content-visibility:visible;display:block}summary{list-style:none}a{text-decoration:none}.sides{grid-template-columns:1fr 1fr}dl>div{grid-template-columns:11rem minmax(0,1fr);gap:0 1.5rem}@page{margin:16mm 15mm}}
+@media print{:root{color-scheme:light}body{font-size:9.5pt}main{max-width:none;padding:0}.row{margin-top:1.6rem}figure,tr,li,dl>div{break-inside:avoid}h1,h2,h3,h4,figcaption,.eyebrow{break-after:avoid}.scroll{overflow:visible}figure details:not([open]){display:none}details::details-content{content-visibility:visible;display:block}summary{list-style:none}a{text-decoration:none}.sides{grid-template-columns:1fr 1fr}dl>div{grid-template-columns:11rem minmax(0,1fr);gap:0 1.5rem}@page{margin:16mm 15mm}}
 `;

@@ -8,7 +8,7 @@ import { capital, foreign, plain } from '../words/sentence.ts';
 import { recordingName } from '../words/subject.ts';
 import { bullets, said, section, terms } from './said.ts';
 
-export const anchor = (told: Told) => `finding-${told.number}`;
+export const anchor = (number: number) => `finding-${number}`;
 
 /** The grade in words, its reach, what it rests on, and in the margin which submission it is about. */
 export function mast(report: Report, { rests }: Outline): Markup {
@@ -22,7 +22,7 @@ export function mast(report: Report, { rests }: Outline): Markup {
 }
 
 function basis(told: Told): Markup {
-  return html`<li><a href="#${anchor(told)}">${told.title}</a><span>${told.value}</span><p>${said(told.claim)}</p></li>`;
+  return html`<li><a href="#${anchor(told.number)}">${told.title}</a><span>${told.value}</span><p>${said(told.claim)}</p></li>`;
 }
 
 function facts(report: Report): Markup {
@@ -42,9 +42,11 @@ function facts(report: Report): Markup {
 }
 
 export function cautionsAndNext(report: Report, { next }: Outline): Markup {
-  const steps = next.map(
-    ({ what, settles }) =>
-      html`<li>${what}${settles.length > 0 && html` <span class="quiet">Would settle: ${settles.map((told, index) => html`${index > 0 && '; '}<a href="#${anchor(told)}">${told.title}</a>`)}.</span>`}</li>`,
-  );
-  return html`${section('cautions', 'Before you read on', bullets(cautions(report)), 'cautions')}${steps.length > 0 && section('next', 'What to do next', html`<ol>${steps}</ol>`)}`;
+  const steps = next.map(({ whats, settles }) => {
+    const links = settles.map(
+      (told, index) => html`${index > 0 && '; '}<a href="#${anchor(told.number)}">${told.title}</a>`,
+    );
+    return html`<div><dt>${links.length === 0 ? 'Required by the event' : html`To settle: ${links}`}</dt><dd>${bullets(whats)}</dd></div>`;
+  });
+  return html`${section('cautions', 'Before you read on', bullets(cautions(report)), 'cautions')}${steps.length > 0 && section('next', 'What to do next', html`<dl>${steps}</dl>`)}`;
 }
