@@ -2,6 +2,7 @@ import type { Place } from '../../src/types.ts';
 import { readCadence } from './meter/cadence.ts';
 import { errorOf } from './meter/error.ts';
 import { atPlace } from './meter/place.ts';
+import { applyRipple, type Ripple } from './meter/ripple.ts';
 import { delay, type Kernel, smooth } from './meter/smooth.ts';
 import { pedallingNoise } from './noise.ts';
 import type { Random } from './random.ts';
@@ -28,6 +29,10 @@ export interface MeterSpec {
   readonly noise: number;
   /** Readings refer to a moment up to this many seconds older, at random: events wait for a message. */
   readonly jitter: number;
+  /** Seconds from one message to the next; each reading stands until then. 0: told as it goes. */
+  readonly every: number;
+  /** What strokes leave in readings over a time that is no whole number of turns; null: nothing. */
+  readonly ripple: Ripple | null;
   /** s */
   readonly lag: number;
   readonly kernel: Kernel;
@@ -102,6 +107,8 @@ export const perfectMeter: MeterSpec = {
   offsetStep: null,
   noise: 0,
   jitter: 0,
+  every: 0,
+  ripple: null,
   lag: 0,
   kernel: { shape: 'box', seconds: 1 },
   temperature: { perDegree: 0, warming: 0, tau: 900 },
@@ -124,7 +131,9 @@ export function read(truth: Truth, spec: MeterSpec, random: Random): Signal {
   const power = atPlace(truth, spec, random.fork('sides'));
   errorOf(truth, spec, random.fork('slow')).apply(power);
   noisy(power, truth.step, spec, random.fork('noise'));
-  const told = delay(smooth(power, truth.step, spec.kernel), truth.step, spec.lag, spec.jitter, random);
+  const smoothed = smooth(power, truth.step, spec.kernel);
+  if (spec.ripple !== null) applyRipple(smoothed, truth, spec.ripple);
+  const told = delay(smoothed, truth.step, spec, random);
   if (spec.reportsTarget !== null) tellTarget(told, truth, spec.reportsTarget, random.fork('target'));
   for (let i = 0; i < told.length; i++) {
     const watts = Math.max(0, told[i]!);

@@ -22,18 +22,22 @@ export function drawMeter(
 ): MeterSpec {
   const trainer = place === 'trainer';
   const wheel = trainer || place === 'hub';
+  const oneSided = !wheel && random.chance(0.3);
   const tolerancePercent = random.pick(trainer ? [1, 1, 2, 2.5] : [1, 1, 1.5, 2]);
   const errors =
     cohort === 'within claims' ? claimedErrors(random, tolerancePercent) : fieldErrors(random, rider);
   return {
     ...perfectMeter,
     place,
-    sides: !wheel && random.chance(0.3) ? 1 : 2,
+    sides: oneSided ? 1 : 2,
     tolerancePercent,
     drivetrainLoss: random.normalWithin(0.021, 0.015, 0.002, 0.06),
-    // Most are good, some are not: two meters of one ride correlate with 0.94 to 0.98 at 1 Hz.
-    noise: 0.012 + 0.045 * random.uniform() * random.uniform(),
-    jitter: random.between(0.4, 1.2),
+    // Most are good, some are not: two meters of one ride correlate with 0.92 to 0.985 at 1 Hz. A single leg
+    // is less even than two.
+    noise: (oneSided ? 0.03 : 0.018) + 0.11 * random.uniform() * random.uniform(),
+    jitter: random.between(0.2, 1.1),
+    every: random.pick(place === 'hub' ? [0.5, 1] : [0.25, 0.5, 1, 1]),
+    ripple: drawRipple(random, wheel),
     lag: trainer ? random.between(0.2, 1.6) : random.between(0, 0.9),
     kernel: drawKernel(random, place, build),
     wander: {
@@ -99,6 +103,14 @@ function drawKernel(random: Random, place: Place, build: Build): Kernel {
   if (place === 'crank' || place === 'pedal') return { shape, seconds: random.between(0.7, 1.1) };
   if (place === 'hub') return { shape, seconds: random.between(1, 1.5) };
   return { shape, seconds: random.pick([1, 1, 1.25, 1.5, 2, 3]) };
+}
+
+/** Meters at the cranks mostly wait for whole turns; those at the wheel do not know the cranks. */
+function drawRipple(random: Random, wheel: boolean): MeterSpec['ripple'] {
+  const window = random.pick([0.5, 1, 1, 1]);
+  const depth = random.between(0.15, 0.6);
+  const phase = random.uniform();
+  return random.chance(wheel ? 0.8 : 0.25) ? { window, depth, phase } : null;
 }
 
 function drawCadence(random: Random, place: Place): CadenceSpec {

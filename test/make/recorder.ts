@@ -199,7 +199,8 @@ function reader(
   const slow = (column: Float64Array, at: number) => valueAt(column, at - 0.5);
   switch (channel) {
     case 'power':
-      return (at) => Math.round(valueAt(signal.power, at / signal.step));
+      return (at) =>
+        Math.round(signal.power[Math.min(signal.power.length - 1, Math.floor(at / signal.step))]!);
     case 'cadence': {
       const { cadence } = signal;
       if (cadence === null) return null;

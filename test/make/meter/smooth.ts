@@ -39,21 +39,31 @@ function exponential(values: Float64Array, tau: number): Float64Array {
   return out;
 }
 
-/** Shifts by a fraction of samples; each second may refer to a moment up to `jitter` s older. */
+/** How readings travel. */
+export interface Link {
+  /** s */
+  readonly lag: number;
+  /** A message may refer to a moment up to this many seconds older. */
+  readonly jitter: number;
+  /** Seconds from one message to the next. */
+  readonly every: number;
+}
+
+/** Shifts by a fraction of samples; what a message says stands until the next one. */
 export function delay(
   values: Float64Array,
   step: number,
-  lag: number,
-  jitter: number,
+  { lag, jitter, every }: Link,
   random: Random,
 ): Float64Array {
-  if (lag === 0 && jitter === 0) return values;
+  if (lag === 0 && jitter === 0 && every <= step) return values;
   const perSecond = Math.round(1 / step);
+  const hold = Math.max(1, Math.round(every / step));
   const out = new Float64Array(values.length);
   let wait = 0;
   for (let i = 0; i < values.length; i++) {
     if (jitter > 0 && i % perSecond === 0) wait = jitter * random.uniform();
-    out[i] = valueAt(values, i - (lag + wait) / step);
+    out[i] = i % hold === 0 ? valueAt(values, i - (lag + wait) / step) : out[i - 1]!;
   }
   return out;
 }
