@@ -50,23 +50,6 @@ export async function fitting<T>(
   return value as T;
 }
 
-/** Parses JSON text; a problem with the place where it breaks when it is none. */
-export function parseJson(text: string, code: ProblemCode, file: string): unknown {
-  try {
-    return JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch (error) {
-    const why = error instanceof Error ? error.message : '';
-    const position = /position (\d+)/.exec(why)?.[1];
-    const before = position === undefined ? null : text.slice(0, Number(position)).split('\n');
-    throw new Problem({
-      code,
-      what: before === null ? 'this is not JSON: it breaks off or is empty' : 'this is not JSON',
-      where: before === null ? file : `${file} › line ${before.length}`,
-      hint: 'Look for a missing or superfluous comma, quotation mark or brace just before',
-    });
-  }
-}
-
 /** One problem for each fault. */
 export function problemsOf(faults: readonly Fault[], code: ProblemCode, file: string): Problem[] {
   return faults.map(

@@ -4,6 +4,7 @@ import { audit, type Submission } from '../audit.ts';
 import { limits, writeWhole } from '../files/index.ts';
 import { Problem, sentence } from '../problem.ts';
 import { redact } from '../report/index.ts';
+import { gradeWord, reachSaid } from '../report/words/grade.ts';
 import type { NamedBytes, Report } from '../types.ts';
 import { type FactOptions, raceGiven, riderGiven } from './facts.ts';
 import { type Form, formOf, forms, render, renderTo } from './forms.ts';
@@ -158,5 +159,5 @@ async function tell(
   }
   const form = format ?? (outs.length === 0 ? 'text' : null);
   if (form !== null) io.stdout.write(await renderTo(io, report, form));
-  else remark(io, `grade: ${report.grade}`);
+  else remark(io, `${gradeWord(report.grade)}. ${reachSaid(report)}`);
 }

@@ -1,6 +1,6 @@
+import { parseJson } from '../json.ts';
 import { raceFrom, riderFrom } from '../judge/facts.ts';
 import { Problem } from '../problem.ts';
-import { parseJson } from '../schema.ts';
 import type { DeviceFacts, RaceFacts, RiderFacts } from '../types.ts';
 import { type Input, readText } from './inputs.ts';
 import type { Io } from './io.ts';

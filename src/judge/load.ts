@@ -1,9 +1,10 @@
 import gradesSchema from '../../rules/grades.schema.json' with { type: 'json' };
 import ruleSchema from '../../rules/rule.schema.json' with { type: 'json' };
+import { parseJson } from '../json.ts';
 import { sha256 } from '../math/digest.ts';
 import { nearest } from '../math/nearest.ts';
 import { Problem } from '../problem.ts';
-import { type Fault, faultsOf, parseJson, problemsOf, type Schema } from '../schema.ts';
+import { type Fault, faultsOf, problemsOf, type Schema } from '../schema.ts';
 import type { Grades, MeasureInfo, Rule, RuleSet } from '../types.ts';
 import { canonical } from './canonical.ts';
 import { claimFaults, detailsOf } from './check/claims.ts';

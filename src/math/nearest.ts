@@ -25,13 +25,15 @@ export function editDistance(a: string, b: string): number {
   return last[to.length]!;
 }
 
-/** The known word that a misspelt one most likely meant, or null when none is near. */
+/** The known word that a misspelt or shortened one most likely meant, or null when none is near. */
 export function nearest(word: string, known: readonly string[]): string | null {
   const plain = (text: string) => text.toLowerCase().replace(/[\s_-]/g, '');
+  const meant = plain(word);
   let best: string | null = null;
-  let least = Math.min(3, Math.ceil(word.length / 3)) + 1;
+  let least = Math.min(3, Math.floor((meant.length + 1) / 3)) + 1;
   for (const candidate of known) {
-    const distance = editDistance(plain(word), plain(candidate));
+    const beginsSo = meant.length >= 3 && plain(candidate).startsWith(meant);
+    const distance = beginsSo ? 1 : editDistance(meant, plain(candidate));
     if (distance < least) {
       best = candidate;
       least = distance;

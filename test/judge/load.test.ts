@@ -309,12 +309,12 @@ describe('what is wrong is said with file, field and way out', () => {
     [
       'text that is no JSON',
       { name: 'wobble.rule.json', text: '{\n  "id": "wobble",\n  "title" "x"\n}' },
-      'wobble.rule.json › line 3: this is not JSON. Look for a missing or superfluous comma, quotation mark or brace just before.',
+      'wobble.rule.json › line 3: this is not JSON. Look there and just before for a comma, quotation mark or brace that is missing or too many.',
     ],
     [
       'an empty file',
       { name: 'wobble.rule.json', text: '' },
-      'wobble.rule.json: this is not JSON: it breaks off or is empty. Look for a missing or superfluous comma, quotation mark or brace just before.',
+      'wobble.rule.json › line 1: this is not JSON: it is empty or breaks off. Look there and just before for a comma, quotation mark or brace that is missing or too many.',
     ],
     [
       'a list where a rule is wanted',
