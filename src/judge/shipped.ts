@@ -1,3 +1,4 @@
+import aboveHistory from '../../rules/above-history.rule.json' with { type: 'json' };
 import cadenceDependentBias from '../../rules/cadence-dependent-bias.rule.json' with { type: 'json' };
 import clockFault from '../../rules/clock-fault.rule.json' with { type: 'json' };
 import coastingPower from '../../rules/coasting-power.rule.json' with { type: 'json' };
@@ -12,6 +13,7 @@ import meanBias from '../../rules/mean-bias.rule.json' with { type: 'json' };
 import missingChannel from '../../rules/missing-channel.rule.json' with { type: 'json' };
 import oddOneOut from '../../rules/odd-one-out.rule.json' with { type: 'json' };
 import outsideRaceWindow from '../../rules/outside-race-window.rule.json' with { type: 'json' };
+import overSmoothed from '../../rules/over-smoothed.rule.json' with { type: 'json' };
 import powerDependentBias from '../../rules/power-dependent-bias.rule.json' with { type: 'json' };
 import powerSpike from '../../rules/power-spike.rule.json' with { type: 'json' };
 import recordingGap from '../../rules/recording-gap.rule.json' with { type: 'json' };
@@ -48,6 +50,7 @@ const files: readonly object[] = [
   flatSetpoint,
   frozenValue,
   powerSpike,
+  overSmoothed,
   // Agreement.
   differentRide,
   sharedOrigin,
@@ -61,6 +64,8 @@ const files: readonly object[] = [
   warmupCrossing,
   responseLag,
   oddOneOut,
+  // Physiology.
+  aboveHistory,
 ];
 
 export const shippedRules = files.map(withoutSchema) as unknown as readonly Rule[];

@@ -62,6 +62,19 @@ export function blurred(belief: Belief, spread: number): Belief {
   return { first, step, weights: moved };
 }
 
+/** The belief after the number has turned out higher by an unknown, exponential amount. */
+export function raised(belief: Belief, mean: number): Belief {
+  const keep = Math.exp(-belief.step / mean);
+  const weights = new Float64Array(belief.weights.length);
+  let carried = 0;
+  for (let i = 0; i < weights.length; i++) {
+    carried = carried * keep + belief.weights[i]! * (1 - keep);
+    weights[i] = carried;
+  }
+  normaliseWeights(weights);
+  return { ...belief, weights };
+}
+
 /** Probability that a fresh observation, off by a normal amount, is at least `value`. */
 export function chanceAbove(belief: Belief, value: number, spread: number): number {
   const { first, step, weights } = belief;

@@ -16,7 +16,7 @@ const spec = {
   shortfall: number(
     'mean by which the highest past window falls short of ability before the others are seen, %',
   ),
-  shortfallUnseen: number('the same where no heart rate tells that it was hard, %'),
+  heldBackUnseen: number('mean by which all of them may have been held back where no heart rate tells, %'),
   swapped: number('share of races in which meter or calibration had changed under the same name'),
   drift: number('SD by which ability wanders in 30 days, %'),
   oldest: number('age beyond which a ride no longer counts, days'),
@@ -29,6 +29,7 @@ const spec = {
   ),
   anchor: number('duration of that best, s'),
   easyHeartRate: number('share of the highest heart rate below which a window was not all-out'),
+  heartRateSlack: number('the same where it was this much below the heart rate of the race, %'),
   easyFrom: number('duration from which heart rate tells that, s'),
   controlled: number(
     'share of controlled pedalling from which a ride shows what was asked, not what was possible',
@@ -107,13 +108,18 @@ export const excessOverHistory = defineMeasure({
           allowed: watts(allowed(most)),
           rides: rides.length,
           windows: most.near,
-          durations: comparisons.length,
+          oneIn: oneIn(chanceOfMaximum(most.height, correlations)),
         },
         charts: [curve(all, history, rides, new Map(comparisons.map((c) => [c.duration, allowed(c)])))],
       },
     );
   },
 });
+
+/** A chance as "1 in": two digits are more than it is known to. */
+function oneIn(chance: number): number {
+  return Math.min(100_000, Number((1 / chance).toPrecision(2)));
+}
 
 const watts = (value: number): Quantity => ({ value, unit: 'W' });
 const lengthOf = (seconds: number): Quantity =>
@@ -126,20 +132,17 @@ function recent({ rides }: History, { primary }: Subjects, { oldest }: Options):
 
 function compare(
   all: Subjects,
-  { profile }: History,
+  history: History,
   rides: readonly PastRide[],
   options: Options,
 ): Comparison[] {
   const race = meanMaximal(all.primary.channels.power!, options.durations, ...all.window);
-  const anchorAt = profile.durations.indexOf(options.anchor);
-  const anchor = {
-    watts: highest(rides, anchorAt, (ride) => ride.bests),
-    heartRate: highest(rides, anchorAt, (ride) => ride.heartRates),
-  };
+  const durations = history.profile.durations;
+  const floors = floorsOf(all, durations, rides, options);
   return options.durations.flatMap((duration, k) => {
     const watts = race.watts[k]!;
     if (!(watts > 0)) return [];
-    const kin = kinOf(k, profile.durations, anchor, options);
+    const kin = kinOf(k, durations, floors, options);
     const groups = windowGroups(rides, all.primary, kin, options.controlled);
     const { top, near, distance } = nearMaximal(groups, options);
     if (near < options.fewest) return [];
@@ -150,29 +153,80 @@ function compare(
       reach: options.reach / 100,
       shares: options.allOutShares,
     };
-    const seen = anchor.heartRate > 0 && duration >= options.kinFrom;
+    const seen = floors.heartRates !== null && duration >= options.kinFrom;
     const belief = abilityBelief(groups, top, model, {
       betweenMeters: options.betweenMeters / 100,
       betweenSettings: options.betweenSettings / 100,
       betweenDurations: (distance * options.kinError) / 100,
-      shortfall: (seen ? options.shortfall : options.shortfallUnseen) / 100,
+      shortfall: options.shortfall / 100,
+      heldBackUnseen: seen ? 0 : options.heldBackUnseen / 100,
       swapped: options.swapped,
     });
     const chance = chanceAbove(belief, Math.log(watts), spread);
     const height = -normalQuantile(Math.min(1 - leastChance, Math.max(leastChance, chance)));
-    const best = highest(rides, profile.durations.indexOf(duration), (ride) => ride.bests);
+    const best = highest(rides, durations.indexOf(duration), (ride) => ride.bests);
     return [{ duration, watts, from: race.from[k]!, best, near, belief, spread, height }];
   });
 }
 
-/** The durations of the profile whose windows speak for the k-th duration asked about. */
-function kinOf(
-  k: number,
+/** What a window must show, at least, to count as one in which the rider may have gone all out. */
+interface Floors {
+  /** The best that the history holds at the anchor duration, W. */
+  readonly anchorWatts: number;
+  /** bpm, for each duration of the profile; null where no heart rate is known. */
+  readonly heartRates: readonly number[] | null;
+}
+
+/**
+ * Heart rate tells held-back windows: far below the highest that was ever held, or below that of the race
+ * over the same duration.
+ */
+function floorsOf(
+  all: Subjects,
   durations: readonly number[],
-  anchor: { readonly watts: number; readonly heartRate: number },
+  rides: readonly PastRide[],
   options: Options,
-): Kin[] {
-  const { reserve, tiring, kinFrom, kinReach, easyFrom, easyHeartRate, allOutRatios } = options;
+): Floors {
+  const anchorAt = durations.indexOf(options.anchor);
+  const race = raceHeartRates(all, durations);
+  const highestHeld = Math.max(
+    highest(rides, anchorAt, (ride) => ride.heartRates),
+    race[anchorAt] ?? 0,
+  );
+  return {
+    anchorWatts: highest(rides, anchorAt, (ride) => ride.bests),
+    heartRates:
+      highestHeld === 0
+        ? null
+        : race.map((bpm) =>
+            Math.max(options.easyHeartRate * highestHeld, (1 - options.heartRateSlack / 100) * bpm),
+          ),
+  };
+}
+
+/**
+ * Mean heart rate of the race over its best window of each duration, bpm; beyond the length of the race that
+ * of the longest one; 0 where it is not known.
+ */
+function raceHeartRates({ primary, window }: Subjects, durations: readonly number[]): number[] {
+  const { power, heartRate } = primary.channels;
+  const best = meanMaximal(power!, durations, ...window);
+  let last = 0;
+  return durations.map((duration, k) => {
+    if (heartRate === undefined || best.from[k]! < 0) return last;
+    last = meanWithin(heartRate, best.from[k]!, duration);
+    return last;
+  });
+}
+
+function meanWithin(column: Float64Array, from: number, seconds: number): number {
+  const known = column.subarray(from, from + seconds).filter((value) => value > 0);
+  return known.length * 2 < seconds ? 0 : known.reduce((a, b) => a + b, 0) / known.length;
+}
+
+/** The durations of the profile whose windows speak for the k-th duration asked about. */
+function kinOf(k: number, durations: readonly number[], floors: Floors, options: Options): Kin[] {
+  const { reserve, tiring, kinFrom, kinReach, easyFrom, allOutRatios } = options;
   const duration = options.durations[k]!;
   const fall = (seconds: number) => typicalFall(seconds, reserve, tiring / 100);
   return durations.flatMap((other, at) => {
@@ -184,8 +238,8 @@ function kinOf(
         at,
         shift: fall(duration) - fall(other),
         distance,
-        heartRateFloor: other >= easyFrom ? easyHeartRate * anchor.heartRate : 0,
-        wattsFloor: allOutRatios[k]! * anchor.watts,
+        heartRateFloor: other >= easyFrom ? (floors.heartRates?.[at] ?? 0) : 0,
+        wattsFloor: allOutRatios[k]! * floors.anchorWatts,
       },
     ];
   });

@@ -1,10 +1,12 @@
 import { averagingDifference } from './averaging-difference.ts';
+import { averagingSeconds } from './averaging-seconds.ts';
 import { cadenceDependence } from './cadence-dependence.ts';
 import { copiedSeconds } from './copied-seconds.ts';
 import { crossingTime } from './crossing-time.ts';
 import { differenceTrend } from './difference-trend.ts';
 import { distanceFromOthers } from './distance-from-others.ts';
 import { effortSpread } from './effort-spread.ts';
+import { excessOverHistory } from './excess-over-history.ts';
 import { flatPowerShare } from './flat-power-share.ts';
 import { frozenSeconds } from './frozen-seconds.ts';
 import { latticeExcess } from './lattice-excess.ts';
@@ -40,6 +42,7 @@ export const measures: readonly Measure[] = [
   flatPowerShare,
   frozenSeconds,
   spikeCount,
+  averagingSeconds,
   sharedDetail,
   unexplainedDetail,
   overallDifference,
@@ -52,4 +55,5 @@ export const measures: readonly Measure[] = [
   crossingTime,
   averagingDifference,
   distanceFromOthers,
+  excessOverHistory,
 ];

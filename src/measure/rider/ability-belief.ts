@@ -1,5 +1,5 @@
 import { type AbilityModel, abilityFrom } from '../../math/ability.ts';
-import { type Belief, blurred, evenBelief, normaliseWeights } from '../../math/belief.ts';
+import { type Belief, blurred, evenBelief, normaliseWeights, raised } from '../../math/belief.ts';
 import type { WindowGroup } from './past-windows.ts';
 
 /** What separates one measurement of ability from another; all but the last as shares (natural logarithm). */
@@ -12,6 +12,8 @@ export interface Scatter {
   readonly betweenDurations: number;
   /** Mean by which the highest past window may fall short of ability, before the others are looked at. */
   readonly shortfall: number;
+  /** Mean by which all past windows may have been held back without a sign of it; 0 where heart rate would tell. */
+  readonly heldBackUnseen: number;
   /** Share of races in which meter or calibration had changed under the same name. */
   readonly swapped: number;
 }
@@ -37,7 +39,6 @@ export function abilityBelief(
   const grid = evenBelief(top - below, top + above, model.spread / stepsToASpread);
   const prior = fallingAbove(grid, top, scatter.shortfall);
   const own = groups.find(({ ownMeter, setting }) => ownMeter && setting === 'same');
-  const first = own === undefined ? prior : abilityFrom(own.windows, model, prior);
   const others = groups.filter((group) => group !== own);
   const classes = [true, false].flatMap((ownMeter) =>
     [true, false].map((same) =>
@@ -46,10 +47,12 @@ export function abilityBelief(
   );
   const told = classes
     .filter((group) => group.length > 0)
-    .map((group) => asRaced(group, model, grid, scatter));
-  const settled = blurred(combined([first, ...told]), scatter.betweenDurations);
-  const swapped = blurred(settled, scatter.betweenMeters * Math.SQRT2);
-  return own === undefined ? settled : mixed(settled, swapped, scatter.swapped);
+    .map((group) => asRaced(group, model, own === undefined ? prior : grid, scatter));
+  const beliefs = own === undefined ? told : [abilityFrom(own.windows, model, prior), ...told];
+  const settled = blurred(combined(beliefs), scatter.betweenDurations);
+  const open = scatter.heldBackUnseen > 0 ? raised(settled, scatter.heldBackUnseen) : settled;
+  const swapped = blurred(open, scatter.betweenMeters * Math.SQRT2);
+  return own === undefined ? open : mixed(open, swapped, scatter.swapped);
 }
 
 /**
@@ -59,12 +62,12 @@ export function abilityBelief(
 function asRaced(
   groups: readonly WindowGroup[],
   model: AbilityModel,
-  grid: Belief,
+  start: Belief,
   scatter: Scatter,
 ): Belief {
   const { ownMeter, setting } = groups[0]!;
   const meter = ownMeter ? 0 : scatter.betweenMeters;
-  const each = groups.map(({ windows }) => blurred(abilityFrom(windows, model, grid), meter));
+  const each = groups.map(({ windows }) => blurred(abilityFrom(windows, model, start), meter));
   return blurred(combined(each), Math.hypot(meter, setting === 'same' ? 0 : scatter.betweenSettings));
 }
 
