@@ -38,55 +38,57 @@ export function abilityFrom(windows: readonly PastWindow[], model: AbilityModel,
   const highest = windows.reduce((most, { value }) => Math.max(most, value), -Infinity);
   const cut = highest - model.reach;
   const used = windows.filter(({ value }) => value >= cut).sort((a, b) => b.age - a.age);
-  const beliefs = model.shares.map((share) => follow(used, share, cut, model, prior));
-  const best = beliefs.reduce((most, { evidence }) => Math.max(most, evidence), -Infinity);
-  const mixed = new Float64Array(prior.weights.length);
-  for (const { belief, evidence } of beliefs) {
-    const weight = Math.exp(evidence - best);
-    for (let i = 0; i < mixed.length; i++) mixed[i]! += weight * belief.weights[i]!;
-  }
-  normaliseWeights(mixed);
-  return { ...prior, weights: mixed };
-}
-
-/** Goes through the windows from the oldest to the day in question, for one share of all-out efforts. */
-function follow(
-  windows: readonly PastWindow[],
-  share: number,
-  cut: number,
-  model: AbilityModel,
-  prior: Belief,
-) {
-  let belief: Belief = { ...prior, weights: prior.weights.slice() };
-  let age = windows[0]?.age ?? 0;
-  let evidence = 0;
-  for (const window of windows) {
+  let beliefs: Hypothesis[] = model.shares.map((share) => ({
+    share,
+    evidence: 0,
+    belief: { ...prior, weights: prior.weights.slice() },
+  }));
+  let age = used[0]?.age ?? 0;
+  for (const window of used) {
     if (age - window.age >= stepDays) {
-      belief = blurred(belief, driftOver(age - window.age, model));
+      beliefs = beliefs.map((one) => ({
+        ...one,
+        belief: blurred(one.belief, driftOver(age - window.age, model)),
+      }));
       age = window.age;
     }
-    evidence += learn(belief, window, share, cut, model);
+    learn(beliefs, window, cut, model.spread);
   }
-  return { belief: blurred(belief, driftOver(age, model)), evidence };
+  return blurred(mixed(prior, beliefs), driftOver(age, model));
+}
+
+/** A belief that holds one share of all-out efforts for true, and the log of how well that share explains. */
+interface Hypothesis {
+  readonly share: number;
+  readonly belief: Belief;
+  evidence: number;
+}
+
+function mixed(grid: Belief, beliefs: readonly Hypothesis[]): Belief {
+  const best = beliefs.reduce((most, { evidence }) => Math.max(most, evidence), -Infinity);
+  const weights = new Float64Array(grid.weights.length);
+  for (const { belief, evidence } of beliefs) {
+    const weight = Math.exp(evidence - best);
+    for (let i = 0; i < weights.length; i++) weights[i]! += weight * belief.weights[i]!;
+  }
+  normaliseWeights(weights);
+  return { ...grid, weights };
 }
 
 const driftOver = (days: number, { drift }: AbilityModel) => drift * Math.sqrt(days / 30);
 
-/** Multiplies the belief by the likelihood of one window, in place; returns the log of its evidence. */
-function learn(
-  { first, step, weights }: Belief,
-  window: PastWindow,
-  share: number,
-  cut: number,
-  { spread }: AbilityModel,
-) {
+/** Multiplies every belief by the likelihood of one window, in place. */
+function learn(beliefs: readonly Hypothesis[], window: PastWindow, cut: number, spread: number): void {
+  const { first, step, weights } = beliefs[0]!.belief;
   for (let i = 0; i < weights.length; i++) {
     const ability = first + i * step;
     const z = (ability - window.value) / spread;
     const reached = tabledProbability(z);
+    const allOut = tabledDensity(z) / spread;
     // Half a spread keeps the even density finite where ability lies near the cut.
     const held = reached / Math.max(ability - cut, spread / 2);
-    weights[i]! *= window.heldBack ? reached : (share * tabledDensity(z)) / spread + (1 - share) * held;
+    for (const { share, belief } of beliefs)
+      belief.weights[i]! *= window.heldBack ? reached : share * allOut + (1 - share) * held;
   }
-  return Math.log(normaliseWeights(weights));
+  for (const one of beliefs) one.evidence += Math.log(normaliseWeights(one.belief.weights));
 }

@@ -18,10 +18,10 @@ export interface Scatter {
   readonly swapped: number;
 }
 
-/** How far above and below the highest window ability is looked for, and how finely (in spreads). */
-const above = 0.6;
-const below = 0.2;
-const stepsToASpread = 4;
+/** How far above and below the highest window ability is looked for, and how finely: in spreads, and a share. */
+const above = { spreads: 15, share: 0.1 };
+const below = { spreads: 4, share: 0.1 };
+const stepsToASpread = 3;
 
 /**
  * Belief about ln(ability) on the race day as the race's own meter would read it where the race was ridden.
@@ -36,7 +36,9 @@ export function abilityBelief(
   model: AbilityModel,
   scatter: Scatter,
 ): Belief {
-  const grid = evenBelief(top - below, top + above, model.spread / stepsToASpread);
+  const { spread } = model;
+  const reach = (side: typeof above) => side.spreads * spread + side.share;
+  const grid = evenBelief(top - reach(below), top + reach(above), spread / stepsToASpread);
   const prior = fallingAbove(grid, top, scatter.shortfall);
   const own = groups.find(({ ownMeter, setting }) => ownMeter && setting === 'same');
   const others = groups.filter((group) => group !== own);
