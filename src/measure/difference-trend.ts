@@ -1,3 +1,4 @@
+import { changePoint } from '../math/change-point.ts';
 import type { Measured, RatioChart, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { type Blocks, blocksOf } from './pair/blocks.ts';
@@ -18,6 +19,12 @@ export const differenceTrend = defineMeasure({
     mostInflation: number('variance inflation above which time cannot be told from power and cadence'),
     declaredSpread: number('honest growth between two meters within their claims, one standard deviation, %'),
     fieldSpread: number('honest growth between two meters as found in the field, one standard deviation, %'),
+    stepBlocks: number('fewest blocks on either side of a step'),
+    stepEvidence: number('n·log of the misfit of a line over that of a step, from which it counts as a step'),
+  },
+  circumstances: {
+    'in one step':
+      'the difference changed in one step, as after a zero offset or when a pedal drops out, not by drifting',
   },
   compute(all, pair, options) {
     const closed = gate(pair);
@@ -40,7 +47,7 @@ function describe(
   subject: string,
   blocks: Blocks,
   ratio: RatioFit,
-  { declaredSpread, fieldSpread }: { declaredSpread: number; fieldSpread: number },
+  options: { declaredSpread: number; fieldSpread: number; stepBlocks: number; stepEvidence: number },
 ): Measured {
   const [from, to] = all.window;
   const { coefficient: slope, error, reach } = effectOf(ratio, 'time')!;
@@ -52,9 +59,10 @@ function describe(
   return measured(value, '%', [growth(slope - reach), growth(slope + reach)], blocks.count, {
     stretches: [all.window],
     expected: {
-      declared: { centre: 0, spread: Math.hypot(declaredSpread, sampling) },
-      field: { centre: 0, spread: Math.hypot(fieldSpread, sampling) },
+      declared: { centre: 0, spread: Math.hypot(options.declaredSpread, sampling) },
+      field: { centre: 0, spread: Math.hypot(options.fieldSpread, sampling) },
     },
+    circumstances: isStep(blocks, ratio, options) ? ['in one step'] : [],
     details: {
       early: { value: thirdDifference(blocks, from, from + (to - from) / 3), unit: '%' },
       late: { value: thirdDifference(blocks, to - (to - from) / 3, to), unit: '%' },
@@ -62,6 +70,23 @@ function describe(
     },
     charts: [ratioChart(subject, blocks, ratio)],
   });
+}
+
+/**
+ * Whether one change of level fits the difference, the parts of power and cadence taken out, better than a
+ * line in time does. Both have two numbers to fit; the step's place is a third, which the evidence pays for.
+ */
+function isStep(
+  blocks: Blocks,
+  { fit, middle, halfSpan }: RatioFit,
+  { stepBlocks, stepEvidence }: { stepBlocks: number; stepEvidence: number },
+): boolean {
+  const line = fit.residuals.reduce((sum, residual) => sum + residual ** 2, 0);
+  const adjusted = fit.residuals.map(
+    (r, i) => r + fit.coefficients[1]! * ((blocks.at[i]! - middle) / halfSpan),
+  );
+  const step = changePoint(adjusted, stepBlocks);
+  return step !== null && adjusted.length * Math.log(line / step.squares) >= stepEvidence;
 }
 
 /** Plain difference over a part of the race, %: a description, not what is judged. */

@@ -73,8 +73,8 @@ function compare(
   const ownColumn = all.primary.channels[channel];
   const otherColumn = pair.series.channels[channel];
   if (ownColumn === undefined || otherColumn === undefined) return null;
-  const own = detailOf(ownColumn, options.detailSeconds);
-  const other = detailOf(otherColumn, options.detailSeconds);
+  const own = cut(detailOf(ownColumn, options.detailSeconds));
+  const other = cut(detailOf(otherColumn, options.detailSeconds));
   let best: Shared | null = null;
   for (let lag = -options.lagSeconds; lag <= options.lagSeconds; lag++) {
     let products = 0;
@@ -101,4 +101,17 @@ function compare(
     if (best === null || correlation > best.correlation) best = { channel, correlation, seconds };
   }
   return best;
+}
+
+/**
+ * Cuts what stands out beyond three spreads (median absolute deviation): the few edges of a workout or an
+ * attack, which riders share, must not outweigh the many strokes, which they do not.
+ */
+function cut(detail: Float64Array): Float64Array {
+  const sizes = detail
+    .filter((value) => !Number.isNaN(value))
+    .map(Math.abs)
+    .sort();
+  const most = (3 * (sizes[sizes.length >> 1] ?? 0)) / 0.6745;
+  return detail.map((value) => Math.max(-most, Math.min(most, value)));
 }

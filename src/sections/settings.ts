@@ -16,7 +16,7 @@ export const settings = {
   climbWindow: 60,
   /** Set-point block: ten-second means within this share of their level for so long (s). An honest
    * controlled session varies by 2 to 4 %. */
-  setPointShare: 0.03,
+  setPointShare: 0.05,
   setPointShortest: 60,
   /** Steady: half-minute means within this share of their level for so long (s). */
   steadyShare: 0.08,

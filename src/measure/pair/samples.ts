@@ -60,15 +60,18 @@ export function pairSamples(all: Subjects, pair: AlignedSecond): PairSamples {
   return samples;
 }
 
-/** Marks stretches in which one meter stays at 0 while the other goes on. */
+/** Marks stretches in which one meter stays at 0 while the other shows real power for long enough. */
 function markSilence(silent: Float64Array, going: Float64Array, lost: Uint8Array): void {
   let from = -1;
+  let missed = 0;
   for (let t = 0; t <= silent.length; t++) {
-    if (silent[t] === 0 && going[t]! >= silence.watts) {
+    if (silent[t] === 0) {
       if (from < 0) from = t;
+      if (going[t]! >= silence.watts) missed++;
     } else {
-      if (from >= 0 && t - from >= silence.seconds) lost.fill(1, from, t);
+      if (from >= 0 && missed >= silence.seconds) lost.fill(1, from, t);
       from = -1;
+      missed = 0;
     }
   }
 }

@@ -1,0 +1,35 @@
+import { expect, it } from 'vitest';
+import { grubbsVariances } from '../../src/math/grubbs.ts';
+import { distanceFromOthers } from '../../src/measure/distance-from-others.ts';
+import type { Subjects } from '../../src/types.ts';
+import { Random } from '../make/index.ts';
+import { ruleOf } from './measure-of.ts';
+import { ridden, subjectsOf } from './pair/make.ts';
+
+const ride = { kind: 'bunch race', minutes: 40, seconds: 2, places: ['crank', 'pedal', 'crank'] } as const;
+const put = (all: Subjects) => distanceFromOthers.compute(all, null, ruleOf('odd-one-out').options as never);
+
+it('names the meter of three that lies apart', () => {
+  const found = put(subjectsOf(ridden('odd', ride, [{ gain: 1.12 }])));
+  expect(found).toMatchObject({ state: 'measured', circumstances: [], details: { meter: 'primary' } });
+  expect(found.state === 'measured' && Math.abs(found.value - 12)).toBeLessThan(1.5);
+});
+
+it('says when it is not the primary, and when there is no odd one', () => {
+  const second = put(subjectsOf(ridden('second', ride, [{}, { gain: 0.88 }])));
+  expect(second).toMatchObject({ circumstances: ['not the primary'], details: { meter: 'second 1' } });
+  const none = put(subjectsOf(ridden('none', ride, [{ gain: 1.08 }, { gain: 0.94 }])));
+  expect(none.state === 'measured' && none.circumstances).toContain('no odd one');
+});
+
+it('needs three', () => {
+  expect(put(subjectsOf(ridden('two', { ...ride, seconds: 1 }, [])))).toMatchObject({ reason: 'no-third' });
+});
+
+it('recovers the error variances of three instruments by the estimator of Grubbs', () => {
+  const random = new Random('grubbs');
+  const truth = Float64Array.from({ length: 5000 }, () => random.normal(0, 10));
+  const readings = [1, 2, 3].map((sd) => truth.map((value) => value + random.normal(0, sd)));
+  const found = grubbsVariances(readings).map(Math.sqrt);
+  for (const [i, sd] of [1, 2, 3].entries()) expect(Math.abs(found[i]! - sd)).toBeLessThan(0.25);
+});

@@ -1,0 +1,45 @@
+import { expect, it } from 'vitest';
+import { overallDifference } from '../../src/measure/overall-difference.ts';
+import { covers, measuredOf, outcomeOf, ridden, subjectsOf } from './pair/make.ts';
+
+const ride = { kind: 'bunch race', minutes: 45 } as const;
+
+it.each([-12, 0, 7])('recovers a gain of %d %%', (percent) => {
+  const found = measuredOf(
+    overallDifference,
+    'mean-bias',
+    ridden(`gain ${percent}`, ride, [{ gain: 1 + percent / 100 }]),
+  );
+  expect(found.value).toBeCloseTo(percent, 0);
+  expect(covers(found, percent)).toBe(true);
+});
+
+it('expects honest pairs around the loss in the chain, as wide as meters are found to scatter', () => {
+  const places = ['trainer', 'pedal', 'crank'] as const;
+  const submission = ridden('places', { ...ride, places }, [
+    { tolerancePercent: 1 },
+    { tolerancePercent: 2 },
+  ]);
+  const { expected } = measuredOf(overallDifference, 'mean-bias', submission);
+  // Loss 2.1 ± 1.5 % (Smit et al. 2023); a claim of ±a has a standard deviation of a/√3 (JCGM 100:2008);
+  // 3.2 % in the field (Maier et al. 2017). Sampling error comes on top, so that these are lower bounds.
+  expect(expected!.declared.centre).toBeCloseTo(-2.1, 6);
+  expect(expected!.declared.spread).toBeGreaterThan(Math.hypot(1 / Math.sqrt(3), 2 / Math.sqrt(3), 1.5));
+  expect(expected!.declared.spread).toBeLessThan(2.4);
+  expect(expected!.field.spread).toBeGreaterThan(Math.hypot(3.2, 3.2, 1.5));
+  expect(expected!.field.spread).toBeLessThan(5.1);
+});
+
+it('says nothing of two recordings that are not on one clock', () => {
+  const one = ridden('one', ride, []);
+  const other = ridden('other', ride, []);
+  const all = subjectsOf({ ...one, seconds: other.seconds });
+  expect(outcomeOf(overallDifference, 'mean-bias', all)).toMatchObject({ reason: 'not-secure' });
+});
+
+it('passes over a link that was lost: it is no gain', () => {
+  const submission = ridden('silent', ride, []);
+  const power = submission.seconds[0]!.channels.power!;
+  power.fill(0, 1000, 1400);
+  expect(measuredOf(overallDifference, 'mean-bias', submission).value).toBeCloseTo(0, 0);
+});

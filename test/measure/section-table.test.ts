@@ -1,0 +1,30 @@
+import { expect, it } from 'vitest';
+import { sectionTable } from '../../src/measure/section-table.ts';
+import { ridden, subjectsOf } from './pair/make.ts';
+
+it('tells where a meter is good and where not', () => {
+  const sprint = { error: 0.3, from: 450, full: 480 };
+  const table = sectionTable(
+    subjectsOf(ridden('sections', { kind: 'bunch race', minutes: 60 }, [{ sprint }])),
+  );
+  const sprints = table
+    .filter(({ kind }) => kind === 'sprint')
+    .map(({ differences }) => differences[0]!.percent);
+  const thirds = table.filter(({ kind }) => kind.endsWith('third')).map(({ differences }) => differences[0]!);
+  expect(sprints.length).toBeGreaterThan(1);
+  expect(sprints.reduce((a, b) => a + b, 0) / sprints.length).toBeGreaterThan(12);
+  for (const { percent, low, high } of thirds) {
+    expect(Math.abs(percent)).toBeLessThan(9);
+    expect(low).toBeLessThan(percent);
+    expect(high).toBeGreaterThan(percent);
+  }
+});
+
+it('finds the blocks of a set-point session and how fast power rises to them', () => {
+  const table = sectionTable(subjectsOf(ridden('blocks', { kind: 'set-point session', minutes: 50 }, [])));
+  const blocks = table.filter(({ kind }) => kind === 'set-point block');
+  expect(blocks.length).toBeGreaterThan(3);
+  const rises = blocks.flatMap(({ rise }) => rise ?? []);
+  expect(rises.length).toBeGreaterThan(0);
+  for (const rise of rises) expect(rise).toBeLessThan(30);
+});

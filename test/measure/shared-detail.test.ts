@@ -1,0 +1,17 @@
+import { expect, it } from 'vitest';
+import { sharedDetail } from '../../src/measure/shared-detail.ts';
+import { drawSubmission } from '../make/index.ts';
+import { measuredOf, ridden } from './pair/make.ts';
+
+it('is high for two meters on one ride', () => {
+  expect(
+    measuredOf(sharedDetail, 'different-ride', ridden('one', { kind: 'bunch race' }, [])).value,
+  ).toBeGreaterThan(0.5);
+});
+
+it('is near nothing for another rider of the same race, who shares its surges', () => {
+  const one = drawSubmission('anna', { kind: 'bunch race', race: 'island' });
+  const other = drawSubmission('berta', { kind: 'bunch race', race: 'island' });
+  const found = measuredOf(sharedDetail, 'different-ride', { ...one, seconds: other.seconds });
+  expect(found.interval[1]).toBeLessThan(0.27);
+});

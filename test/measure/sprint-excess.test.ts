@@ -1,0 +1,40 @@
+import { expect, it } from 'vitest';
+import { sprintExcess } from '../../src/measure/sprint-excess.ts';
+import { measuredOf, outcomeOf, ridden, subjectsOf } from './pair/make.ts';
+
+const ride = { kind: 'bunch race', minutes: 60 } as const;
+/** Full error from well below any sprint. */
+const always = (error: number) => ({ error, from: 450, full: 480 });
+
+it.each([0, 0.15, 0.27])(
+  'recovers a sprint error of %f, a quarter high being what common practice calls unusable',
+  (error) => {
+    const found = measuredOf(
+      sprintExcess,
+      'sprint-overshoot',
+      ridden(`sprint ${error}`, ride, [{ sprint: always(error) }]),
+    );
+    // Only what lies above 450 W is wrong, and a sprint's edges are below it.
+    expect(found.value).toBeGreaterThan(55 * error - 2);
+    expect(found.value).toBeLessThan(100 * error + 4);
+    expect(found.count).toBeGreaterThan(1);
+  },
+);
+
+it('is not fooled by lag and averaging of one meter', () => {
+  const slow = { lag: 2, kernel: { shape: 'box', seconds: 3 } } as const;
+  const found = measuredOf(sprintExcess, 'sprint-overshoot', ridden('slow', ride, [slow]));
+  expect(Math.abs(found.value)).toBeLessThan(3);
+});
+
+it('is not fooled by a gain: it looks beyond the steady difference', () => {
+  const found = measuredOf(sprintExcess, 'sprint-overshoot', ridden('gain', ride, [{ gain: 1.1 }]));
+  expect(Math.abs(found.value)).toBeLessThan(3);
+  expect((found.details.steady as { value: number }).value).toBeCloseTo(10, -0.5);
+});
+
+it('needs a sprint', () => {
+  const all = subjectsOf(ridden('none', ride, []));
+  const even = { ...all, sections: all.sections.filter(({ kind }) => kind !== 'sprint') };
+  expect(outcomeOf(sprintExcess, 'sprint-overshoot', even)).toMatchObject({ reason: 'too-few-efforts' });
+});
