@@ -9,6 +9,7 @@ import flatSetpoint from '../../rules/flat-setpoint.rule.json' with { type: 'jso
 import frozenValue from '../../rules/frozen-value.rule.json' with { type: 'json' };
 import gradesFile from '../../rules/grades.json' with { type: 'json' };
 import lateDrift from '../../rules/late-drift.rule.json' with { type: 'json' };
+import latePowerRise from '../../rules/late-power-rise.rule.json' with { type: 'json' };
 import meanBias from '../../rules/mean-bias.rule.json' with { type: 'json' };
 import missingChannel from '../../rules/missing-channel.rule.json' with { type: 'json' };
 import oddOneOut from '../../rules/odd-one-out.rule.json' with { type: 'json' };
@@ -66,6 +67,7 @@ const files: readonly object[] = [
   oddOneOut,
   // Physiology.
   aboveHistory,
+  latePowerRise,
 ];
 
 export const shippedRules = files.map(withoutSchema) as unknown as readonly Rule[];

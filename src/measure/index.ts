@@ -9,6 +9,7 @@ import { effortSpread } from './effort-spread.ts';
 import { excessOverHistory } from './excess-over-history.ts';
 import { flatPowerShare } from './flat-power-share.ts';
 import { frozenSeconds } from './frozen-seconds.ts';
+import { latePowerExcess } from './late-power-excess.ts';
 import { latticeExcess } from './lattice-excess.ts';
 import { lostSeconds } from './lost-seconds.ts';
 import type { Measure } from './measure.ts';
@@ -56,4 +57,5 @@ export const measures: readonly Measure[] = [
   averagingDifference,
   distanceFromOthers,
   excessOverHistory,
+  latePowerExcess,
 ];

@@ -1,8 +1,10 @@
 import { firstOrder } from '../math/first-order.ts';
 import { leastSquares } from '../math/least-squares.ts';
+import { meanMaximal } from '../math/mean-maximal.ts';
 import { type RobustFit, robustFit } from '../math/robust-fit.ts';
 import type { Chart, Stretch } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
+import { subjectOf } from './recording/subject.ts';
 import { type HeartBlocks, heartBlocks, sharedPower } from './rider/heart-blocks.ts';
 import { cleanHeartRate, heartRateFaults } from './rider/heart-rate.ts';
 
@@ -20,7 +22,13 @@ export const latePowerExcess = defineMeasure({
     blockSeconds: number('length of a block, s'),
     leastBlocks: number('fewest blocks'),
     timeConstants: numbers('time constants tried for the answer of the heart, s'),
-    slowConstant: number('time constant of the slow part of the answer, s'),
+    capShare: number(
+      'power above this many times the best of the cap’s duration does not show in heart rate',
+    ),
+    capSeconds: number('that duration, s'),
+    usualPerHour: number('what honest riders show for each hour of the race, %'),
+    usualSpread: number('SD of that, %'),
+    otherSpread: number('SD of what does not grow with time, %'),
     leastGain: number('answer of the heart to power below which it cannot be judged, standard errors'),
     mostInflation: number('variance inflation above which time cannot be told from power'),
     leastShared: number('share of late blocks whose power must occur early as well'),
@@ -35,9 +43,9 @@ export const latePowerExcess = defineMeasure({
     const stretch: Stretch = [all.window[0] + options.leadSeconds, all.window[1] - options.finalSeconds];
     const needed = options.leastBlocks;
     const clean = cleanHeartRate(series, heartRateFaults(series, options));
-    const slow = firstOrder(power, options.slowConstant);
+    const felt = capped(power, all.window, options);
     const tried = options.timeConstants.map((tau) =>
-      heartBlocks(power, firstOrder(power, tau), slow, clean, stretch, options.blockSeconds),
+      heartBlocks(power, firstOrder(felt, tau), clean, stretch, options.blockSeconds),
     );
     const count = tried[0]?.at.length ?? 0;
     if (count < needed) return notApplicable('too-few-blocks', { blocks: count, needed });
@@ -48,9 +56,19 @@ export const latePowerExcess = defineMeasure({
     if (gain < options.leastGain * fit.errors[1]!) return notApplicable('no-heart-rate-range');
     if (sharedPower(blocks) < options.leastShared) return notApplicable('no-overlap-of-power');
     if (fit.inflation[1]! > options.mostInflation) return notApplicable('cannot-separate');
-    return describe(blocks, fit, all.window, `response:${stretch[0]}`);
+    return describe(blocks, fit, all.window, options, `late-power:${subjectOf(all, series)}`);
   },
 });
+
+/** Power without what the heart does not answer to: sprints are ridden on other reserves. */
+function capped(
+  power: Float64Array,
+  window: Stretch,
+  { capShare, capSeconds }: { capShare: number; capSeconds: number },
+): Float64Array {
+  const best = meanMaximal(power, [Math.min(capSeconds, window[1] - window[0])], ...window).watts[0]!;
+  return power.map((watts) => Math.min(watts, capShare * best));
+}
 
 /** The time constant whose plain fit leaves least over, fitted again so that single bad blocks cannot turn it. */
 function closest(tried: readonly HeartBlocks[]): { blocks: HeartBlocks; fit: RobustFit } | null {
@@ -70,9 +88,15 @@ function closest(tried: readonly HeartBlocks[]): { blocks: HeartBlocks; fit: Rob
 }
 
 const ones = ({ at }: HeartBlocks) => new Float64Array(at.length).fill(1);
-const regressors = ({ followed, at, slow }: HeartBlocks) => [followed, at, slow];
+const regressors = ({ followed, at }: HeartBlocks) => [followed, at];
 
-function describe(blocks: HeartBlocks, fit: RobustFit, [from, to]: Stretch, id: string) {
+interface Usual {
+  readonly usualPerHour: number;
+  readonly usualSpread: number;
+  readonly otherSpread: number;
+}
+
+function describe(blocks: HeartBlocks, fit: RobustFit, [from, to]: Stretch, usual: Usual, id: string) {
   const [, gain, slope] = fit.coefficients as unknown as [number, number, number];
   const [, gainError, slopeError] = fit.errors as unknown as [number, number, number];
   const mean = blocks.watts.reduce((a, b) => a + b, 0) / blocks.watts.length;
@@ -80,6 +104,11 @@ function describe(blocks: HeartBlocks, fit: RobustFit, [from, to]: Stretch, id: 
   const watts = (-slope * (to - from)) / gain;
   const error = Math.hypot((slopeError * (to - from)) / gain, (watts * gainError) / gain);
   const percent = (value: number) => (100 * value) / mean;
+  const hours = (to - from) / 3600;
+  const honest = {
+    centre: usual.usualPerHour * hours,
+    spread: Math.hypot(percent(error), usual.usualSpread * hours, usual.otherSpread),
+  };
   return measured(
     percent(watts),
     '%',
@@ -87,11 +116,12 @@ function describe(blocks: HeartBlocks, fit: RobustFit, [from, to]: Stretch, id: 
     blocks.at.length,
     {
       stretches: [[from, to]],
+      expected: { declared: honest, field: honest },
       details: {
         watts: { value: watts, unit: 'W' },
         mean: { value: mean, unit: 'W' },
         minutes: { value: (to - from) / 60, unit: 'min' },
-        beats: { value: slope * (to - from), unit: 'bpm' },
+        usual: { value: honest.centre, unit: '%' },
       },
       charts: [response(id, blocks, fit, (from + to) / 2)],
     },

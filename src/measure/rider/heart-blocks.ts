@@ -8,8 +8,6 @@ export interface HeartBlocks {
   readonly watts: Float64Array;
   /** Power as the heart follows it, W. */
   readonly followed: Float64Array;
-  /** Power as the slow part of its answer follows it, W. */
-  readonly slow: Float64Array;
   /** bpm */
   readonly heartRate: Float64Array;
 }
@@ -21,32 +19,30 @@ const leastKnown = 0.75;
 export function heartBlocks(
   power: Float64Array,
   followed: Float64Array,
-  slow: Float64Array,
   heartRate: Float64Array,
   [from, to]: Stretch,
   seconds: number,
 ): HeartBlocks {
   const most = Math.max(0, Math.floor((to - from) / seconds));
-  const columns = [0, 1, 2, 3, 4].map(() => new Float64Array(most));
+  const columns = [0, 1, 2, 3].map(() => new Float64Array(most));
   let count = 0;
   for (let start = from; start + seconds <= to; start += seconds) {
-    const sums = [0, 0, 0, 0];
+    const sums = [0, 0, 0];
     let known = 0;
     for (let i = start; i < start + seconds; i++) {
       if (Number.isNaN(power[i]! + heartRate[i]!)) continue;
       known++;
       sums[0]! += power[i]!;
       sums[1]! += followed[i]!;
-      sums[2]! += slow[i]!;
-      sums[3]! += heartRate[i]!;
+      sums[2]! += heartRate[i]!;
     }
     if (known < leastKnown * seconds) continue;
     columns[0]![count] = start + seconds / 2;
-    for (let k = 0; k < 4; k++) columns[k + 1]![count] = sums[k]! / known;
+    for (let k = 0; k < 3; k++) columns[k + 1]![count] = sums[k]! / known;
     count++;
   }
-  const [at, watts, followedMeans, slowMeans, heartRates] = columns.map((column) => column.slice(0, count));
-  return { at: at!, watts: watts!, followed: followedMeans!, slow: slowMeans!, heartRate: heartRates! };
+  const [at, watts, followedMeans, heartRates] = columns.map((column) => column.slice(0, count));
+  return { at: at!, watts: watts!, followed: followedMeans!, heartRate: heartRates! };
 }
 
 /** Share of the blocks of the last third whose power also occurs in the first third (0–1). */
