@@ -1,7 +1,8 @@
 import type { Report } from '../types.ts';
 import { html } from './markup.ts';
-import { outline } from './outline.ts';
-import { chartPlaces, overview, raisedFindings } from './page/findings.ts';
+import { liveData } from './page/figure.ts';
+import { overview, raisedFindings } from './page/findings.ts';
+import { layOut } from './page/layout.ts';
 import { fineFindings, uncheckedMeasures } from './page/rest.ts';
 import { shell } from './page/shell.ts';
 import { dataStory } from './page/story.ts';
@@ -10,10 +11,9 @@ import { checksums, workings } from './page/workings.ts';
 import { gradeWord } from './words/grade.ts';
 import { foreignText } from './words/sentence.ts';
 
-/** The report as one page that needs nothing else: no network, no script. */
+/** The report as one page that needs nothing else: no network, and for all that it says no script. */
 export async function renderHtml(report: Report): Promise<string> {
-  const told = outline(report);
-  const place = chartPlaces(report, told);
-  const body = html`<main>${mast(report, told)}${cautionsAndNext(report, told)}${overview(report, told)}${raisedFindings(report, told, place)}${fineFindings(report, told, place)}${uncheckedMeasures(told)}${dataStory(report, new Set(place.keys()))}${workings(report)}${checksums(report)}</main>`;
+  const layout = layOut(report);
+  const body = html`<main>${mast(layout)}${cautionsAndNext(layout)}${overview(layout)}${raisedFindings(layout)}${fineFindings(layout)}${uncheckedMeasures(layout)}${dataStory(layout)}${workings(report)}${checksums(report)}</main>${liveData(layout)}`;
   return shell(`${gradeWord(report.grade)}: ${foreignText(report.submission.primary.name)}`, body);
 }

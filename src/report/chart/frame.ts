@@ -2,6 +2,7 @@ import type { Stretch } from '../../types.ts';
 import { type Markup, svg } from '../markup.ts';
 import { position } from '../words/number.ts';
 import { area, line, type Role } from './palette.ts';
+import type { Setting } from './picture.ts';
 import { round } from './reduce.ts';
 import { linear, roundedOut, type Scale, ticks } from './scale.ts';
 
@@ -30,7 +31,7 @@ export function sheet(
   description: string,
   body: readonly (Markup | readonly Markup[] | null)[],
 ): Markup {
-  return svg`<svg xmlns="http://www.w3.org/2000/svg" class="chart" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-labelledby="${id}-t ${id}-d" font-family="system-ui, sans-serif" font-size="${labelSize}"><title id="${id}-t">${title}</title><desc id="${id}-d">${description}</desc>${body}</svg>`;
+  return svg`<svg xmlns="http://www.w3.org/2000/svg" class="chart" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-labelledby="${id}-t ${id}-d" font-family="system-ui, sans-serif" font-size="${labelSize}" stroke-linejoin="round"><title id="${id}-t">${title}</title><desc id="${id}-d">${description}</desc>${body}</svg>`;
 }
 
 /** A domain of some width, also where the data has none. */
@@ -73,10 +74,12 @@ export function label(
 }
 
 /** A line along a path; null when there is nothing to draw. */
-export function path(d: string, role: Role, width: number, dash = 'none'): Markup | null {
+export function path(d: string, role: Role, width: number, dash?: string): Markup | null {
   if (d === '') return null;
   const { class: name, light } = line(role);
-  return svg`<path d="${d}" fill="none" class="${name}" stroke="${light}" stroke-width="${width}" stroke-linejoin="round" stroke-dasharray="${dash}"/>`;
+  return dash === undefined
+    ? svg`<path d="${d}" fill="none" class="${name}" stroke="${light}" stroke-width="${width}"/>`
+    : svg`<path d="${d}" fill="none" class="${name}" stroke="${light}" stroke-width="${width}" stroke-dasharray="${dash}"/>`;
 }
 
 /** A filled area; null when there is nothing to draw. */
@@ -209,7 +212,7 @@ export function heading(
           ? box([at, at + 14], [y - 9, y + 1], role)
           : mark === 'dot'
             ? dot([at + 7, y - 4], 3, role)
-            : path(`M${round(at)} ${y - 4}h14`, role, 2, mark === 'dashes' ? '4 3' : 'none');
+            : path(`M${round(at)} ${y - 4}h14`, role, 2, mark === 'dashes' ? '4 3' : undefined);
       return sample === null ? [] : [sample, label(name, [at + 18, y])];
     }),
   ];
@@ -229,6 +232,17 @@ export function marks(
     if (end <= left || start >= right || end - start > widestMark * (right - left)) return [];
     return [box([start, end], [top, bottom], 'mark'), box([start, end], [top - 3, top], 'flag')];
   });
+}
+
+/** In a part of the ride, what lies outside the panel is cut off. */
+export function clipped(
+  { id, view }: Setting,
+  name: string,
+  { left, right, top, bottom }: Panel,
+  body: readonly (Markup | null)[],
+): Markup {
+  if (view === undefined) return svg`${body}`;
+  return svg`<clipPath id="${id}-${name}"><rect x="${left}" y="${top}" width="${right - left}" height="${bottom - top}"/></clipPath><g clip-path="url(#${id}-${name})">${body}</g>`;
 }
 
 /** Equal tiles in as few rows as fit, the rows as even as can be. */

@@ -8,6 +8,14 @@ export interface Setting {
   /** The seconds that findings argue from: marked on every time axis. */
   readonly marked: readonly Stretch[];
   readonly meter: (subject: Subject) => string;
+  /** What its reader chose to see; without it the whole ride as recorded. */
+  readonly view?: View;
+}
+
+/** A part of the ride, and over how many seconds readings are averaged; null: as recorded. */
+export interface View {
+  readonly within: Stretch;
+  readonly averaging: number | null;
 }
 
 /** The numbers that a chart argues from, for reading and listening. */

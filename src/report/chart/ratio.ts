@@ -2,6 +2,7 @@ import type { RatioChart } from '../../types.ts';
 import { position, quantity } from '../words/number.ts';
 import {
   axisLeft,
+  clipped,
   dots,
   gutter,
   heading,
@@ -48,7 +49,7 @@ export function ratio(chart: RatioChart, setting: Setting): Picture {
         ...trend.flatMap(({ low, high }) => [low, high]),
       ];
       const times = [...blocks, ...trend].map((block) => block.at);
-      const domain: [number, number] = [Math.min(0, ...times), Math.max(1, ...times)];
+      const domain = setting.view?.within ?? [Math.min(0, ...times), Math.max(1, ...times)];
       const on = panel(
         [gutter.left, width - gutter.right],
         [gutter.title + 6, height - gutter.axis],
@@ -60,18 +61,22 @@ export function ratio(chart: RatioChart, setting: Setting): Picture {
       const lower = trend.map(({ at, low }) => [on.x(at), on.y(low)] as const).reverse();
       return sheet(setting.id, [width, height], 'Ratio of the meters through the ride', description, [
         marks(on, setting.marked),
-        trend.length > 1 ? shape(`${polyline([...upper, ...lower])}Z`, 'band') : null,
+        clipped(setting, 'band', on, [
+          trend.length > 1 ? shape(`${polyline([...upper, ...lower])}Z`, 'band') : null,
+        ]),
         axisLeft(on, (value) => `${value} %`),
         rule([on.left, on.y(100)], [on.right, on.y(100)], 'quiet'),
-        dots(
-          blocks.map((block) => [on.x(block.at), on.y(block.percent)] as const),
-          2.5,
-          'a',
-        ),
-        path(polyline(trend.map(({ at, percent: value }) => [on.x(at), on.y(value)] as const)), 'ink', 2),
-        crossings.flatMap((at) => [
-          rule([on.x(at), on.y(100) - 8], [on.x(at), on.y(100) + 8], 'ink', 2),
-          label(position(at), [on.x(at) + 4, on.y(100) + 14], 'ink'),
+        clipped(setting, 'lines', on, [
+          dots(
+            blocks.map((block) => [on.x(block.at), on.y(block.percent)] as const),
+            2.5,
+            'a',
+          ),
+          path(polyline(trend.map(({ at, percent: value }) => [on.x(at), on.y(value)] as const)), 'ink', 2),
+          ...crossings.flatMap((at) => [
+            rule([on.x(at), on.y(100) - 8], [on.x(at), on.y(100) + 8], 'ink', 2),
+            label(position(at), [on.x(at) + 4, on.y(100) + 14], 'ink'),
+          ]),
         ]),
         timeAxis(on, domain),
         heading(on, 'Primary over second', [

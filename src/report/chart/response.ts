@@ -1,6 +1,18 @@
 import type { ResponseChart } from '../../types.ts';
 import { number, position, quantity } from '../words/number.ts';
-import { axisLeft, dots, gutter, heading, marks, panel, path, rule, sheet, timeAxis } from './frame.ts';
+import {
+  axisLeft,
+  clipped,
+  dots,
+  gutter,
+  heading,
+  marks,
+  panel,
+  path,
+  rule,
+  sheet,
+  timeAxis,
+} from './frame.ts';
 import type { Picture, Setting } from './picture.ts';
 import { extent, polyline } from './reduce.ts';
 
@@ -31,7 +43,7 @@ export function response(chart: ResponseChart, setting: Setting): Picture {
     },
     draw: (width) => {
       const times = blocks.map((block) => block.at);
-      const domain: [number, number] = [Math.min(0, ...times), Math.max(1, ...times)];
+      const domain = setting.view?.within ?? [Math.min(0, ...times), Math.max(1, ...times)];
       const sides = [gutter.left, width - gutter.right] as const;
       const rates = extent(blocks.flatMap((block) => [block.heartRate, block.predicted])) ?? [0, 1];
       const gaps = extent([0, ...apart]) ?? [0, 1];
@@ -52,27 +64,31 @@ export function response(chart: ResponseChart, setting: Setting): Picture {
           marks(over, setting.marked),
           marks(under, setting.marked),
           axisLeft(over, number),
-          path(
-            polyline(blocks.map((block) => [over.x(block.at), over.y(block.predicted)] as const)),
-            'b',
-            1.75,
-          ),
-          dots(
-            blocks.map((block) => [over.x(block.at), over.y(block.heartRate)] as const),
-            2.5,
-            'a',
-          ),
+          clipped(setting, 'over', over, [
+            path(
+              polyline(blocks.map((block) => [over.x(block.at), over.y(block.predicted)] as const)),
+              'b',
+              1.75,
+            ),
+            dots(
+              blocks.map((block) => [over.x(block.at), over.y(block.heartRate)] as const),
+              2.5,
+              'a',
+            ),
+          ]),
           heading(over, 'bpm', [
             { name: 'measured', role: 'a', mark: 'dot' },
             { name: 'predicted from power', role: 'b' },
           ]),
           axisLeft(under, number),
           rule([under.left, under.y(0)], [under.right, under.y(0)], 'quiet'),
-          path(
-            polyline(blocks.map((block, index) => [under.x(block.at), under.y(apart[index]!)] as const)),
-            'a',
-            1.5,
-          ),
+          clipped(setting, 'under', under, [
+            path(
+              polyline(blocks.map((block, index) => [under.x(block.at), under.y(apart[index]!)] as const)),
+              'a',
+              1.5,
+            ),
+          ]),
           heading(under, 'Measured minus predicted, bpm'),
           timeAxis(under, domain),
         ],

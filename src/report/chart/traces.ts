@@ -3,11 +3,13 @@ import type { Markup } from '../markup.ts';
 import { number, position } from '../words/number.ts';
 import { axisLeft, gutter, heading, marks, type Panel, panel, path, rule, sheet, timeAxis } from './frame.ts';
 import { meterRole, type Role } from './palette.ts';
-import type { NumberTable, Picture, Setting } from './picture.ts';
+import type { NumberTable, Picture, Setting, View } from './picture.ts';
 import { difference, extent, smooth, tracePath } from './reduce.ts';
 
 /** Seconds over which the difference is averaged for the strong line; every second is behind it. */
-const averaging = 30;
+export const usualAveraging = 30;
+/** A part of the ride no longer than this, s, is seen from close by: every second shows. */
+const closeUp = 600;
 /** Rows of the table of numbers. */
 const tableRows = 12;
 
@@ -28,12 +30,8 @@ interface Band {
 
 /** Every second of the ride on one time axis: the difference of the meters first, then what they read. */
 export function traces(chart: TracesChart, setting: Setting): Picture {
-  const meters = [
-    { name: setting.meter('primary'), power: chart.primary },
-    ...chart.seconds.map(({ subject, power }) => ({ name: setting.meter(subject), power })),
-  ];
-  const bands = bandsOf(chart, meters);
-  const length = chart.primary.length;
+  const meters = metersOf(chart, setting);
+  const view = setting.view ?? { within: [0, chart.primary.length], averaging: null };
   return {
     title: meters.length > 1 ? 'Both meters through the ride' : 'The ride, second by second',
     description: describe(chart, meters.length > 1),
@@ -43,24 +41,21 @@ export function traces(chart: TracesChart, setting: Setting): Picture {
       let top = 0;
       const drawn: Markup[] = [];
       let last: Panel | null = null;
-      for (const band of bands) {
+      for (const band of bandsOf(chart, meters, view)) {
         const shown = extent(...band.curves.map((curve) => curve.values));
         if (shown === null) continue;
-        const domain: [number, number] = band.zero
-          ? [Math.min(0, shown[0]), Math.max(0, shown[1])]
-          : [shown[0], shown[1]];
         const on = panel(
           [gutter.left, width - gutter.right],
           [top + gutter.title + 4, top + gutter.title + band.height],
-          [0, length],
-          domain,
+          view.within,
+          band.zero ? [Math.min(0, shown[0]), Math.max(0, shown[1])] : shown,
           band.height > 90 ? 4 : 2,
         );
-        drawn.push(...drawBand(band, on, setting));
+        drawn.push(...drawBand(band, on, setting, view.within[0]));
         top += gutter.title + band.height + 10;
         last = on;
       }
-      if (last !== null) drawn.push(...timeAxis(last, [0, length]));
+      if (last !== null) drawn.push(...timeAxis(last, view.within));
       return sheet(
         setting.id,
         [width, top + gutter.axis],
@@ -72,66 +67,92 @@ export function traces(chart: TracesChart, setting: Setting): Picture {
   };
 }
 
-function bandsOf(
-  chart: TracesChart,
-  meters: readonly { name: string; power: readonly Reading[] }[],
-): readonly Band[] {
-  const others = meters.slice(1);
-  const apart = others.map(({ power }) => difference(chart.primary, power));
-  const bands: Band[] = [];
-  if (others.length > 0) {
-    bands.push({
-      title: 'Primary minus second, W',
-      height: 130,
+interface Meter {
+  readonly name: string;
+  readonly power: readonly Reading[];
+}
+
+function metersOf(chart: TracesChart, { meter }: Setting): readonly Meter[] {
+  return [
+    { name: meter('primary'), power: chart.primary },
+    ...chart.seconds.map(({ subject, power }) => ({ name: meter(subject), power })),
+  ];
+}
+
+/** The panels from the top, their values cut to the part that is shown. */
+function bandsOf(chart: TracesChart, meters: readonly Meter[], { within, averaging }: View): readonly Band[] {
+  const cut = (values: readonly Reading[]) => values.slice(within[0], within[1]);
+  const shown = (values: readonly Reading[]) => cut(averaging === null ? values : smooth(values, averaging));
+  const bands: Band[] = [
+    {
+      title: 'Power, W',
+      height: 150,
       zero: true,
-      curves: [
-        ...apart.map((values): Curve => ({ values, name: '', role: 'haze', width: 1, behind: true })),
-        ...apart.map(
-          (values, index): Curve => ({
-            values: smooth(values, averaging),
-            name:
-              others.length > 1 ? `minus ${others[index]!.name}, ${averaging} s mean` : `${averaging} s mean`,
-            role: others.length > 1 ? meterRole(index + 1) : 'ink',
-            width: 1.5,
+      curves: meters
+        .map(
+          ({ name, power }, index): Curve => ({
+            values: shown(power),
+            name,
+            role: meterRole(index),
+            width: 1.25,
           }),
-        ),
-      ],
-    });
-  }
-  bands.push({
-    title: 'Power, W',
-    height: 150,
-    zero: true,
-    curves: meters
-      .map(({ name, power }, index): Curve => ({ values: power, name, role: meterRole(index), width: 1 }))
-      .reverse(),
+        )
+        .reverse(),
+    },
+  ];
+  if (meters.length > 1) bands.unshift(differenceBand(chart, meters, { within, averaging }));
+  const rest = (title: string, values: readonly Reading[], zero: boolean): Band => ({
+    title,
+    height: 56,
+    zero,
+    curves: [{ values: cut(values), name: '', role: 'quiet', width: 1, behind: true }],
   });
-  if (chart.cadence !== null) {
-    bands.push({
-      title: 'Cadence, rpm',
-      height: 56,
-      zero: true,
-      curves: [{ values: chart.cadence, name: '', role: 'quiet', width: 1, behind: true }],
-    });
-  }
-  if (chart.heartRate !== null) {
-    bands.push({
-      title: 'Heart rate, bpm',
-      height: 56,
-      zero: false,
-      curves: [{ values: chart.heartRate, name: '', role: 'quiet', width: 1, behind: true }],
-    });
-  }
+  if (chart.cadence !== null) bands.push(rest('Cadence, rpm', chart.cadence, true));
+  if (chart.heartRate !== null) bands.push(rest('Heart rate, bpm', chart.heartRate, false));
   return bands;
 }
 
-function drawBand(band: Band, on: Panel, setting: Setting): readonly Markup[] {
+/** Every second of the difference with its mean in front; from close by, or averaged, the line alone. */
+function differenceBand(chart: TracesChart, meters: readonly Meter[], { within, averaging }: View): Band {
+  const others = meters.slice(1);
+  const apart = others.map(({ power }) => difference(chart.primary, power));
+  const cut = (values: readonly Reading[]) => values.slice(within[0], within[1]);
+  const close = averaging === null && within[1] - within[0] <= closeUp;
+  const window = averaging ?? usualAveraging;
+  const line = (values: readonly Reading[], index: number): Curve => ({
+    values: cut(close ? values : smooth(values, window)),
+    name: [
+      others.length > 1 ? `minus ${others[index]!.name}` : '',
+      close ? 'as recorded' : `${window} s mean`,
+    ]
+      .filter((part) => part !== '')
+      .join(', '),
+    role: others.length > 1 ? meterRole(index + 1) : 'ink',
+    width: 1.5,
+  });
+  const haze = (values: readonly Reading[]): Curve => ({
+    values: cut(values),
+    name: '',
+    role: 'haze',
+    width: 1,
+    behind: true,
+  });
+  return {
+    title: 'Primary minus second, W',
+    height: 130,
+    zero: true,
+    curves: [...(close || averaging !== null ? [] : apart.map(haze)), ...apart.map(line)],
+  };
+}
+
+function drawBand(band: Band, on: Panel, setting: Setting, from: number): readonly Markup[] {
   const keys = band.curves.filter((curve) => curve.behind !== true).map(({ name, role }) => ({ name, role }));
+  const x = (index: number) => on.x(from + index);
   return [
     ...marks(on, setting.marked),
     ...axisLeft(on, number),
     band.zero && on.ticksY[0]! < 0 ? rule([on.left, on.y(0)], [on.right, on.y(0)], 'quiet') : null,
-    ...band.curves.map((curve) => path(tracePath(curve.values, on.x, on.y), curve.role, curve.width)),
+    ...band.curves.map((curve) => path(tracePath(curve.values, x, on.y), curve.role, curve.width)),
     ...heading(
       on,
       band.title,
@@ -142,7 +163,7 @@ function drawBand(band: Band, on: Panel, setting: Setting): readonly Markup[] {
 
 function describe(chart: TracesChart, pair: boolean): string {
   const parts = [
-    pair ? 'Difference of the meters, with its mean over 30 s in front' : null,
+    pair ? `Difference of the meters, with its mean over ${usualAveraging} s in front` : null,
     'power',
     chart.cadence === null ? null : 'cadence',
     chart.heartRate === null ? null : 'heart rate',

@@ -1,29 +1,75 @@
-import type { Chart, Report, Stretch } from '../../types.ts';
+import type { Chart, Report } from '../../types.ts';
 import { picture } from '../chart/index.ts';
-import { html, type Markup } from '../markup.ts';
+import { usualAveraging } from '../chart/traces.ts';
+import { isLive, type LiveData, packChart } from '../client/pack.ts';
+import { html, jsonBlock, type Markup } from '../markup.ts';
+import { live } from '../words/live.ts';
 import { meterName } from '../words/subject.ts';
+import { chartId, isWholeRide, type Layout, markedOn } from './layout.ts';
 import { table } from './said.ts';
 
 /** A drawing is made at two widths, in CSS pixels: its letters keep their size on a telephone, without scripts. */
 const widths = { wide: 760, narrow: 328 };
+/** A table no longer than this is shown at once. */
+const shortTable = 8;
 
 export function bothWidths(draw: (width: number, id: string) => Markup, id: string): Markup {
   return html`<div class="wide">${draw(widths.wide, `${id}-w`)}</div><div class="narrow">${draw(widths.narrow, `${id}-n`)}</div>`;
 }
 
-/** Place of a chart in the report, for links: ids come from measures, places do not. */
-export function chartPlace(report: Report, id: string): number {
-  return report.charts.findIndex((chart) => chart.id === id) + 1;
-}
-
 /** A chart with its title and the numbers that it argues from. */
-export function figure(report: Report, chart: Chart, marked: readonly Stretch[]): Markup {
-  const id = `chart-${chartPlace(report, chart.id)}`;
+export function figure(layout: Layout, chart: Chart): Markup {
+  const { report } = layout;
+  const marked = markedOn(layout, chart);
+  const id = chartId(layout, chart);
   const of = (named: string) =>
     picture(chart, { id: named, marked, meter: (subject) => meterName(report, subject) });
   const { title, description, table: numbers } = of(id);
-  return html`<figure id="${id}"><figcaption>${title}</figcaption>${bothWidths((width, named) => of(named).draw(width), id)}<p class="fine-print">${description}</p>${
-    numbers.rows.length > 0 &&
-    html`<details><summary>The numbers</summary>${table(`${title}: the numbers`, numbers.head, numbers.rows, 'numbers')}</details>`
+  const shown = table(`${title}: the numbers`, numbers.head, numbers.rows, 'numbers');
+  return html`<figure id="${id}"><figcaption>${title}</figcaption>${steering(report, chart)}${isLive(chart) && host(chart)}${bothWidths((width, named) => of(named).draw(width), id)}<p class="fine-print">${description}</p>${
+    numbers.rows.length === 0
+      ? null
+      : numbers.rows.length <= shortTable
+        ? html`<details open="open"><summary>The numbers</summary>${shown}</details>`
+        : html`<details><summary>The numbers</summary>${shown}</details>`
   }</figure>`;
+}
+
+/** Where the page's script draws again; hidden without it. */
+function host(chart: Chart): Markup {
+  return isWholeRide(chart)
+    ? html`<div class="live" tabindex="0" role="group" aria-label="${live.chart}" hidden="hidden"></div>`
+    : html`<div class="live" hidden="hidden"></div>`;
+}
+
+/** What the whole ride is steered by; hidden without the script. */
+function steering(report: Report, chart: Chart): Markup | null {
+  if (!isWholeRide(chart)) return null;
+  const button = (what: string, text: string) =>
+    html`<button type="button" data-do="${what}">${text}</button>`;
+  return html`<div class="tools" role="group" aria-label="${live.tools}" hidden="hidden">${button('in', live.zoomIn)}${button('out', live.zoomOut)}${button('whole', live.whole)}<button type="button" data-do="averaged" aria-pressed="false">${live.averaged(judgedAveraging(report))}</button><output>${live.hint}</output></div>`;
+}
+
+/** Blocks that the measures averaged over, s; the drawing's own where none says. */
+function judgedAveraging({ measurements }: Report): number {
+  const all = measurements.map(({ options }) => options.blockSeconds);
+  return all.find((one) => typeof one === 'number') ?? usualAveraging;
+}
+
+/** What the page's script needs, as JSON: the charts that it draws again, and the meters' names. */
+export function liveData(layout: Layout): Markup | null {
+  const { report } = layout;
+  const all = report.charts.filter(isLive);
+  if (!all.some(isWholeRide)) return null;
+  const subjects = ['primary', ...report.submission.seconds.map(({ subject }) => subject)];
+  const data: LiveData = {
+    averaging: judgedAveraging(report),
+    meters: Object.fromEntries(subjects.map((subject) => [subject, meterName(report, subject)])),
+    charts: all.map((chart) => ({
+      figure: chartId(layout, chart),
+      marked: markedOn(layout, chart),
+      chart: packChart(chart),
+    })),
+  };
+  return jsonBlock('live-data', data);
 }

@@ -1,22 +1,15 @@
-import type { Report } from '../../types.ts';
 import { html, type Markup } from '../markup.ts';
-import type { Outline, Told } from '../outline.ts';
 import { number } from '../words/number.ts';
 import { capital, plain } from '../words/sentence.ts';
 import { figure } from './figure.ts';
+import type { Layout } from './layout.ts';
 import { part, said, section, terms } from './said.ts';
 
 /** What was checked and found fine, with the charts that only these checks argue from. */
-export function fineFindings(
-  report: Report,
-  { fine }: Outline,
-  place: ReadonlyMap<string, Told>,
-): Markup | null {
+export function fineFindings(layout: Layout): Markup | null {
+  const { fine } = layout.told;
   if (fine.length === 0) return null;
-  const charts = report.charts.filter((chart) => {
-    const told = place.get(chart.id);
-    return told !== undefined && told.finding.level === 'none';
-  });
+  const charts = layout.report.charts.filter((chart) => layout.place.get(chart.id)?.finding.level === 'none');
   const answers = terms(
     fine.map((told) => [
       told.several ? `${told.question} (${told.about})` : told.question,
@@ -26,13 +19,13 @@ export function fineFindings(
   return section(
     'fine',
     'Checked and found fine',
-    html`${answers}${charts.length > 0 && html`<details><summary>Charts of these checks</summary>${charts.map((chart) => figure(report, chart, []))}</details>`}`,
+    html`${answers}${charts.length > 0 && html`<details><summary>Charts of these checks</summary>${charts.map((chart) => figure(layout, chart))}</details>`}`,
     'checks',
   );
 }
 
 /** What could not be checked, and why: never to be mistaken for a pass. */
-export function uncheckedMeasures({ unchecked }: Outline): Markup | null {
+export function uncheckedMeasures({ told: { unchecked } }: Layout): Markup | null {
   if (unchecked.length === 0) return null;
   const groups = unchecked.map(({ because, checks }) =>
     part(

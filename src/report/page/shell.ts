@@ -1,4 +1,5 @@
 import { sha256 } from '../../math/digest.ts';
+import { script } from '../client/script.ts';
 import { html, type Markup } from '../markup.ts';
 import { style } from './style.ts';
 
@@ -10,11 +11,12 @@ async function policyHash(text: string): Promise<string> {
 }
 
 /**
- * The whole document. Its policy lets in nothing but this one style, known by its hash: no network, no
- * script, no frame, no form. The fixed text here and the style are the only strings that are not escaped.
+ * The whole document. Its policy lets in nothing but this one style and this one script, known by their
+ * hashes: no network, no other script, no frame, no form. The fixed text here, the style and the script are
+ * the only strings that are not escaped.
  */
 export async function shell(title: string, body: Markup): Promise<string> {
-  const policy = `default-src 'none'; style-src ${await policyHash(style)}; base-uri 'none'; form-action 'none'`;
+  const policy = `default-src 'none'; style-src ${await policyHash(style)}; script-src ${await policyHash(script)}; base-uri 'none'; form-action 'none'`;
   return `<!doctype html>
 <html lang="en-GB">
 <head>
@@ -28,6 +30,7 @@ ${html`<title>${title}</title>`}
 </head>
 <body>
 ${body}
+<script>${script}</script>
 </body>
 </html>
 `;

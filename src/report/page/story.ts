@@ -6,14 +6,16 @@ import { capital, foreign, list, plain } from '../words/sentence.ts';
 import { alignmentFacts, alignmentSaid, defectSaid, leftOutSaid, stepSaid } from '../words/story.ts';
 import { deviceSaid, recordingName, subjectName } from '../words/subject.ts';
 import { figure } from './figure.ts';
+import { isWholeRide, type Layout } from './layout.ts';
 import { bullets, part, said, section, table, terms } from './said.ts';
 
 /** Where the data came from, how it was put together, and everything that was done to it. */
-export function dataStory(report: Report, drawn: ReadonlySet<string>): Markup {
+export function dataStory(layout: Layout): Markup {
+  const { report, place } = layout;
   const { primary, seconds, unreadable } = report.submission;
-  const rest = report.charts.filter((chart) => chart.kind !== 'traces' && !drawn.has(chart.id));
+  const rest = report.charts.filter((chart) => !isWholeRide(chart) && !place.has(chart.id));
   return section('story', 'The data’s own story', [
-    ...rest.map((chart) => figure(report, chart, [])),
+    ...rest.map((chart) => figure(layout, chart)),
     ...[primary, ...seconds].map((one) => recording(report, one)),
     ...unreadable.map(({ name, why }) =>
       part('Unreadable second recording', html`<p>${said([foreign(name), ': ', foreign(why)])}</p>`),

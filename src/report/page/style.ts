@@ -62,7 +62,15 @@ figure{max-width:47.5rem;margin-top:1.7rem}
 figure>figcaption{margin-bottom:.4rem;color:var(--ink)}
 .chart{display:block;width:100%;height:auto;overflow:visible}
 figure .fine-print{margin-top:.4rem;max-width:44rem}
-.narrow{display:none}
+.narrow,[hidden]{display:none!important}
+.tools{display:flex;flex-wrap:wrap;gap:.4rem;align-items:center;margin-bottom:.7rem;font-family:var(--sans);font-size:.8125rem}
+button{font:inherit;color:var(--ink);background:none;border:1px solid var(--quiet);border-radius:2px;padding:.3rem .7rem;cursor:pointer;min-height:2rem}
+button:hover{border-color:var(--ink)}
+button[aria-pressed=true]{background:var(--ink);color:var(--paper);border-color:var(--ink)}
+output{flex-basis:100%;min-height:2.9em;color:var(--quiet)}
+.live{touch-action:pan-y;user-select:none;cursor:crosshair}
+.cursor{stroke:var(--ink);stroke-width:1;pointer-events:none}
+rect.cursor{fill:var(--mark);fill-opacity:.6;stroke:none}
 dl{display:grid;gap:.5rem}
 dl>div{display:grid;grid-template-columns:minmax(0,1fr)}
 dd{margin:0}
@@ -86,7 +94,7 @@ summary{cursor:pointer;width:fit-content}
 code{font-family:var(--mono);font-size:.8125rem;overflow-wrap:anywhere}
 pre{margin:.5rem 0 0;padding:.7rem .9rem;background:var(--band);white-space:pre-wrap;overflow-wrap:anywhere}
 @media screen and (min-width:60rem){main{padding-inline:2rem}.row{grid-template-columns:12rem minmax(0,47.5rem)}.row>h2{position:sticky;top:1rem;align-self:start}.sides{grid-template-columns:1fr 1fr}.row>:not(.facts) dl>div{grid-template-columns:13rem minmax(0,1fr);gap:0 1.5rem}.mast>.facts{order:-1}}
-@media screen and (max-width:44rem){.wide{display:none}.narrow{display:block}.row{margin-top:2.4rem}}
+@media screen and (max-width:44rem){.wide{display:none}.narrow:not([hidden]){display:block!important}.row{margin-top:2.4rem}}
 @media screen and (prefers-color-scheme:dark){:root{${variables(1)}}${darkDrawing}}
-@media print{:root{color-scheme:light}body{font-size:9.5pt}main{max-width:none;padding:0}.row{margin-top:1.6rem}figure,tr,li,dl>div{break-inside:avoid}h1,h2,h3,h4,figcaption,.eyebrow{break-after:avoid}.scroll{overflow:visible}figure details:not([open]){display:none}details::details-content{content-visibility:visible;display:block}summary{list-style:none}a{text-decoration:none}.sides{grid-template-columns:1fr 1fr}dl>div{grid-template-columns:11rem minmax(0,1fr);gap:0 1.5rem}@page{margin:16mm 15mm}}
+@media print{.tools{display:none}:root{color-scheme:light}body{font-size:9.5pt}main{max-width:none;padding:0}.row{margin-top:1.6rem}figure,tr,li,dl>div{break-inside:avoid}h1,h2,h3,h4,figcaption,.eyebrow{break-after:avoid}.scroll{overflow:visible}figure details:not([open]){display:none}details::details-content{content-visibility:visible;display:block}summary{list-style:none}a{text-decoration:none}.sides{grid-template-columns:1fr 1fr}dl>div{grid-template-columns:11rem minmax(0,1fr);gap:0 1.5rem}@page{margin:16mm 15mm}}
 `;

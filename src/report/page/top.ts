@@ -1,17 +1,16 @@
 import type { Report } from '../../types.ts';
 import { html, type Markup } from '../markup.ts';
-import type { Outline, Told } from '../outline.ts';
+import type { Told } from '../outline.ts';
 import { cautions } from '../words/cautions.ts';
 import { becauseSaid, gradeMeans, gradeWord, missingSaid, reachSaid } from '../words/grade.ts';
 import { clock, counted, duration, span } from '../words/number.ts';
 import { capital, foreign, plain } from '../words/sentence.ts';
 import { recordingName } from '../words/subject.ts';
+import { findingId, type Layout } from './layout.ts';
 import { bullets, said, section, terms } from './said.ts';
 
-export const anchor = (number: number) => `finding-${number}`;
-
 /** The grade in words, its reach, what it rests on, and in the margin which submission it is about. */
-export function mast(report: Report, { rests }: Outline): Markup {
+export function mast({ report, told: { rests } }: Layout): Markup {
   return html`<header class="row mast"><div class="flow"><h1>${gradeWord(report.grade)}. ${gradeMeans(report.grade)}</h1><p class="lead">${reachSaid(report)}</p>${[
     missingSaid(report),
     becauseSaid(report),
@@ -22,7 +21,7 @@ export function mast(report: Report, { rests }: Outline): Markup {
 }
 
 function basis(told: Told): Markup {
-  return html`<li><a href="#${anchor(told.number)}">${told.title}</a><span>${told.value}</span><p>${said(told.claim)}</p></li>`;
+  return html`<li><a href="#${findingId(told.number)}">${told.title}</a><span>${told.value}</span><p>${said(told.claim)}</p></li>`;
 }
 
 function facts(report: Report): Markup {
@@ -41,10 +40,10 @@ function facts(report: Report): Markup {
   ]);
 }
 
-export function cautionsAndNext(report: Report, { next }: Outline): Markup {
+export function cautionsAndNext({ report, told: { next } }: Layout): Markup {
   const steps = next.map(({ whats, settles }) => {
     const links = settles.map(
-      (told, index) => html`${index > 0 && '; '}<a href="#${anchor(told.number)}">${told.title}</a>`,
+      (told, index) => html`${index > 0 && '; '}<a href="#${findingId(told.number)}">${told.title}</a>`,
     );
     return html`<div><dt>${links.length === 0 ? 'Required by the event' : html`To settle: ${links}`}</dt><dd>${bullets(whats)}</dd></div>`;
   });

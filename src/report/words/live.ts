@@ -1,0 +1,24 @@
+import type { Stretch } from '../../types.ts';
+import { position, span } from './number.ts';
+
+/** What the page's own controls say. */
+export const live = {
+  tools: 'Look closer at the ride',
+  zoomIn: 'Closer',
+  zoomOut: 'Wider',
+  whole: 'Whole ride',
+  averaged: (seconds: number) => `As judged: means over ${seconds} s`,
+  chart:
+    'The ride: arrow keys read second by second (with Shift ten at once), plus and minus zoom, 0 shows the whole ride',
+  hint: 'Point at the chart to read it, drag across it to zoom in.',
+  showing: (within: Stretch) => `Showing ${span(within)}.`,
+} as const;
+
+/** What every meter reads at one second of the ride. */
+export function readout(
+  at: number,
+  readings: readonly { readonly name: string; readonly value: string | null }[],
+): string {
+  const said = readings.map(({ name, value }) => `${name} ${value ?? 'not recorded'}`);
+  return [position(at), ...said].join(' · ');
+}
