@@ -1,4 +1,5 @@
 import aboveHistory from '../../rules/above-history.rule.json' with { type: 'json' };
+import aboveHumanRecord from '../../rules/above-human-record.rule.json' with { type: 'json' };
 import cadenceDependentBias from '../../rules/cadence-dependent-bias.rule.json' with { type: 'json' };
 import clockFault from '../../rules/clock-fault.rule.json' with { type: 'json' };
 import coastingPower from '../../rules/coasting-power.rule.json' with { type: 'json' };
@@ -68,6 +69,7 @@ const files: readonly object[] = [
   // Physiology.
   aboveHistory,
   latePowerRise,
+  aboveHumanRecord,
 ];
 
 export const shippedRules = files.map(withoutSchema) as unknown as readonly Rule[];

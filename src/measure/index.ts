@@ -7,6 +7,7 @@ import { differenceTrend } from './difference-trend.ts';
 import { distanceFromOthers } from './distance-from-others.ts';
 import { effortSpread } from './effort-spread.ts';
 import { excessOverHistory } from './excess-over-history.ts';
+import { excessOverRecord } from './excess-over-record.ts';
 import { flatPowerShare } from './flat-power-share.ts';
 import { frozenSeconds } from './frozen-seconds.ts';
 import { latePowerExcess } from './late-power-excess.ts';
@@ -58,4 +59,5 @@ export const measures: readonly Measure[] = [
   distanceFromOthers,
   excessOverHistory,
   latePowerExcess,
+  excessOverRecord,
 ];

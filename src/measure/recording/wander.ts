@@ -1,0 +1,81 @@
+/** Differences wider than this (W times seconds) are counted together: they lie far above any median. */
+const widest = 4095;
+/** Blocks of the ride that can be left out. */
+export const blocks = 10;
+
+/** How far neighbouring means over a span differ, W: with all of the ride, and without each block of it. */
+export interface Deviation {
+  readonly whole: number;
+  readonly without: readonly number[];
+  /** Pairs of means that it rests on. */
+  readonly pairs: number;
+}
+
+/**
+ * Robust Allan deviation: the median size of the differences of neighbouring means over `span` seconds, over
+ * every pair of full windows, as the standard deviation of a normal; what rounding to whole watts adds is
+ * taken off.
+ *
+ * @param power W, one value a second, NaN where missing
+ */
+export function deviation(power: Float64Array, span: number): Deviation {
+  const sizes = differences(power, span);
+  const counts = new Int32Array(widest + 1);
+  for (let i = 0; i < sizes.length; i++) counts[sizes[i]!]!++;
+  const spread = (pairs: number) => {
+    const robust = median(counts, pairs) / 0.6745 / span;
+    return Math.sqrt(Math.max(0, robust * robust - 1 / (6 * span)));
+  };
+  const without = Array.from({ length: blocks }, (_, block) => {
+    const from = Math.floor((block * sizes.length) / blocks);
+    const to = Math.floor(((block + 1) * sizes.length) / blocks);
+    for (let i = from; i < to; i++) counts[sizes[i]!]!--;
+    const result = spread(sizes.length - (to - from));
+    for (let i = from; i < to; i++) counts[sizes[i]!]!++;
+    return result;
+  });
+  return { whole: spread(sizes.length), without, pairs: sizes.length };
+}
+
+/** Sizes of the differences of neighbouring sums over `span` seconds, rounded. */
+function differences(power: Float64Array, span: number): Uint16Array {
+  const sizes = new Uint16Array(Math.max(0, power.length - 2 * span + 1));
+  let count = 0;
+  let earlier = 0;
+  let later = 0;
+  let valid = 0;
+  for (let i = 0; i < power.length; i++) {
+    const watts = power[i]!;
+    // Sums start afresh after every second that is missing.
+    if (Number.isNaN(watts)) {
+      earlier = 0;
+      later = 0;
+      valid = 0;
+      continue;
+    }
+    later += watts;
+    valid++;
+    if (valid > span) {
+      later -= power[i - span]!;
+      earlier += power[i - span]!;
+    }
+    if (valid > 2 * span) earlier -= power[i - 2 * span]!;
+    if (valid >= 2 * span) sizes[count++] = Math.min(widest, Math.round(Math.abs(later - earlier)));
+  }
+  return sizes.subarray(0, count);
+}
+
+/** Median of whole numbers from how often each occurs, straight within the middle one. */
+function median(counts: Int32Array, total: number): number {
+  let below = 0;
+  for (let size = 0; size < counts.length; size++) {
+    const here = counts[size]!;
+    if (here > 0 && 2 * (below + here) >= total) {
+      // Sizes are absolute: 0 stands for half a step, every other for a whole one.
+      const part = (total / 2 - below) / here;
+      return size === 0 ? part / 2 : size - 0.5 + part;
+    }
+    below += here;
+  }
+  return 0;
+}

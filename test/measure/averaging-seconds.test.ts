@@ -1,0 +1,72 @@
+import { expect, test } from 'vitest';
+import { averagingSeconds } from '../../src/measure/averaging-seconds.ts';
+import { SecondState } from '../../src/types.ts';
+import { measuredOf, outcomeOf } from './measure-of.ts';
+import { alone, seriesOf, uniform } from './series.ts';
+
+/** 1/f noise, as legs make it: wanders of doubling length added up. Unrounded watts. */
+function pedalling(seconds: number, seed: number): number[] {
+  const random = uniform(seed);
+  const keeps = [0, 0.5, 0.75, 0.88, 0.94, 0.97, 0.985];
+  const states = keeps.map(() => 0);
+  return Array.from({ length: seconds }, () => {
+    let watts = 230;
+    keeps.forEach((keep, k) => {
+      const push = random() + random() + random() - 1.5;
+      states[k] = keep * states[k]! + Math.sqrt(1 - keep * keep) * push;
+      watts += 14 * states[k]!;
+    });
+    return watts;
+  });
+}
+
+const raw = pedalling(5400, 4);
+const whole = (watts: number[]) => watts.map((one) => Math.max(0, Math.round(one)));
+const plain = (seconds: number) =>
+  raw.map((_, i) => {
+    const last = raw.slice(Math.max(0, i - seconds + 1), i + 1);
+    return last.reduce((a, b) => a + b, 0) / last.length;
+  });
+const weighted = (seconds: number) => {
+  const keep = Math.exp(-2 / seconds);
+  let state = raw[0]!;
+  return raw.map((watts) => {
+    state = keep * state + (1 - keep) * watts;
+    return state;
+  });
+};
+const of = (power: number[]) =>
+  measuredOf(averagingSeconds, 'over-smoothed', alone(seriesOf({ power: whole(power) })));
+
+test('a crisp trace is one of about a second', () => {
+  expect(of(raw).value).toBeLessThan(2);
+});
+
+test.each([5, 10, 30])('a plain mean over %i s is told to the second', (seconds) => {
+  expect(of(plain(seconds))).toMatchObject({
+    value: seconds,
+    interval: [seconds - 0.5, seconds + 0.5],
+    details: { averaging: 'plain mean' },
+  });
+});
+
+test.each([6, 12])('a weighted mean of the same age as %i s is told about right', (seconds) => {
+  const outcome = of(weighted(seconds));
+  expect(Math.abs(Math.log(outcome.value / seconds))).toBeLessThan(0.4);
+  expect(outcome.interval[0]).toBeLessThan(outcome.value);
+  expect(outcome.details.averaging).toBe('weighted mean');
+});
+
+test('the chart dips at the seconds of averaging', () => {
+  const chart = of(plain(10)).charts[0]!;
+  if (chart.kind !== 'averaging') throw new Error(chart.kind);
+  expect(chart.correlation.indexOf(Math.min(...chart.correlation)) + 1).toBe(10);
+});
+
+test('a recorder that leaves seconds out cannot be asked', () => {
+  const sparse = seriesOf({ power: whole(raw) });
+  for (let i = 0; i < sparse.length; i++) if (i % 4 > 0) sparse.state[i] = SecondState.bridged;
+  expect(outcomeOf(averagingSeconds, 'over-smoothed', alone(sparse))).toMatchObject({
+    reason: 'irregular-recorder',
+  });
+});
