@@ -134,7 +134,9 @@ function bendCorrelation(power: Float64Array, { clip, longestSeconds }: Options)
   const clipped = changes.map((change) => Math.max(-most, Math.min(most, change)));
   const bends = clipped.map((change, i) => change - (clipped[i - 1] ?? Number.NaN));
   const covariance = autocovariance(bends, longestSeconds);
-  return covariance.map((value) => (covariance[0]! > 0 ? value / covariance[0]! : 0));
+  // Rounding to whole watts adds 1/2 to the variance of second differences, and nothing three seconds on.
+  const variance = Math.max(covariance[0]! / 3, covariance[0]! - 0.5);
+  return covariance.map((value) => (variance > 0 ? value / variance : 0));
 }
 
 /** A minute from the middle of the ride, from where power flows, and the correlations. */
