@@ -9,6 +9,7 @@ import duplicateSubmission from '../../rules/duplicate-submission.rule.json' wit
 import flatSetpoint from '../../rules/flat-setpoint.rule.json' with { type: 'json' };
 import frozenValue from '../../rules/frozen-value.rule.json' with { type: 'json' };
 import gradesFile from '../../rules/grades.json' with { type: 'json' };
+import impossibleTorque from '../../rules/impossible-torque.rule.json' with { type: 'json' };
 import lateDrift from '../../rules/late-drift.rule.json' with { type: 'json' };
 import latePowerRise from '../../rules/late-power-rise.rule.json' with { type: 'json' };
 import meanBias from '../../rules/mean-bias.rule.json' with { type: 'json' };
@@ -69,6 +70,7 @@ const files: readonly object[] = [
   // Physiology.
   aboveHistory,
   latePowerRise,
+  impossibleTorque,
   aboveHumanRecord,
 ];
 

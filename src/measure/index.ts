@@ -24,6 +24,7 @@ import { sharedSeconds } from './shared-seconds.ts';
 import { spikeCount } from './spike-count.ts';
 import { sprintExcess } from './sprint-excess.ts';
 import { torqueOffset } from './torque-offset.ts';
+import { torqueShare } from './torque-share.ts';
 import { totalDiscrepancy } from './total-discrepancy.ts';
 import { uncoveredShare } from './uncovered-share.ts';
 import { unexplainedDetail } from './unexplained-detail.ts';
@@ -59,5 +60,6 @@ export const measures: readonly Measure[] = [
   distanceFromOthers,
   excessOverHistory,
   latePowerExcess,
+  torqueShare,
   excessOverRecord,
 ];
