@@ -6,6 +6,7 @@ import coastingPower from '../../rules/coasting-power.rule.json' with { type: 'j
 import deadCadence from '../../rules/dead-cadence.rule.json' with { type: 'json' };
 import differentRide from '../../rules/different-ride.rule.json' with { type: 'json' };
 import duplicateSubmission from '../../rules/duplicate-submission.rule.json' with { type: 'json' };
+import estimatedPower from '../../rules/estimated-power.rule.json' with { type: 'json' };
 import flatSetpoint from '../../rules/flat-setpoint.rule.json' with { type: 'json' };
 import frozenValue from '../../rules/frozen-value.rule.json' with { type: 'json' };
 import gradesFile from '../../rules/grades.json' with { type: 'json' };
@@ -54,6 +55,7 @@ const files: readonly object[] = [
   frozenValue,
   powerSpike,
   overSmoothed,
+  estimatedPower,
   // Agreement.
   differentRide,
   sharedOrigin,

@@ -1,13 +1,13 @@
 import { autocovariance } from '../math/autoregression.ts';
 import { type Averaging, averagingFor } from '../math/averaging.ts';
+import { jackknifeReach } from '../math/jackknife.ts';
 import { inSteadyWindow } from '../math/steady-windows.ts';
-import { studentQuantile } from '../math/student.ts';
 import type { AveragingChart } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
 import { readings } from './recording/close-ups.ts';
 import { type Records, recordsOf } from './recording/records.ts';
 import { subjectOf } from './recording/subject.ts';
-import { blocks, deviation } from './recording/wander.ts';
+import { deviation } from './recording/wander.ts';
 
 /**
  * Seconds over which power was averaged. Without averaging, means of power over a few seconds scatter as
@@ -99,7 +99,7 @@ interface Shortfall {
   readonly pairs: number;
 }
 
-/** The interval leaves out one block of the ride at a time (Tukey's jackknife). */
+/** The interval leaves out one block of the ride at a time. */
 function shortfallsOf(power: Float64Array, spans: readonly number[]): Shortfall[] {
   const deviations = new Map(
     spans.flatMap((span) => [span, 2 * span]).map((span) => [span, deviation(power, span)]),
@@ -109,10 +109,12 @@ function shortfallsOf(power: Float64Array, spans: readonly number[]): Shortfall[
     const long = deviations.get(2 * span)!;
     const ratioOf = (a: number, b: number) => (b === 0 ? 1 : a / b);
     const without = short.without.map((one, block) => ratioOf(one, long.without[block]!));
-    const mean = without.reduce((a, b) => a + b, 0) / blocks;
-    const squares = without.reduce((sum, ratio) => sum + (ratio - mean) ** 2, 0);
-    const error = studentQuantile(0.975, blocks - 1) * Math.sqrt(((blocks - 1) / blocks) * squares);
-    return { span, ratio: ratioOf(short.whole, long.whole), error, pairs: short.pairs };
+    return {
+      span,
+      ratio: ratioOf(short.whole, long.whole),
+      error: jackknifeReach(without),
+      pairs: short.pairs,
+    };
   });
 }
 

@@ -21,6 +21,7 @@ import { powerAtZeroCadence } from './power-at-zero-cadence.ts';
 import { powerDependence } from './power-dependence.ts';
 import { sharedDetail } from './shared-detail.ts';
 import { sharedSeconds } from './shared-seconds.ts';
+import { speedCurveScatter } from './speed-curve-scatter.ts';
 import { spikeCount } from './spike-count.ts';
 import { sprintExcess } from './sprint-excess.ts';
 import { torqueOffset } from './torque-offset.ts';
@@ -46,6 +47,7 @@ export const measures: readonly Measure[] = [
   frozenSeconds,
   spikeCount,
   averagingSeconds,
+  speedCurveScatter,
   sharedDetail,
   unexplainedDetail,
   overallDifference,

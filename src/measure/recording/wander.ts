@@ -1,7 +1,7 @@
 /** Differences wider than this (W times seconds) are counted together: they lie far above any median. */
 const widest = 4095;
 /** Blocks of the ride that can be left out. */
-export const blocks = 10;
+const blocks = 10;
 
 /** How far neighbouring means over a span differ, W: with all of the ride, and without each block of it. */
 export interface Deviation {
