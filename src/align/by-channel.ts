@@ -1,10 +1,8 @@
-import { type Alignment, type Channel, channels, type Series } from '../types.ts';
+import type { Alignment, Series } from '../types.ts';
 import { settings } from './settings.ts';
 
 /** Channels whose detail a second recorder of the same ride would share. */
-const compared: readonly Channel[] = channels.filter(
-  (c) => c === 'power' || c === 'cadence' || c === 'heartRate',
-);
+const compared = ['power', 'cadence', 'heartRate'] as const;
 
 /**
  * The lag at which each channel of the shifted second agrees best, beyond the offset already applied:
@@ -15,15 +13,19 @@ export function byChannel(primary: Series, shifted: Series): Alignment['byChanne
     const own = primary.channels[channel];
     const other = shifted.channels[channel];
     if (own === undefined || other === undefined) return [];
-    const best = bestLag(detrend(own), detrend(other));
+    const best = bestLag(detrend(own), detrend(other), settings.channelLag[channel]);
     return best === null ? [] : [{ channel, ...best }];
   });
 }
 
-/** Best lag within ±`channelLag` of two detrended columns, with its correlation; null without variation. */
-function bestLag(own: Float64Array, other: Float64Array): { lag: number; correlation: number } | null {
+/** Best lag within ±`reach` seconds of two detrended columns, with its correlation; null without variation. */
+function bestLag(
+  own: Float64Array,
+  other: Float64Array,
+  reach: number,
+): { lag: number; correlation: number } | null {
   let best: { lag: number; correlation: number } | null = null;
-  for (let lag = -settings.channelLag; lag <= settings.channelLag; lag++) {
+  for (let lag = -reach; lag <= reach; lag++) {
     const correlation = correlationAt(own, other, lag);
     if (correlation !== null && (best === null || correlation > best.correlation))
       best = { lag, correlation };

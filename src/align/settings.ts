@@ -25,8 +25,8 @@ export const settings = {
   /** Windows (s) in which the lag is found to a fraction of a second, and how many make a drift. */
   delayWindow: 600,
   driftWindows: 4,
-  /** Lags (s) searched for the other channels around the chosen offset. */
-  channelLag: 30,
+  /** Lags (s) searched for each channel around the chosen offset: heart rate is buffered longest. */
+  channelLag: { power: 5, cadence: 5, heartRate: 20 },
   /** Trend (s) taken out of a channel before its lag is sought. */
   channelTrend: 120,
   /** Share of a trace's second-to-second detail that one sensor on two recorders leaves unexplained. */

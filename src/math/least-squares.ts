@@ -20,9 +20,9 @@ export function leastSquares(
 ): LinearFit | null {
   const rows = y.length;
   const size = columns.length;
-  const root = (i: number) => (weights === undefined ? 1 : Math.sqrt(weights[i]!));
-  const a = columns.map((column) => column.map((value, i) => value * root(i)));
-  const b = y.map((value, i) => value * root(i));
+  const roots = weights?.map(Math.sqrt);
+  const a = columns.map((column) => scaled(column, roots));
+  const b = scaled(y, roots);
   const diagonal = new Float64Array(size);
   for (let k = 0; k < size; k++) {
     const norm = lengthFrom(a[k]!, k);
@@ -36,10 +36,19 @@ export function leastSquares(
   const upper = (i: number, j: number) => (i === j ? diagonal[i]! : a[j]![i]!);
   const coefficients = backSubstitute(upper, b, size);
   const inverse = invertedSquare(upper, size);
-  const residuals = y.map(
-    (value, i) => value - columns.reduce((sum, c, k) => sum + c[i]! * coefficients[k]!, 0),
-  );
+  const residuals = y.slice();
+  for (let k = 0; k < size; k++) {
+    const column = columns[k]!;
+    const coefficient = coefficients[k]!;
+    for (let i = 0; i < rows; i++) residuals[i]! -= column[i]! * coefficient;
+  }
   return { coefficients, residuals, inverse };
+}
+
+function scaled(column: Float64Array, roots: Float64Array | undefined): Float64Array {
+  const out = column.slice();
+  if (roots !== undefined) for (let i = 0; i < out.length; i++) out[i]! *= roots[i]!;
+  return out;
 }
 
 function lengthFrom(column: Float64Array, from: number): number {

@@ -51,6 +51,7 @@ export const sprintExcess = defineMeasure({
       },
       circumstances,
       details: {
+        efforts: efforts.length,
         steady: { value: 100 * (placebo.level - 1), unit: '%' },
         highest: { value: Math.max(...excesses), unit: '%' },
         seconds: { value: seconds, unit: 's' },
