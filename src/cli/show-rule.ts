@@ -1,6 +1,6 @@
 import { raisedLevels } from '../judge/limit.ts';
 import { clean } from '../report/index.ts';
-import { wrap } from '../report/text.ts';
+import { wrap } from '../report/wrap.ts';
 import type { Limit, MeasureInfo, OptionValue, Rule, RuleExample, Source } from '../types.ts';
 import type { painter } from './say.ts';
 

@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { fillable } from '../../src/report/words/fill.ts';
 import type { Report } from '../../src/types.ts';
 import { scratch } from '../files/scratch.ts';
 import { pairOf, run, sample } from './run.ts';
@@ -208,6 +209,25 @@ describe('audit', () => {
     expect(byProfile!.findings).toEqual(byFolder!.findings);
     expect(byFolder!.inputs.filter(({ role }) => role === 'history')).toHaveLength(14);
     expect(byProfile!.inputs.filter(({ role }) => role === 'profile')).toHaveLength(1);
+  });
+
+  it.each(readdirSync(sample('riders')))('fills in every claim about sample rider %s', async (rider) => {
+    const has = (name: string) => existsSync(sample('riders', rider, name));
+    const report = await json([
+      sample('riders', rider, 'primary.fit'),
+      ...(has('second.fit') ? ['--second', sample('riders', rider, 'second.fit')] : []),
+      ...(has('history') ? ['--history', sample('riders', rider, 'history')] : []),
+      '--rider',
+      sample('riders', rider, 'rider.json'),
+      '--race',
+      sample('race.json'),
+    ]);
+    const claims = new Map(report.rules.items.map(({ id, claims }) => [id, claims]));
+    const unfilled = report.findings.filter(({ rule, summary }) => {
+      const claim = claims.get(rule)![summary.id];
+      return claim === undefined || !fillable(claim, summary.values);
+    });
+    expect(unfilled.map(({ rule, summary }) => `${rule}: ${summary.id}`)).toEqual([]);
   });
 
   it('keeps names, heart rate and mass out of everything when it redacts, and judges the same', async () => {

@@ -232,6 +232,16 @@ export function makeCharts(seconds: number): readonly Chart[] {
       high: 4,
     },
     {
+      kind: 'meters',
+      id: 'meters',
+      meters: [
+        { subject: 'primary', watts: 224.3, percent: 3.1, scatter: 1.2 },
+        { subject: pair, watts: 215.9, percent: -1.4, scatter: 0.9 },
+        { subject: 'pair:c2c2c2c2', watts: 214, percent: -1.7, scatter: null },
+      ],
+      pairs: [{ a: 'primary', b: pair, percent: 4.2 }],
+    },
+    {
       kind: 'efforts',
       id: 'efforts',
       subject: pair,

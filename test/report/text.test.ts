@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
 import { renderText } from '../../src/report/index.ts';
-import { wrap } from '../../src/report/text.ts';
+import { wrap } from '../../src/report/wrap.ts';
 import { makeReport } from './make-report.ts';
 
 const report = makeReport({}, 1800);

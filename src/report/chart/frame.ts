@@ -1,7 +1,7 @@
 import type { Stretch } from '../../types.ts';
 import { type Markup, svg } from '../markup.ts';
 import { position } from '../words/number.ts';
-import { area, line, type Role } from './palette.ts';
+import { area, line, palette, type Role } from './palette.ts';
 import type { Setting } from './picture.ts';
 import { round } from './reduce.ts';
 import { linear, roundedOut, type Scale, ticks } from './scale.ts';
@@ -31,7 +31,7 @@ export function sheet(
   description: string,
   body: readonly (Markup | readonly Markup[] | null)[],
 ): Markup {
-  return svg`<svg xmlns="http://www.w3.org/2000/svg" class="chart" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-labelledby="${id}-t ${id}-d" font-family="system-ui, sans-serif" font-size="${labelSize}" stroke-linejoin="round"><title id="${id}-t">${title}</title><desc id="${id}-d">${description}</desc>${body}</svg>`;
+  return svg`<svg xmlns="http://www.w3.org/2000/svg" class="chart" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-labelledby="${id}-t ${id}-d" font-family="system-ui, sans-serif" font-size="${labelSize}" stroke-linejoin="round"><title id="${id}-t">${title}</title><desc id="${id}-d">${description}</desc><rect width="${width}" height="${height}" class="f-paper" fill="${palette.paper[0]}"/>${body}</svg>`;
 }
 
 /** A domain of some width, also where the data has none. */
