@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import { mostDrawn, threeParameterFit, workTimeFit } from '../../src/math/critical-power.ts';
+
+const of = (...values: number[]) => Float64Array.from(values);
+/* Constructed: CP 300 W, W′ 20 kJ, Pmax 1100 W; times exact, fits confirmed in R 4.2 (lm, minpack.lm nlsLM). */
+const watts = of(320, 350, 400, 500, 800);
+const seconds = of(975, 375, 175, 75, 15);
+
+describe('workTimeFit', () => {
+  it('goes through two published efforts', () => {
+    // MacInnis et al. 2019, IJSPP 14:38: 417 W over 240 s, 342 W over 1200 s; published mean CP 323 W.
+    const first = workTimeFit(of(240, 1200), of(417, 342));
+    expect(first?.cp).toBeCloseTo(323.25, 9);
+    expect(first?.reserve).toBeCloseTo(22_500, 6);
+    expect(first?.cpReach).toBeNull();
+    const second = workTimeFit(of(240, 1200), of(412, 344));
+    expect(second?.cp).toBeCloseTo(327, 9);
+    expect(second?.reserve).toBeCloseTo(20_400, 6);
+  });
+  it('agrees with linear regression of work on time', () => {
+    const fit = workTimeFit(seconds, watts);
+    expect(fit?.cp).toBeCloseTo(308.363582365364, 9);
+    expect(fit?.reserve).toBeCloseTo(12948.562895987308, 6);
+    expect(fit?.cpReach).toBeGreaterThan(0);
+  });
+  it('needs two different durations', () => {
+    expect(workTimeFit(of(300, 300), of(300, 310))).toBeNull();
+  });
+});
+
+describe('threeParameterFit', () => {
+  it('recovers the curve that made the points', () => {
+    const fit = threeParameterFit(seconds, watts);
+    expect(fit?.cp).toBeCloseTo(300, 4);
+    expect(fit?.reserve).toBeCloseTo(20_000, 1);
+    expect(fit?.pMax).toBeCloseTo(1100, 2);
+  });
+  it('refuses too few points', () => {
+    expect(threeParameterFit(of(100, 200, 300), of(400, 350, 330))).toBeNull();
+  });
+});
+
+describe('mostDrawn', () => {
+  it('empties above CP, fills as fast below, never beyond full', () => {
+    const power = of(400, 400, 400, 200, 400, 400, 0, 0, 0, 350);
+    expect(mostDrawn(power, 300)).toBe(400);
+    expect(mostDrawn(power, 300, 6)).toBe(50);
+    expect(mostDrawn(of(Number.NaN, 320), 300)).toBe(20);
+  });
+});
