@@ -388,6 +388,7 @@ export type ReasonId =
   | 'no-crossing'
   | 'narrow-range' // values: what (power, cadence)
   | 'cannot-separate' // effects cannot be told apart
+  | 'speed-not-tied' // speed does not follow from power
   | 'no-fact' // values: fact
   | 'nothing-required'
   | 'not-a-race'

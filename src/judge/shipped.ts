@@ -10,6 +10,7 @@ import estimatedPower from '../../rules/estimated-power.rule.json' with { type: 
 import flatSetpoint from '../../rules/flat-setpoint.rule.json' with { type: 'json' };
 import frozenValue from '../../rules/frozen-value.rule.json' with { type: 'json' };
 import gradesFile from '../../rules/grades.json' with { type: 'json' };
+import impliedMass from '../../rules/implied-mass.rule.json' with { type: 'json' };
 import impossibleTorque from '../../rules/impossible-torque.rule.json' with { type: 'json' };
 import lateDrift from '../../rules/late-drift.rule.json' with { type: 'json' };
 import latePowerRise from '../../rules/late-power-rise.rule.json' with { type: 'json' };
@@ -72,6 +73,7 @@ const files: readonly object[] = [
   // Physiology.
   aboveHistory,
   latePowerRise,
+  impliedMass,
   impossibleTorque,
   aboveHumanRecord,
 ];

@@ -76,7 +76,11 @@ export const excessOverHistory = defineMeasure({
     if (all.primary.channels.power === undefined) return notApplicable('no-channel', { channel: 'power' });
     const rides = recent(history, all, options);
     const comparisons = compare(all, history, rides, options);
-    if (comparisons.length === 0) return notApplicable('history-too-thin', { rides: rides.length });
+    if (comparisons.length === 0)
+      return notApplicable('history-too-thin', {
+        windows: Math.min(rides.length, options.fewest - 1),
+        needed: options.fewest,
+      });
     const correlations = comparisons.slice(1).map(({ duration }, k) => {
       return Math.exp(-Math.log(duration / comparisons[k]!.duration) / options.kinship);
     });

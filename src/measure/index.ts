@@ -13,6 +13,7 @@ import { frozenSeconds } from './frozen-seconds.ts';
 import { latePowerExcess } from './late-power-excess.ts';
 import { latticeExcess } from './lattice-excess.ts';
 import { lostSeconds } from './lost-seconds.ts';
+import { massShortfall } from './mass-shortfall.ts';
 import type { Measure } from './measure.ts';
 import { misplacedShare } from './misplaced-share.ts';
 import { missingChannelCount } from './missing-channel-count.ts';
@@ -62,6 +63,7 @@ export const measures: readonly Measure[] = [
   distanceFromOthers,
   excessOverHistory,
   latePowerExcess,
+  massShortfall,
   torqueShare,
   excessOverRecord,
 ];

@@ -66,6 +66,7 @@ const reasons: Readonly<Record<ReasonId | 'failed', Reason>> = {
     full: 'the ride used too narrow a range of {what}',
   },
   'cannot-separate': { short: 'the possible causes cannot be told apart in this ride' },
+  'speed-not-tied': { short: 'speed does not follow from power in this ride' },
   'no-fact': { short: 'a fact it needs was not given', full: '{fact} was not given' },
   'nothing-required': { short: 'the event requires nothing of this kind' },
   'not-a-race': { short: 'the ride is no race' },
