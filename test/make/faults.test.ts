@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { faults } from './faults/index.ts';
+import { Random } from './random.ts';
 import { drawSubmission, type Submission, type SubmissionWish } from './submission.ts';
 
 const wish: SubmissionWish = {
@@ -17,6 +18,7 @@ const planted = (name: string, strength: 'borderline' | 'moderate' | 'clear', mo
     faults: [{ fault, strength: fault.strengths[strength] }],
   });
 };
+const handedIn = ({ primary, seconds, rider, race }: Submission) => ({ primary, seconds, rider, race });
 /** Primary over the honest primary, over a part of the ride. */
 const ratio = (one: Submission, from = 0, to = 1) => {
   const length = honest.primary.time.length;
@@ -39,17 +41,30 @@ describe('faults', () => {
     }
   });
 
-  it.each(faults.map((f) => f.name))(
-    '%s changes the primary and leaves ride and second as they were',
-    (name) => {
-      const one = planted(name, 'clear');
-      expect(one.primary).not.toEqual(honest.primary);
-      if (name !== 'stronger than the history') {
-        expect(one.seconds).toEqual(honest.seconds);
-        expect(one.truth.ride.power).toEqual(honest.truth.ride.power);
-      }
-    },
-  );
+  it.each(faults.map((f) => f.name))('%s changes what is handed in, at every strength', (name) => {
+    const fault = faults.find((f) => f.name === name)!;
+    const own: SubmissionWish = {
+      ...wish,
+      ...fault.wish?.(new Random(name)),
+      seconds: fault.needs.includes('third recording') ? 2 : 1,
+    };
+    const plain = handedIn(drawSubmission('fault', own));
+    for (const strength of Object.values(fault.strengths)) {
+      const one = drawSubmission('fault', { ...own, faults: [{ fault, strength }] });
+      expect(handedIn(one)).not.toEqual(plain);
+    }
+  });
+
+  it.each([
+    'drift',
+    'sprint high',
+    'dead cadence',
+    'spikes',
+    'whole ride multiplied',
+    'loose pedal on the second',
+  ])('%s leaves the ride as it was', (name) => {
+    expect(planted(name, 'clear').truth.ride.power).toEqual(honest.truth.ride.power);
+  });
 
   it.each(['drift', 'warming'])('%s makes the end read higher than the start by its strength', (name) => {
     const rise = ratio(planted(name, 'clear'), 0.8, 0.95) - ratio(planted(name, 'clear'), 0.15, 0.25);

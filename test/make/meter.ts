@@ -57,6 +57,8 @@ export interface MeterSpec {
   readonly cadenceSlope: number;
   /** Share per 10 m/s of flywheel speed above 10 m/s; seen by trainers. */
   readonly speedSlope: number;
+  /** A further error of another sort, put on power at the meter's place before any averaging. */
+  readonly twist: ((power: Float64Array, truth: Truth, random: Random) => void) | null;
   /** Seconds over which power fades when the cranks stop. */
   readonly tail: number;
   /** Reports the wanted power instead of a measurement. */
@@ -120,6 +122,7 @@ export const perfectMeter: MeterSpec = {
   powerPivot: 200,
   cadenceSlope: 0,
   speedSlope: 0,
+  twist: null,
   tail: 0,
   reportsTarget: null,
   stepWatts: 0,
@@ -130,6 +133,7 @@ export const perfectMeter: MeterSpec = {
 export function read(truth: Truth, spec: MeterSpec, random: Random): Signal {
   const power = atPlace(truth, spec, random.fork('sides'));
   errorOf(truth, spec, random.fork('slow')).apply(power);
+  spec.twist?.(power, truth, random.fork('twist'));
   noisy(power, truth.step, spec, random.fork('noise'));
   const smoothed = smooth(power, truth.step, spec.kernel);
   if (spec.ripple !== null) applyRipple(smoothed, truth, spec.ripple);

@@ -1,4 +1,3 @@
-import type { Columns } from '../../../src/types.ts';
 import type { Random } from '../random.ts';
 import type { Draft, Submission, SubmissionWish } from '../submission.ts';
 
@@ -14,15 +13,20 @@ export interface Fault {
   readonly measure: string;
   /** Strengths at which detection is measured. */
   readonly strengths: { readonly borderline: number; readonly moderate: number; readonly clear: number };
+  /** The one strength of a fault that is there or not; clear when left out and all three are alike. */
+  readonly only?: 'moderate' | 'clear';
   /** Evidence without which nobody could see it. */
   readonly needs: readonly Evidence[];
   /** Where the strengths or parameters are from: a citation, or "common practice, no source". */
-  readonly source?: string;
+  readonly source: string;
   /** Rides and meters in which the fault can be met; anything when left out. */
   readonly wish?: (random: Random) => Partial<SubmissionWish>;
   readonly before?: (draft: Draft, strength: number, random: Random) => Draft;
   readonly after?: (submission: Submission, strength: number, random: Random) => Submission;
 }
+
+/** What has no better source. */
+export const practice = 'common practice, no source';
 
 export type Evidence =
   | 'second recording'
@@ -36,20 +40,4 @@ export type Evidence =
 export function withPrimaryMeter(draft: Draft, change: Partial<Draft['meters'][number]>): Draft {
   const at = draft.recordings[0]!.meter;
   return { ...draft, meters: draft.meters.map((meter, k) => (k === at ? { ...meter, ...change } : meter)) };
-}
-
-/** The submission with some channels of the primary changed; the history is still made only when looked at. */
-export function withPrimaryChannels(submission: Submission, channels: Columns): Submission {
-  const primary = { ...submission.primary, channels: { ...submission.primary.channels, ...channels } };
-  const { seconds, rider, race, truth } = submission;
-  return {
-    primary,
-    seconds,
-    rider,
-    race,
-    truth,
-    get history() {
-      return submission.history;
-    },
-  };
 }

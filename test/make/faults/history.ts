@@ -1,13 +1,14 @@
 import { powerFor } from '../ability.ts';
 import { ride, type Truth } from '../ride.ts';
 import type { Draft } from '../submission.ts';
-import { type Fault, withPrimaryMeter } from './fault.ts';
+import { type Fault, practice, withPrimaryMeter } from './fault.ts';
 
 const shared = {
   rules: ['above-history'],
   measure: 'best of 5, 12 or 20 min above what the rider can do fresh, share',
   strengths: { borderline: 0.06, moderate: 0.12, clear: 0.2 },
   needs: ['history'],
+  source: practice,
 } as const;
 
 /** Somebody stronger, or something, did the pedalling. */
@@ -35,12 +36,13 @@ export const readsAboveHistory: Fault = {
 function shareOfAbility(draft: Draft): number {
   const truth = ride(draft.today, draft.demand, draft.random.fork('ride'), { noise: draft.noise });
   const shares = [300, 720, 1200].map(
-    (seconds) => best(truth, seconds) / powerFor(draft.rider.ability, seconds),
+    (seconds) => bestOf(truth, seconds) / powerFor(draft.rider.ability, seconds),
   );
   return Math.max(...shares);
 }
 
-function best({ secondPower }: Truth, width: number): number {
+/** Highest mean crank power (W) over so many seconds. */
+export function bestOf({ secondPower }: Truth, width: number): number {
   let sum = 0;
   let most = 0;
   for (let i = 0; i < secondPower.length; i++) {
@@ -63,4 +65,48 @@ function withAbility(draft: Draft, factor: number): Draft {
     },
     demand: { ...demand, effort: demand.effort.map((watts) => watts * factor) },
   };
+}
+
+const sprints = {
+  rules: ['above-history', 'sprint-shape'],
+  measure: 'best 5 s above what the rider can do fresh, share',
+  strengths: { borderline: 0.15, moderate: 0.25, clear: 0.4 },
+  needs: ['history'],
+  source: practice,
+  wish: () => ({ kind: 'bunch race' as const, minutes: 45 }),
+} as const;
+
+/** A sprinter rode it. */
+export const sprinterRode: Fault = {
+  ...sprints,
+  name: 'sprints beyond the history: another rider',
+  before(draft, strength) {
+    const factor = (1 + strength) / shareOfSprint(draft);
+    const { today } = draft;
+    const { standstill, slope } = today.torque;
+    return {
+      ...draft,
+      today: {
+        ...today,
+        torque: { standstill: standstill * factor, slope: slope * factor },
+        ability: { ...today.ability, pMax: today.ability.pMax * factor },
+      },
+    };
+  },
+};
+
+/** The meter reads sprints high. */
+export const sprintsReadHigh: Fault = {
+  ...sprints,
+  name: 'sprints beyond the history: the meter',
+  before(draft, strength) {
+    const { cp } = draft.rider.ability;
+    const error = (1 + strength) / shareOfSprint(draft) - 1;
+    return withPrimaryMeter(draft, { sprint: { error, from: 1.2 * cp, full: 1.6 * cp } });
+  },
+};
+
+function shareOfSprint(draft: Draft): number {
+  const truth = ride(draft.today, draft.demand, draft.random.fork('ride'), { noise: draft.noise });
+  return bestOf(truth, 5) / powerFor(draft.rider.ability, 5);
 }

@@ -1,16 +1,22 @@
-import { type Fault, withPrimaryMeter } from './fault.ts';
+import { type Fault, practice, withPrimaryMeter } from './fault.ts';
+import { withMeterOf } from './pair.ts';
 
 const shared = {
   rules: ['sprint-overshoot'],
   measure: 'error of sprints beyond the steady one, share',
   strengths: { borderline: 0.08, moderate: 0.15, clear: 0.27 },
   needs: ['second recording'],
+  wish: (random: { integer(low: number, high: number): number }) => ({
+    kind: 'bunch race' as const,
+    minutes: random.integer(35, 60),
+  }),
 } as const;
 
 /** Reads high at sprint power: all of a hard effort is too high. */
 export const sprintHigh: Fault = {
   ...shared,
   name: 'sprint high',
+  source: 'trainers in set-power mode: 13 % (-24 to 50 %) at 750–999 W (Zadow et al. 2016)',
   before(draft, strength) {
     const { cp } = draft.rider.ability;
     return withPrimaryMeter(draft, { sprint: { error: strength, from: cp * 1.25, full: cp * 1.6 } });
@@ -21,7 +27,20 @@ export const sprintHigh: Fault = {
 export const sprintOvershoot: Fault = {
   ...shared,
   name: 'sprint overshoot',
+  source: practice,
   before(draft, strength) {
     return withPrimaryMeter(draft, { overshoot: strength * 2 });
+  },
+};
+
+/** The second loses power in hard efforts: in a low gear, or because the tyre slips. */
+export const secondLosesSprints: Fault = {
+  ...shared,
+  name: 'second loses sprints',
+  source: 'a pedal meter 36.9 % low in a 5 s sprint in a low gear (Bouillod et al. 2017, IJSPP 12:1023)',
+  before(draft, strength) {
+    const { cp } = draft.rider.ability;
+    const sprint = { error: 1 / (1 + strength) - 1, from: cp * 1.25, full: cp * 1.6 };
+    return withMeterOf(draft, 1, { sprint });
   },
 };

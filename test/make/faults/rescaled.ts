@@ -1,0 +1,45 @@
+import { samplesEdited, toldOtherwise } from './edit.ts';
+import { type Fault, practice } from './fault.ts';
+
+const shared = { rules: ['rescaled-series'], needs: [], source: practice } as const;
+
+/** Every watt times a factor, totals made anew. */
+export const rescaledWhole: Fault = {
+  ...shared,
+  name: 'whole ride multiplied',
+  measure: 'factor above 1',
+  strengths: { borderline: 0.02, moderate: 0.05, clear: 0.08 },
+  after(submission, strength) {
+    const power = submission.primary.channels.power!.map((watts) => Math.round(watts * (1 + strength)));
+    return toldOtherwise(submission, { power });
+  },
+};
+
+/** The same, cut off instead of rounded, totals left as they were. */
+export const rescaledCutOff: Fault = {
+  ...shared,
+  name: 'whole ride multiplied and cut off',
+  rules: ['rescaled-series', 'summary-mismatch'],
+  measure: 'factor above 1',
+  strengths: { borderline: 0.02, moderate: 0.05, clear: 0.08 },
+  after(submission, strength) {
+    const power = submission.primary.channels.power!.map((watts) => Math.floor(watts * (1 + strength)));
+    return samplesEdited(submission, { power });
+  },
+};
+
+/** From some moment on, to the end or for a third of the ride. */
+export const rescaledPart: Fault = {
+  ...shared,
+  name: 'part of the ride multiplied',
+  measure: 'factor above 1, in a part',
+  strengths: { borderline: 0.03, moderate: 0.06, clear: 0.12 },
+  after(submission, strength, random) {
+    const power = submission.primary.channels.power!.slice();
+    const share = random.between(0.3, 0.6);
+    const from = Math.round(power.length * (random.chance(0.5) ? 1 - share : random.between(0, 1 - share)));
+    const to = Math.min(power.length, from + Math.round(power.length * share));
+    for (let k = from; k < to; k++) power[k] = Math.round(power[k]! * (1 + strength));
+    return toldOtherwise(submission, { power });
+  },
+};
