@@ -4,6 +4,7 @@
 
 import { align, alignExtra } from './align/index.ts';
 import { assemble } from './assemble.ts';
+import { withoutPlaces } from './declared.ts';
 import { historyFor } from './history/before.ts';
 import { gradeOf, reachOf } from './judge/grade.ts';
 import { judge } from './judge/judge.ts';
@@ -71,6 +72,14 @@ export async function audit(
 ): Promise<Report> {
   onStage('reading');
   const primary = await read(submission.primary);
+  if (primary.channels.power === undefined && primary.extraMeters.length === 0) {
+    throw new Problem({
+      code: 'no-power',
+      what: 'this recording holds no power, so there is nothing to audit',
+      where: submission.primary.name,
+      hint: 'Hand in the recording of a ride with a power meter or trainer, in its original format',
+    });
+  }
   const { seconds, unreadable: unread } = await readSeconds(submission.seconds);
   const unreadable = [...(submission.unopened ?? []), ...unread];
   return auditRecordings({ ...submission, primary, seconds, unreadable }, rules, onStage);
@@ -82,7 +91,8 @@ export function auditRecordings(
   rules: RuleSet,
   onStage: Watch = () => {},
 ): Report {
-  const { rider, race, profile, unreadable } = submission;
+  const { race, profile, unreadable } = submission;
+  const rider = unreadable.length === 0 ? submission.rider : withoutPlaces(submission.rider);
   const { series: primary, steps } = normalise(submission.primary, 'primary');
   const seconds = submission.seconds.map((second) => normalise(second, `second:${short(second)}`));
 

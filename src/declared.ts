@@ -1,4 +1,4 @@
-import type { DeviceFacts, Subjects } from './types.ts';
+import type { DeviceFacts, RiderFacts, Subjects } from './types.ts';
 
 /**
  * The declaration that goes with a meter: one that bears the name of its file (or field), or its role.
@@ -28,4 +28,13 @@ export function declaredPair(
     own: declaredFor(rider.devices, primary.recording.name, 'primary'),
     other: declaredFor(rider.devices, seconds[position]!.name, secondRole(position)),
   };
+}
+
+/**
+ * The rider's facts without declarations by position: where a recording could not be read, nobody knows
+ * any more which of the others was meant, and a claim must not tighten the limits of the wrong meter.
+ */
+export function withoutPlaces(rider: RiderFacts): RiderFacts {
+  const devices = rider.devices?.filter(({ name }) => !/^second( \d+)?$/.test(name));
+  return devices === undefined ? rider : { ...rider, devices };
 }

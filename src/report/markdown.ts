@@ -9,6 +9,7 @@ import { cautions } from './words/cautions.ts';
 import { becauseSaid, gradeMeans, gradeWord, levelWords, missingSaid, reachSaid } from './words/grade.ts';
 import { counted, spans } from './words/number.ts';
 import { capital, foreign, type Sentence } from './words/sentence.ts';
+import { damageSaid } from './words/story.ts';
 import { meterName } from './words/subject.ts';
 
 export interface MarkdownOptions {
@@ -87,7 +88,7 @@ function sentence(pieces: Sentence): string {
 function head(report: Report): readonly string[] {
   return [
     `## ${text(`${gradeWord(report.grade)}. ${gradeMeans(report.grade)}`)}`,
-    [reachSaid(report), missingSaid(report), becauseSaid(report)]
+    [reachSaid(report), damageSaid(report), missingSaid(report), becauseSaid(report)]
       .filter((part) => part !== null)
       .map(text)
       .join(' '),

@@ -9,7 +9,7 @@ import { becauseSaid, gradeMeans, gradeWord, levelHeadings, missingSaid, reachSa
 import { clock, duration, quantity, span, spans } from './words/number.ts';
 import { capital, plain } from './words/sentence.ts';
 import { falseAlarmSaid } from './words/source.ts';
-import { alignmentSaid, defectSaid } from './words/story.ts';
+import { alignmentSaid, damageSaid, defectSaid } from './words/story.ts';
 import { deviceSaid, meterName, recordingName } from './words/subject.ts';
 import { columns, wrap } from './wrap.ts';
 
@@ -124,7 +124,8 @@ function inAscii(text: string): string {
 function gradeOf(page: Page, report: Report, { rests }: Outline): void {
   page.put(`${gradeWord(report.grade)}. ${gradeMeans(report.grade)}`, { style: 'bold' });
   page.put(reachSaid(report));
-  for (const said of [missingSaid(report), becauseSaid(report)]) if (said !== null) page.put(said);
+  for (const said of [damageSaid(report), missingSaid(report), becauseSaid(report)])
+    if (said !== null) page.put(said);
   if (rests.length > 0) page.put(`It rests on: ${rests.map((one) => one.title).join('; ')}.`);
   page.gap();
   for (const caution of cautions(report)) page.put(caution, { lead: '· ', style: 'dim' });

@@ -5,6 +5,7 @@ import { cautions } from '../words/cautions.ts';
 import { becauseSaid, gradeMeans, gradeWord, missingSaid, reachSaid } from '../words/grade.ts';
 import { clock, counted, duration, span } from '../words/number.ts';
 import { capital, foreign, plain } from '../words/sentence.ts';
+import { damageSaid } from '../words/story.ts';
 import { recordingName } from '../words/subject.ts';
 import { findingId, type Layout } from './layout.ts';
 import { bullets, said, section, terms } from './said.ts';
@@ -12,6 +13,7 @@ import { bullets, said, section, terms } from './said.ts';
 /** The grade in words, its reach, what it rests on, and in the margin which submission it is about. */
 export function mast({ report, told: { rests } }: Layout): Markup {
   return html`<header class="row mast"><div class="flow"><h1>${gradeWord(report.grade)}. ${gradeMeans(report.grade)}</h1><p class="lead">${reachSaid(report)}</p>${[
+    damageSaid(report),
     missingSaid(report),
     becauseSaid(report),
   ].map((text) => text !== null && html`<p>${text}</p>`)}${

@@ -5,13 +5,15 @@ import type {
   DefectId,
   LeftOut,
   Origin,
+  Report,
   Step,
   StepId,
 } from '../../types.ts';
 import { fill } from './fill.ts';
 import { channelNames } from './names.ts';
 import { duration, figure, number, quantity } from './number.ts';
-import type { Sentence } from './sentence.ts';
+import { capital, plain, type Sentence } from './sentence.ts';
+import { recordingName } from './subject.ts';
 
 /** What was wrong with a file, and what reading did about it. */
 const defects: Readonly<Record<DefectId, string>> = {
@@ -77,6 +79,27 @@ const leftOut: Readonly<Record<LeftOut, string>> = {
 
 export function defectSaid(defect: Defect): Sentence {
   return fill(defects[defect.id], defect.values);
+}
+
+/** Faults of a file that a reader must know before the grade: part of the ride may be missing or wrong. */
+const damages: ReadonlySet<DefectId> = new Set([
+  'truncated',
+  'checksum-wrong',
+  'never-closed',
+  'markup-ends-early',
+]);
+
+/** What is damaged among the files, in one line; null when nothing is. */
+export function damageSaid(report: Report): string | null {
+  const { primary, seconds } = report.submission;
+  const found = [primary, ...seconds].flatMap((one) =>
+    one.defects
+      .filter(({ id }) => damages.has(id))
+      .map(
+        (defect) => `${plain(capital([recordingName(report, one)]))}, damaged: ${plain(defectSaid(defect))}`,
+      ),
+  );
+  return found.length === 0 ? null : found.join(' ');
 }
 
 export function stepSaid(step: Step): Sentence {
