@@ -10,10 +10,12 @@ import estimatedPower from '../../rules/estimated-power.rule.json' with { type: 
 import flatSetpoint from '../../rules/flat-setpoint.rule.json' with { type: 'json' };
 import frozenValue from '../../rules/frozen-value.rule.json' with { type: 'json' };
 import gradesFile from '../../rules/grades.json' with { type: 'json' };
+import heartRateUnresponsive from '../../rules/heart-rate-unresponsive.rule.json' with { type: 'json' };
 import impliedMass from '../../rules/implied-mass.rule.json' with { type: 'json' };
 import impossibleTorque from '../../rules/impossible-torque.rule.json' with { type: 'json' };
 import lateDrift from '../../rules/late-drift.rule.json' with { type: 'json' };
 import latePowerRise from '../../rules/late-power-rise.rule.json' with { type: 'json' };
+import machineLike from '../../rules/machine-like.rule.json' with { type: 'json' };
 import meanBias from '../../rules/mean-bias.rule.json' with { type: 'json' };
 import missingChannel from '../../rules/missing-channel.rule.json' with { type: 'json' };
 import oddOneOut from '../../rules/odd-one-out.rule.json' with { type: 'json' };
@@ -57,6 +59,7 @@ const files: readonly object[] = [
   powerSpike,
   overSmoothed,
   estimatedPower,
+  machineLike,
   // Agreement.
   differentRide,
   sharedOrigin,
@@ -73,6 +76,7 @@ const files: readonly object[] = [
   // Physiology.
   aboveHistory,
   latePowerRise,
+  heartRateUnresponsive,
   impliedMass,
   impossibleTorque,
   aboveHumanRecord,

@@ -17,6 +17,7 @@ import { massShortfall } from './mass-shortfall.ts';
 import type { Measure } from './measure.ts';
 import { misplacedShare } from './misplaced-share.ts';
 import { missingChannelCount } from './missing-channel-count.ts';
+import { missingTraits } from './missing-traits.ts';
 import { overallDifference } from './overall-difference.ts';
 import { powerAtZeroCadence } from './power-at-zero-cadence.ts';
 import { powerDependence } from './power-dependence.ts';
@@ -30,6 +31,7 @@ import { torqueShare } from './torque-share.ts';
 import { totalDiscrepancy } from './total-discrepancy.ts';
 import { uncoveredShare } from './uncovered-share.ts';
 import { unexplainedDetail } from './unexplained-detail.ts';
+import { unresponsiveShare } from './unresponsive-share.ts';
 import { zeroCadenceShare } from './zero-cadence-share.ts';
 
 /** Every measure, in the order of the families: recording, trace, agreement, physiology. */
@@ -49,6 +51,7 @@ export const measures: readonly Measure[] = [
   spikeCount,
   averagingSeconds,
   speedCurveScatter,
+  missingTraits,
   sharedDetail,
   unexplainedDetail,
   overallDifference,
@@ -63,6 +66,7 @@ export const measures: readonly Measure[] = [
   distanceFromOthers,
   excessOverHistory,
   latePowerExcess,
+  unresponsiveShare,
   massShortfall,
   torqueShare,
   excessOverRecord,
