@@ -19,6 +19,7 @@ export const missingTraits = defineMeasure({
     stillestHeart: number('share of seconds in which heart rate changes, at least'),
     busiestHeart: number('and at most'),
     heartScatter: number('scatter of heart rate around what power and time explain, at least, bpm'),
+    heartFrom: number('second of the recording from which that is looked at'),
     heartTimes: numbers('time constants tried for the answer of heart rate to power, s'),
     unevenDigits: number('share of watts that would have to end otherwise, at most'),
     digitChance: number('probability by chance up to which uneven digits count'),

@@ -14,6 +14,7 @@ export interface TraitLimits {
   readonly stillestHeart: number;
   readonly busiestHeart: number;
   readonly heartScatter: number;
+  readonly heartFrom: number;
   readonly heartTimes: readonly number[];
   readonly unevenDigits: number;
   readonly digitChance: number;
@@ -100,7 +101,8 @@ function heartMoves({ channels: { heartRate } }: Series, limits: TraitLimits): T
 function heartScatter({ channels: { heartRate, power } }: Series, limits: TraitLimits): Trait | null {
   if (heartRate === undefined || power === undefined) return null;
   const rows: number[] = [];
-  for (let i = 0; i < heartRate.length; i += 5) if (heartRate[i]! > 0) rows.push(i);
+  // The start is left out: where the heart came from is not in the file.
+  for (let i = limits.heartFrom; i < heartRate.length; i += 5) if (heartRate[i]! > 0) rows.push(i);
   if (5 * rows.length < limits.minimumSeconds) return null;
   const y = Float64Array.from(rows, (i) => heartRate[i]!);
   const ones = y.map(() => 1);
