@@ -8,7 +8,7 @@ const id = 'implied-mass';
 /** Ten minutes up a climb of changing grade on a simulated course: rider of 70 kg on 8 kg. */
 function climbing(massKg: number | undefined, indoors = true, noise = 0) {
   const random = uniform(3);
-  const road = { massKg: 78, dragArea: 0.32, rolling: 0.004, density: 1.19883 };
+  const road = { massKg: 78, dragArea: 0.22, rolling: 0.004, density: 1.19883 };
   let height = 100;
   const altitude: number[] = [];
   const speed: number[] = [];

@@ -1,0 +1,89 @@
+import { firstOrder } from '../math/first-order.ts';
+import { totalLength } from '../math/stretches.ts';
+import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
+import { cleanHeartRate, type HeartRateFaults, heartRateFaults } from './rider/heart-rate.ts';
+import { type HeartWindow, heartWindows } from './rider/heart-windows.ts';
+
+/**
+ * Share of the windows with changing power in which heart rate does not answer to it, as a first-order
+ * system with lag and slow drift would. Seconds in which the strap dropped out, hung, or a sensor counted
+ * the cadence are taken out first and said: they are faults of sensors. The interval is Wilson's (1927).
+ */
+export const unresponsiveShare = defineMeasure({
+  id: 'unresponsive-share',
+  of: 'recording',
+  options: {
+    windowSeconds: number('length of a window, s'),
+    leastWindows: number('fewest windows with changing power'),
+    leastKnown: number('share of a window in which heart rate and power must be known'),
+    leastVariation: number(
+      'SD of power as a quick heart follows it, over its mean, from which it must answer',
+    ),
+    timeConstants: numbers('time constants tried, s'),
+    lags: numbers('lags tried, s'),
+    leastCorrelation: number('correlation below which heart rate does not answer'),
+    faultShare: number('share of the race from which a sensor fault is worth saying'),
+    stuckSeconds: number('one heart rate for this long counts as stuck, s'),
+    cadenceBeats: number('heart rate this close to the cadence … (bpm)'),
+    cadenceSeconds: number('… for this long counts as the cadence, s'),
+  },
+  circumstances: {
+    'strap dropped out': 'the strap dropped out for part of the race',
+    'heart rate stuck': 'heart rate hung at one value for part of the race',
+    'cadence counted': 'the sensor counted the cadence for part of the race',
+  },
+  compute(all, series, options) {
+    const { power, heartRate } = series.channels;
+    if (power === undefined) return notApplicable('no-channel', { channel: 'power' });
+    if (heartRate === undefined) return notApplicable('no-channel', { channel: 'heartRate' });
+    const faults = heartRateFaults(series, options);
+    const clean = cleanHeartRate(series, faults);
+    let best: HeartWindow[] = [];
+    let most = -Infinity;
+    const felt = firstOrder(power, options.timeConstants[0]!);
+    for (const tau of options.timeConstants) {
+      const followed = firstOrder(power, tau);
+      for (const lag of options.lags) {
+        const windows = heartWindows({ felt, followed, heartRate: clean }, all.window, lag, options);
+        const sum = windows.reduce((total, { r }) => total + r, 0);
+        if (sum <= most) continue;
+        most = sum;
+        best = windows;
+      }
+    }
+    const [blocks, needed] = [best.length, options.leastWindows];
+    if (blocks < needed) return notApplicable('too-few-blocks', { blocks, needed });
+    const silent = best.filter(({ r }) => r < options.leastCorrelation);
+    const share = silent.length / blocks;
+    return measured(share, 'share', wilson(silent.length, blocks), blocks, {
+      stretches: silent.map(({ stretch }) => stretch),
+      circumstances: circumstancesOf(faults, options.faultShare * (all.window[1] - all.window[0])),
+      details: {
+        windows: blocks,
+        silent: silent.length,
+        correlation: { value: best.reduce((sum, { r }) => sum + r, 0) / blocks, unit: 'r' },
+        missing: { value: totalLength(faults.missing), unit: 's' },
+        stuck: { value: totalLength(faults.stuck), unit: 's' },
+        cadence: { value: totalLength(faults.cadence), unit: 's' },
+      },
+    });
+  },
+});
+
+function circumstancesOf({ missing, stuck, cadence }: HeartRateFaults, least: number): string[] {
+  const named = [
+    ['strap dropped out', missing],
+    ['heart rate stuck', stuck],
+    ['cadence counted', cadence],
+  ] as const;
+  return named.filter(([, stretches]) => totalLength(stretches) >= least).map(([name]) => name);
+}
+
+/** 95 % interval of a share by Wilson's score. */
+function wilson(hits: number, of: number): [number, number] {
+  const z = 1.96;
+  const share = hits / of;
+  const middle = (share + z ** 2 / (2 * of)) / (1 + z ** 2 / of);
+  const reach = (z / (1 + z ** 2 / of)) * Math.sqrt((share * (1 - share)) / of + z ** 2 / (4 * of ** 2));
+  return [Math.max(0, middle - reach), Math.min(1, middle + reach)];
+}

@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import { unresponsiveShare } from '../../src/measure/unresponsive-share.ts';
+import { measuredOf, outcomeOf } from './measure-of.ts';
+import { heartRide } from './rider/heart.ts';
+import { alone, seriesOf } from './series.ts';
+
+const id = 'heart-rate-unresponsive';
+const of = (columns: Parameters<typeof seriesOf>[0]) => alone(seriesOf(columns));
+const own = heartRide('own', { driftPerHour: 8 });
+const foreign = heartRide('somebody else').heartRate;
+
+/** The ride with the heart rate of somebody else over this share of it. */
+function mixed(share: number) {
+  const heartRate = own.heartRate.slice();
+  heartRate.set(foreign.subarray(0, Math.round(share * foreign.length)));
+  return of({ ...own, heartRate });
+}
+
+describe('unresponsiveShare', () => {
+  it('is nil for a heart that answers, drift and all', () => {
+    const got = measuredOf(unresponsiveShare, id, of(own));
+    expect(got.value).toBe(0);
+    expect(got.interval[0]).toBe(0);
+    expect(got.circumstances).toEqual([]);
+  });
+  it('grows with the share in which the heart is somebody else’s', () => {
+    const [third, half, all] = [1 / 3, 1 / 2, 1].map((share) =>
+      measuredOf(unresponsiveShare, id, mixed(share)),
+    );
+    expect(third!.value).toBeGreaterThan(0.05);
+    expect(half!.value).toBeGreaterThan(third!.value);
+    expect(all!.value).toBeGreaterThan(0.6);
+    expect(all!.interval[0]).toBeGreaterThan(0.4);
+    expect(half!.stretches.every(([from]) => from < 1800)).toBe(true);
+  });
+  it('gives the interval of Wilson 1927', () => {
+    // 10 of 20: centre 0.5, half-width 1.96·√(0.25/20 + 1.96²/1600)/(1 + 1.96²/20) = 0.2007 (computed).
+    const { interval, value, count } = measuredOf(unresponsiveShare, id, mixed(1));
+    const z = 1.96;
+    const middle = (value + z ** 2 / (2 * count)) / (1 + z ** 2 / count);
+    expect((interval[0] + interval[1]) / 2).toBeCloseTo(interval[1] < 1 ? middle : (interval[0] + 1) / 2, 9);
+  });
+  it('tells faults of sensors from a heart that does not answer', () => {
+    const heartRate = own.heartRate.slice();
+    heartRate.fill(Number.NaN, 200, 500);
+    heartRate.fill(150, 1000, 1300);
+    for (let i = 2000; i < 2400; i++) heartRate[i] = Math.round(own.cadence[i]!);
+    const got = measuredOf(unresponsiveShare, id, of({ ...own, heartRate }));
+    expect(got.value).toBe(0);
+    expect([...got.circumstances].sort()).toEqual([
+      'cadence counted',
+      'heart rate stuck',
+      'strap dropped out',
+    ]);
+    expect(got.details.missing).toEqual({ value: 300, unit: 's' });
+  });
+  it('says nothing where power hardly changes, or without a channel', () => {
+    const even = heartRide('even', { watts: () => 220 });
+    expect(outcomeOf(unresponsiveShare, id, of(even))).toMatchObject({ reason: 'too-few-blocks' });
+    expect(outcomeOf(unresponsiveShare, id, of({ power: own.power }))).toMatchObject({
+      reason: 'no-channel',
+    });
+    expect(outcomeOf(unresponsiveShare, id, of({ heartRate: foreign }))).toMatchObject({
+      reason: 'no-channel',
+    });
+  });
+});
