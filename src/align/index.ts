@@ -12,7 +12,7 @@ import { byChannel, correlationAt, detrend } from './by-channel.ts';
 import { choose } from './choose.ts';
 import { lags as correlateLags, gainWithin, peaks } from './lags.ts';
 import { originEvidence, originOf } from './origin.ts';
-import { delays, driftOf, lagOf } from './refine.ts';
+import { delays, driftOf, lagOf, settle } from './refine.ts';
 import { segments as findSegments } from './segments.ts';
 import { settings } from './settings.ts';
 import { shift } from './shift.ts';
@@ -53,9 +53,13 @@ export function align(primary: Series, second: Series, subject: Subject, window:
     agreement: (lag) => channelAgreement(primary, second, lag),
   });
   const peak = lags.correlation[choice.lag - lags.first] ?? 0;
-  const { segments } = choice;
-  const series = shift(second, primary, segments);
-  const found = choice.secure ? delays(power, other, segments) : [];
+  const found = choice.secure ? delays(power, other, choice.segments) : [];
+  const segments = settle(choice.segments, found);
+  const series = shift(
+    second,
+    primary,
+    segments.map((segment) => ({ ...segment, lag: Math.round(segment.lag) })),
+  );
   const lag = lagOf(found, choice.lag);
   const offset = { value: lag.value - clockLag, low: lag.low - clockLag, high: lag.high - clockLag };
   const evidence = choice.secure ? originEvidence(power, series.channels.power!) : null;

@@ -21,11 +21,24 @@ export function delays(own: Float64Array, other: Float64Array, segments: readonl
   const width = settings.delayWindow;
   return segments.flatMap(({ stretch, lag }) => {
     const found: Delay[] = [];
-    for (let from = stretch[0]; from + width <= stretch[1]; from += width) {
-      const shift = delayWithin(own, other, from, from + width, lag);
-      if (shift !== null) found.push({ at: from + width / 2, lag: lag + shift });
+    for (let from = stretch[0]; from + settings.leastDelayWindow <= stretch[1]; from += width) {
+      const to = Math.min(from + width, stretch[1]);
+      const shift = to - from < settings.leastDelayWindow ? null : delayWithin(own, other, from, to, lag);
+      if (shift !== null) found.push({ at: (from + to) / 2, lag: lag + shift });
     }
     return found;
+  });
+}
+
+/**
+ * Each segment with the lag that its windows agree on, to a fraction of a second: the whole second with the
+ * highest correlation favours the crisper edge of an average, its centre of mass is where power belongs.
+ */
+export function settle(segments: readonly Segment[], found: readonly Delay[]): Segment[] {
+  return segments.map((segment) => {
+    const [from, to] = segment.stretch;
+    const inside = found.filter(({ at }) => at >= from && at < to).map(({ lag }) => lag);
+    return inside.length === 0 ? segment : { ...segment, lag: mean(inside) };
   });
 }
 

@@ -24,6 +24,7 @@ export const settings = {
   segmentCandidates: 12,
   /** Windows (s) in which the lag is found to a fraction of a second, and how many make a drift. */
   delayWindow: 600,
+  leastDelayWindow: 120,
   driftWindows: 4,
   /** Lags (s) searched for each channel around the chosen offset: heart rate is buffered longest. */
   channelLag: { power: 5, cadence: 5, heartRate: 20 },

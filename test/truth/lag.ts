@@ -1,4 +1,4 @@
-import type { AlignedSecond, Alignment } from '../../src/types.ts';
+import type { Alignment } from '../../src/types.ts';
 import type { MeterSpec } from '../make/meter.ts';
 import type { RecorderSpec } from '../make/recorder.ts';
 import type { Submission } from '../make/submission.ts';
@@ -17,8 +17,8 @@ export function checkPair(submission: Submission, index: number, alignment: Alig
     // Position in the primary's series → second of the ride, by the primary's clock.
     const middle = start + (from + to) / 2 - own.recorder.offset;
     const truth = told(draft.meters[own.meter]!, own.recorder, middle, draft.demand.stops);
-    const other_ = told(draft.meters[other.meter]!, other.recorder, middle, draft.demand.stops);
-    return Math.abs(offset - (truth - other_));
+    const theirs = told(draft.meters[other.meter]!, other.recorder, middle, draft.demand.stops);
+    return Math.abs(offset - (truth - theirs));
   });
   return { secure, origin, segments: segments.length, off: offs.length === 0 ? null : Math.max(...offs) };
 }
@@ -30,9 +30,16 @@ function told(
   at: number,
   stops: readonly (readonly [from: number, to: number])[],
 ): number {
-  const age = meter.kernel.seconds / 2 + meter.lag + meter.jitter / 2;
+  // A reading stands until the next message: on average half of that time.
+  const age = meter.kernel.seconds / 2 + meter.lag + meter.jitter / 2 + meter.every / 2;
   const drift = (recorder.driftPpm * 1e-6 * Math.max(0, at - recorder.from)) / 1;
   return recorder.offset + age + drift - held(recorder, at, stops);
+}
+
+/** Seconds for which a message has stood when the recorder writes it down. */
+function standing({ every }: MeterSpec, { offset }: RecorderSpec): number {
+  const phase = (1 - (offset - Math.floor(offset))) % 1;
+  return every > 0 ? phase % every : 0;
 }
 
 /** Seconds for which a clock that skips pauses has stood still by then. */
@@ -46,5 +53,3 @@ function held(
   for (const [stop, go] of stops) if (go <= at && stop >= from) sum += Math.max(0, go - stop - 3);
   return sum;
 }
-
-export type Pairs = readonly Pick<AlignedSecond, 'alignment'>[];
