@@ -26,6 +26,7 @@ import powerSpike from '../../rules/power-spike.rule.json' with { type: 'json' }
 import recordingGap from '../../rules/recording-gap.rule.json' with { type: 'json' };
 import repeatedBlock from '../../rules/repeated-block.rule.json' with { type: 'json' };
 import rescaledSeries from '../../rules/rescaled-series.rule.json' with { type: 'json' };
+import reserveOverdrawn from '../../rules/reserve-overdrawn.rule.json' with { type: 'json' };
 import responseLag from '../../rules/response-lag.rule.json' with { type: 'json' };
 import sharedOrigin from '../../rules/shared-origin.rule.json' with { type: 'json' };
 import sprintOvershoot from '../../rules/sprint-overshoot.rule.json' with { type: 'json' };
@@ -76,6 +77,7 @@ const files: readonly object[] = [
   // Physiology.
   aboveHistory,
   latePowerRise,
+  reserveOverdrawn,
   heartRateUnresponsive,
   impliedMass,
   impossibleTorque,

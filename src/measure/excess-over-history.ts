@@ -7,6 +7,7 @@ import type { Chart, History, PastRide, Quantity, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
 import { abilityBelief } from './rider/ability-belief.ts';
 import { highest, type Kin, type WindowGroup, windowGroups } from './rider/past-windows.ts';
+import { meanWithin } from './rider/windows.ts';
 
 const spec = {
   durations: numbers('durations compared, s, rising'),
@@ -192,7 +193,9 @@ function floorsOf(
   options: Options,
 ): Floors {
   const anchorAt = durations.indexOf(options.anchor);
-  const race = raceHeartRates(all, durations);
+  const { power, heartRate } = all.primary.channels;
+  const race =
+    heartRate === undefined ? durations.map(() => 0) : meanWithin(power!, heartRate, durations, all.window);
   const highestHeld = Math.max(
     highest(rides, anchorAt, (ride) => ride.heartRates),
     race[anchorAt] ?? 0,
@@ -206,26 +209,6 @@ function floorsOf(
             Math.max(options.easyHeartRate * highestHeld, (1 - options.heartRateSlack / 100) * bpm),
           ),
   };
-}
-
-/**
- * Mean heart rate of the race over its best window of each duration, bpm; beyond the length of the race that
- * of the longest one; 0 where it is not known.
- */
-function raceHeartRates({ primary, window }: Subjects, durations: readonly number[]): number[] {
-  const { power, heartRate } = primary.channels;
-  const best = meanMaximal(power!, durations, ...window);
-  let last = 0;
-  return durations.map((duration, k) => {
-    if (heartRate === undefined || best.from[k]! < 0) return last;
-    last = meanWithin(heartRate, best.from[k]!, duration);
-    return last;
-  });
-}
-
-function meanWithin(column: Float64Array, from: number, seconds: number): number {
-  const known = column.subarray(from, from + seconds).filter((value) => value > 0);
-  return known.length * 2 < seconds ? 0 : known.reduce((a, b) => a + b, 0) / known.length;
 }
 
 /** The durations of the profile whose windows speak for the k-th duration asked about. */

@@ -21,6 +21,7 @@ import { missingTraits } from './missing-traits.ts';
 import { overallDifference } from './overall-difference.ts';
 import { powerAtZeroCadence } from './power-at-zero-cadence.ts';
 import { powerDependence } from './power-dependence.ts';
+import { reserveShare } from './reserve-share.ts';
 import { sharedDetail } from './shared-detail.ts';
 import { sharedSeconds } from './shared-seconds.ts';
 import { speedCurveScatter } from './speed-curve-scatter.ts';
@@ -66,6 +67,7 @@ export const measures: readonly Measure[] = [
   distanceFromOthers,
   excessOverHistory,
   latePowerExcess,
+  reserveShare,
   unresponsiveShare,
   massShortfall,
   torqueShare,
