@@ -30,6 +30,7 @@ import reserveOverdrawn from '../../rules/reserve-overdrawn.rule.json' with { ty
 import responseLag from '../../rules/response-lag.rule.json' with { type: 'json' };
 import sharedOrigin from '../../rules/shared-origin.rule.json' with { type: 'json' };
 import sprintOvershoot from '../../rules/sprint-overshoot.rule.json' with { type: 'json' };
+import sprintShape from '../../rules/sprint-shape.rule.json' with { type: 'json' };
 import summaryMismatch from '../../rules/summary-mismatch.rule.json' with { type: 'json' };
 import warmupCrossing from '../../rules/warmup-crossing.rule.json' with { type: 'json' };
 import wideSpread from '../../rules/wide-spread.rule.json' with { type: 'json' };
@@ -77,6 +78,7 @@ const files: readonly object[] = [
   // Physiology.
   aboveHistory,
   latePowerRise,
+  sprintShape,
   reserveOverdrawn,
   heartRateUnresponsive,
   impliedMass,

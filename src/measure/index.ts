@@ -26,6 +26,7 @@ import { sharedDetail } from './shared-detail.ts';
 import { sharedSeconds } from './shared-seconds.ts';
 import { speedCurveScatter } from './speed-curve-scatter.ts';
 import { spikeCount } from './spike-count.ts';
+import { sprintDisproportion } from './sprint-disproportion.ts';
 import { sprintExcess } from './sprint-excess.ts';
 import { torqueOffset } from './torque-offset.ts';
 import { torqueShare } from './torque-share.ts';
@@ -67,6 +68,7 @@ export const measures: readonly Measure[] = [
   distanceFromOthers,
   excessOverHistory,
   latePowerExcess,
+  sprintDisproportion,
   reserveShare,
   unresponsiveShare,
   massShortfall,
