@@ -30,9 +30,8 @@ function told(
   at: number,
   stops: readonly (readonly [from: number, to: number])[],
 ): number {
-  // A reading stands until the next message: on average half of that time.
-  const age = meter.kernel.seconds / 2 + meter.lag + meter.jitter / 2 + meter.every / 2;
-  const drift = (recorder.driftPpm * 1e-6 * Math.max(0, at - recorder.from)) / 1;
+  const age = meter.kernel.seconds / 2 + meter.lag + meter.jitter / 2 + standing(meter, recorder);
+  const drift = recorder.driftPpm * 1e-6 * Math.max(0, at - recorder.from);
   return recorder.offset + age + drift - held(recorder, at, stops);
 }
 
