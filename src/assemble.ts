@@ -170,7 +170,10 @@ function readings(column: Float64Array | undefined): Reading[] | null {
 /** Every number to six figures, so that the last bit of a logarithm never shows in the report's bytes. */
 function rounded<T>(data: T): T {
   if (typeof data === 'number') return (Number.isInteger(data) ? data : toFigures(data, 6)) as T;
-  if (Array.isArray(data)) return data.map(rounded) as T;
   if (data === null || typeof data !== 'object') return data;
+  // Most of a report is columns of whole watts: an array that needs no rounding is kept as it is.
+  if (Array.isArray(data)) return (data.every(needsNone) ? data : data.map(rounded)) as T;
   return Object.fromEntries(Object.entries(data).map(([key, value]) => [key, rounded(value)])) as T;
 }
+
+const needsNone = (value: unknown) => value === null || Number.isInteger(value);
