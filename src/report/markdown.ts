@@ -123,7 +123,7 @@ function list(title: string, items: readonly string[]): readonly string[] {
 
 function details(report: Report, told: Told): string {
   const { rule, finding } = told;
-  const chart = report.charts.find(({ id }) => finding.charts.includes(id));
+  const chart = report.charts.find(({ id }) => id === finding.charts[0]);
   return [
     `### ${text(told.title)}`,
     [told.claim, ...told.remarks].map(sentence).join(' '),

@@ -32,10 +32,12 @@ const open = new Set([
   'off',
 ]);
 
-/** The report with one string in every such field. */
-export function withName(report: Report, name: string): Report {
+/** The report with one string in every such field, or with several in turn. */
+export function withName(report: Report, name: string | readonly string[]): Report {
+  let turn = 0;
+  const next = () => (typeof name === 'string' ? name : name[turn++ % name.length]!);
   const walk = (value: unknown, key: string): unknown => {
-    if (typeof value === 'string') return open.has(key) ? name : value;
+    if (typeof value === 'string') return open.has(key) ? next() : value;
     if (Array.isArray(value)) return value.map((one) => walk(one, key));
     if (value === null || typeof value !== 'object') return value;
     return Object.fromEntries(Object.entries(value).map(([inner, one]) => [inner, walk(one, inner)]));
@@ -49,7 +51,7 @@ export function withName(report: Report, name: string): Report {
       ...made.submission,
       primary: { ...made.submission.primary, role: 'primary' },
       seconds: made.submission.seconds.map((one) => ({ ...one, role: 'second' as const })),
-      unreadable: [{ name, why: name }],
+      unreadable: [{ name: next(), why: next() }],
     },
   };
 }

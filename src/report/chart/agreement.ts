@@ -27,7 +27,7 @@ export function agreement(chart: AgreementChart, setting: Setting): Picture {
     title,
     description,
     table: {
-      head: ['', 'difference'],
+      head: ['line', 'difference'],
       rows: [
         ['mean', percent(mean)],
         ['lower limit of agreement', percent(low)],

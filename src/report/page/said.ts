@@ -36,7 +36,7 @@ export function table(
   rows: readonly (readonly Hole[])[],
   kind: 'words' | 'numbers' = 'words',
 ): Markup {
-  return html`<div class="scroll" role="region" tabindex="0" aria-label="${caption}"><table class="${kind}"><caption>${caption}</caption><thead><tr>${head.map(
+  return html`<div class="scroll" role="group" tabindex="0" aria-label="${caption}"><table class="${kind}"><caption>${caption}</caption><thead><tr>${head.map(
     (cell) => html`<th scope="col">${cell}</th>`,
   )}</tr></thead><tbody>${rows.map(
     ([first, ...others]) =>

@@ -94,6 +94,6 @@ export function checksums(report: Report): Markup {
   return section(
     'checksums',
     'Checksums, to run it again',
-    html`<p>${tool.name} ${tool.version}; ${said([foreign(rules.name)])}, checksum <code>${rules.sha256}</code>.</p>${files}${overlaid.length > 0 && html`<h4>Rules of this event that differ from the shipped ones</h4>${overlaid}`}`,
+    html`<p>${tool.name} ${tool.version}; ${said([foreign(rules.name)])}, checksum <code>${rules.sha256}</code>.</p>${files}${overlaid.length > 0 && html`<h3>Rules of this event that differ from the shipped ones</h3>${overlaid}`}`,
   );
 }
