@@ -38,38 +38,51 @@ export function heartWindows(
   const windows: HeartWindow[] = [];
   for (let start = from; start + limits.windowSeconds <= to; start += limits.windowSeconds) {
     const end = start + limits.windowSeconds;
-    const known: number[] = [];
-    for (let i = start; i < end; i++) {
-      if (i >= lag && !Number.isNaN(heartRate[i]! + followed[i - lag]!)) known.push(i);
-    }
-    if (known.length < limits.leastKnown * limits.windowSeconds) continue;
-    const quick = known.map((i) => felt[i]!);
-    const moved = withoutTrend(quick, known);
-    const variation = Math.sqrt(product(moved, moved) / moved.length);
-    if (!(variation >= (limits.leastVariation * quick.reduce((a, b) => a + b, 0)) / quick.length)) continue;
-    const a = withoutTrend(
-      known.map((i) => followed[i - lag]!),
-      known,
-    );
-    const b = withoutTrend(
-      known.map((i) => heartRate[i]!),
-      known,
-    );
-    const size = Math.sqrt(product(a, a) * product(b, b));
-    windows.push({ stretch: [start, end], r: size > 0 ? product(a, b) / size : 0 });
+    const { count, power, quick, squaresQuick, squares, squaresHeart, products } = moments(start, end);
+    if (count < limits.leastKnown * limits.windowSeconds || !(power > 0)) continue;
+    if (!(Math.sqrt(squaresQuick / count) >= limits.leastVariation * quick)) continue;
+    const size = Math.sqrt(squares * squaresHeart);
+    windows.push({ stretch: [start, end], r: size > 0 ? products / size : 0 });
   }
   return windows;
-}
 
-const product = (a: readonly number[], b: readonly number[]) =>
-  a.reduce((sum, value, i) => sum + value * b[i]!, 0);
-
-/** What is left of values when their mean and straight trend over time are taken out. */
-function withoutTrend(values: readonly number[], times: readonly number[]): number[] {
-  const n = values.length;
-  const meanTime = times.reduce((a, b) => a + b, 0) / n;
-  const mean = values.reduce((a, b) => a + b, 0) / n;
-  const squares = times.reduce((sum, time) => sum + (time - meanTime) ** 2, 0);
-  const slope = values.reduce((sum, value, i) => sum + (value - mean) * (times[i]! - meanTime), 0) / squares;
-  return values.map((value, i) => value - mean - slope * (times[i]! - meanTime));
+  /** Sums of squares and products around the straight trend over time, in one pass; means of power. */
+  function moments(start: number, end: number) {
+    let count = 0;
+    let [t, q, x, y] = [0, 0, 0, 0];
+    let [tt, qq, xx, yy] = [0, 0, 0, 0];
+    let [qt, xt, yt, xy] = [0, 0, 0, 0];
+    for (let i = Math.max(start, lag); i < end; i++) {
+      const heart = heartRate[i]!;
+      const push = followed[i - lag]!;
+      if (Number.isNaN(heart + push)) continue;
+      const time = i - start;
+      const now = felt[i]!;
+      count++;
+      t += time;
+      tt += time * time;
+      q += now;
+      qq += now * now;
+      qt += now * time;
+      x += push;
+      xx += push * push;
+      xt += push * time;
+      y += heart;
+      yy += heart * heart;
+      yt += heart * time;
+      xy += push * heart;
+    }
+    const around = (sum: number, a: number, b: number) => sum - (a * b) / count;
+    const times = around(tt, t, t);
+    const [tq, tx, ty] = [around(qt, q, t), around(xt, x, t), around(yt, y, t)];
+    return {
+      count,
+      power: x / count,
+      quick: q / count,
+      squaresQuick: Math.max(0, around(qq, q, q) - (tq * tq) / times),
+      squares: Math.max(0, around(xx, x, x) - (tx * tx) / times),
+      squaresHeart: Math.max(0, around(yy, y, y) - (ty * ty) / times),
+      products: around(xy, x, y) - (tx * ty) / times,
+    };
+  }
 }
