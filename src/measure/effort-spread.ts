@@ -1,4 +1,5 @@
 import { medianSorted } from 'simple-statistics';
+import { limitsOfAgreement } from '../math/limits-of-agreement.ts';
 import { studentQuantile } from '../math/student.ts';
 import type { AgreementChart } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
@@ -51,16 +52,6 @@ function agreementChart(subject: string, blocks: Blocks): AgreementChart {
     watts: (own + blocks.other[i]!) / 2,
     percent: 100 * (own / blocks.other[i]! - 1),
   }));
-  const mean = points.reduce((sum, { percent }) => sum + percent, 0) / points.length;
-  const squares = points.reduce((sum, { percent }) => sum + (percent - mean) ** 2, 0);
-  const spread = 1.96 * Math.sqrt(squares / (points.length - 1));
-  return {
-    kind: 'agreement',
-    id: `agreement ${subject}`,
-    subject,
-    points,
-    mean,
-    low: mean - spread,
-    high: mean + spread,
-  };
+  const { mean, low, high } = limitsOfAgreement(points.map(({ percent }) => percent));
+  return { kind: 'agreement', id: `agreement ${subject}`, subject, points, mean, low, high };
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { longRunMean } from '../../src/math/long-run.ts';
 import { robustFit } from '../../src/math/robust-fit.ts';
 import { Random } from '../make/random.ts';
+import { sen } from './handbook.ts';
 import { norris } from './nist.ts';
 
 const line = (n: number, value: (i: number) => number) =>
@@ -11,6 +12,16 @@ describe('robustFit', () => {
   it('stays within a standard error of the certified slope of Norris (NIST StRD)', () => {
     const fit = robustFit([Float64Array.from(norris.x)], Float64Array.from(norris.y))!;
     expect(Math.abs(fit.coefficients[1]! - 1.00211681802045)).toBeLessThan(0.429796848199937e-3);
+  });
+
+  // Sen 1968, J Am Stat Assoc 63:1379-1389: slope 4, 93 % interval 26/7 to 35/8 (the printed one is wrong).
+  it('lies inside the interval of Sen for his example, where too few rows refuse and doubled ones do not', () => {
+    expect(robustFit([Float64Array.from(sen.t)], Float64Array.from(sen.y))).toBeNull();
+    const twice = (values: readonly number[]) => Float64Array.from([...values, ...values]);
+    const fit = robustFit([twice(sen.t)], twice(sen.y))!;
+    expect(fit.coefficients[1]).toBeGreaterThan(26 / 7);
+    expect(fit.coefficients[1]).toBeLessThan(35 / 8);
+    expect(fit.coefficients[1]).toBeCloseTo(4, 1);
   });
 
   it('is not turned by a fifth of wild rows', () => {
