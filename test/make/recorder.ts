@@ -38,7 +38,8 @@ export interface Dropout {
   /** Seconds of the ride. */
   readonly from: number;
   readonly to: number;
-  readonly as: 'missing' | 'zero' | 'held' | 'no record';
+  /** `zero power`: cadence comes from a sensor of its own and goes on. */
+  readonly as: 'missing' | 'zero' | 'zero power' | 'held' | 'no record';
 }
 
 export interface StrapFault {
@@ -256,13 +257,14 @@ function applyDropouts(
 ): void {
   for (const dropout of spec.dropouts) {
     if (dropout.as === 'no record') continue;
-    for (const column of [columns.power, columns.cadence]) {
+    const lost = dropout.as === 'zero power' ? [columns.power] : [columns.power, columns.cadence];
+    for (const column of lost) {
       if (column === undefined) continue;
       let before = Number.NaN;
       for (let k = 0; k < ride.length; k++) {
         if (ride[k]! < dropout.from) before = column[k]!;
         else if (ride[k]! >= dropout.to) break;
-        else column[k] = dropout.as === 'zero' ? 0 : dropout.as === 'held' ? before : Number.NaN;
+        else column[k] = dropout.as.startsWith('zero') ? 0 : dropout.as === 'held' ? before : Number.NaN;
       }
     }
   }

@@ -127,14 +127,14 @@ function countFault(
   byRule: ReadonlyMap<string, readonly Answer[]>,
 ): void {
   const { fault } = group.lot as Extract<Lot, { sort: 'fault' }>;
-  const right = faults.find(({ name }) => name === fault)!.rules;
+  const { rules: right, most: held } = faults.find(({ name }) => name === fault)!;
   const level = most((rule) => right.includes(rule));
   group.right[level]!++;
   const first = byRule.get(right[0]!);
   if (first === undefined || first.every(({ state }) => state === 'not applicable'))
     group.rightNotApplicable++;
   const rule = rules.find(({ id }) => id === right[0]);
-  const reached = rule !== undefined && level >= rankOf(rule.highest);
+  const reached = rule !== undefined && level >= rankOf(held ?? rule.highest);
   if (reached) group.reached++;
   if (row.dose !== null) group.doses.push({ dose: row.dose, asked: level >= askedFrom(rule), reached });
 }

@@ -25,12 +25,16 @@ export const warming: Fault = {
   ...shared,
   name: 'warming',
   rules: ['late-drift', 'warmup-crossing'],
-  measure: 'rise from the first minute to the last, share',
+  measure: 'rise over the race, share; more of it early',
   source: '0.40–0.65 %/°C (Gardner et al. 2004)',
   before(draft, strength) {
     // The upper published coefficient; the degrees make the strength.
     const perDegree = 0.0065;
-    return withPrimaryMeter(draft, { temperature: { perDegree, warming: strength / perDegree, tau: 900 } });
+    const tau = 900;
+    const [from, to] = draft.demand.window;
+    // What is left of the warming at the start, and at the end.
+    const rise = Math.exp(-from / tau) - Math.exp(-to / tau);
+    return withPrimaryMeter(draft, { temperature: { perDegree, warming: strength / perDegree / rise, tau } });
   },
 };
 
@@ -50,6 +54,7 @@ export const secondFalls: Fault = {
 export const offsetLost: Fault = {
   ...shared,
   name: 'zero offset lost in mid-race',
+  most: 'query',
   rules: ['late-drift', 'zero-offset', 'mean-bias'],
   measure: 'step at the rider’s mean power, share',
   source: '1 N·m is 9.4 W at 90 rpm (computed)',
@@ -64,6 +69,7 @@ export const offsetLost: Fault = {
 /** One pedal of the second drops out for good: half the power is gone from there on. */
 export const pedalDropsOut: Fault = {
   name: 'one pedal of the second drops out',
+  most: 'query',
   rules: ['late-drift', 'mean-bias', 'wide-spread'],
   measure: 'always half the power',
   strengths: { borderline: 1, moderate: 1, clear: 1 },
@@ -80,6 +86,7 @@ export const pedalDropsOut: Fault = {
 /** Left and right are counted twice from some moment on. */
 export const doublesFromThere: Fault = {
   name: 'primary doubles in mid-race',
+  most: 'query',
   rules: ['late-drift', 'mean-bias', 'wide-spread'],
   measure: 'always twice the power',
   strengths: { borderline: 1, moderate: 1, clear: 1 },

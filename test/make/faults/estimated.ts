@@ -23,29 +23,22 @@ export const byTrainerCurve: Fault = {
   wish: () => ({ kind: 'bunch race' }),
 };
 
-/** Power from speed, change of speed and climbing, by the equation of motion. */
+/** The same with the flywheel's inertia counted: power by speed and its change. */
 export const byMotion: Fault = {
   ...shared,
-  name: 'power by the equation of motion',
-  source: 'Martin et al. 1998, J Appl Biomech 14:276-291',
+  name: 'power by speed and its change',
+  source: 'drag, rolling and kinetic terms of Martin et al. 1998, J Appl Biomech 14:276-291',
   wish: (random) => ({ kind: random.pick(['bunch race', 'time trial'] as const) }),
   after(submission, _, random) {
-    const { speed, altitude } = submission.primary.channels;
-    if (speed === undefined || altitude === undefined) return submission;
+    const speed = heldSpeed(submission.primary.channels.speed);
+    if (speed === undefined) return submission;
     const [mass, drag, rolling] = [
-      random.between(65, 95),
+      random.between(10, 70),
       random.between(0.15, 0.22),
-      random.between(0.003, 0.006),
+      random.between(2.5, 4.5),
     ];
     const power = speed.map((v, k) => {
-      const before = speed[Math.max(0, k - 1)]!;
-      const climb = altitude[k]! - altitude[Math.max(0, k - 10)]!;
-      const road = speed.subarray(Math.max(0, k - 9), k + 1).reduce((sum, metres) => sum + metres, 0);
-      const force =
-        drag * v * v +
-        rolling * mass * 9.81 +
-        (mass * 9.81 * climb) / Math.max(1, road) +
-        mass * (v - before);
+      const force = drag * v * v + rolling + mass * (v - speed[Math.max(0, k - 1)]!);
       return Math.max(0, Math.round((force * v) / 0.976));
     });
     return toldOtherwise(submission, { power });

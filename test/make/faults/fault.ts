@@ -15,6 +15,8 @@ export interface Fault {
   readonly strengths: { readonly borderline: number; readonly moderate: number; readonly clear: number };
   /** The one strength of a fault that is there or not; clear when left out and all three are alike. */
   readonly only?: 'moderate' | 'clear';
+  /** What its first rule may make of it at most, where a ceiling holds it below the rule's own highest level. */
+  readonly most?: 'note' | 'query';
   /** Evidence without which nobody could see it. */
   readonly needs: readonly Evidence[];
   /** Where the strengths or parameters are from: a citation, or "common practice, no source". */

@@ -21,7 +21,7 @@ export const recorderStops: Fault = {
   },
 };
 
-/** A radio link that keeps failing: what is lost is left empty, written as zero, or the last value once more. */
+/** A radio link that keeps failing: what is lost is left empty, written as zero power, or held. */
 export const linkFails: Fault = {
   ...shared,
   name: 'radio link keeps failing',
@@ -30,8 +30,8 @@ export const linkFails: Fault = {
     const [first, last] = draft.demand.window;
     const room = Math.min(540, last - first - 120);
     const start = random.integer(first + 30, last - room - 60);
-    const as = random.pick(['missing', 'zero', 'missing'] as const);
-    const length = random.integer(4, 12);
+    const as = random.pick(['missing', 'zero power', 'held'] as const);
+    const length = random.integer(9, 14);
     const count = Math.max(1, Math.round(strength / length));
     const dropouts = Array.from({ length: count }, (_, k) => {
       const from = start + Math.round(((k + 0.4 * random.uniform()) * room) / count);

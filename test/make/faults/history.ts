@@ -81,17 +81,13 @@ export const sprinterRode: Fault = {
   ...sprints,
   name: 'sprints beyond the history: another rider',
   before(draft, strength) {
-    const factor = (1 + strength) / shareOfSprint(draft);
-    const { today } = draft;
-    const { standstill, slope } = today.torque;
-    return {
-      ...draft,
-      today: {
-        ...today,
-        torque: { standstill: standstill * factor, slope: slope * factor },
-        ability: { ...today.ability, pMax: today.ability.pMax * factor },
-      },
-    };
+    // Legs, gears and reserve answer to a stronger sprint in their own way: a few steps towards the strength.
+    let stronger = draft;
+    for (let step = 0, factor = 1; step < 4; step++) {
+      factor *= (1 + strength) / shareOfSprint(stronger);
+      stronger = withSprint(draft, factor);
+    }
+    return stronger;
   },
 };
 
@@ -105,6 +101,16 @@ export const sprintsReadHigh: Fault = {
     return withPrimaryMeter(draft, { sprint: { error, from: 1.2 * cp, full: 1.6 * cp } });
   },
 };
+
+function withSprint(draft: Draft, factor: number): Draft {
+  const { today } = draft;
+  const { standstill, slope } = today.torque;
+  const torque = { standstill: standstill * factor, slope: slope * factor };
+  return {
+    ...draft,
+    today: { ...today, torque, ability: { ...today.ability, pMax: today.ability.pMax * factor } },
+  };
+}
 
 function shareOfSprint(draft: Draft): number {
   const truth = ride(draft.today, draft.demand, draft.random.fork('ride'), { noise: draft.noise });

@@ -42,7 +42,7 @@ import { headUnitAverages, smoothingSwitched, trainerSmooths } from './smoothed.
 import { spikes, wakingSpikes } from './spikes.ts';
 import { secondLosesSprints, sprintHigh, sprintOvershoot } from './sprint.ts';
 import { oddHigh, oddOffset } from './third.ts';
-import { samplesRaised, stretchCutOut, totalsRaised } from './totals.ts';
+import { samplesRaised, totalsRaised } from './totals.ts';
 import { otherDay, partRecorded, zoneSlip } from './window.ts';
 
 /** Every fault that can be planted, in the order of the rules that name them. */
@@ -61,7 +61,6 @@ export const faults: readonly Fault[] = [
   otherDay,
   samplesRaised,
   totalsRaised,
-  stretchCutOut,
   blockCopied,
   powerCopied,
   lapInserted,

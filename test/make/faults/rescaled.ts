@@ -7,6 +7,7 @@ const shared = { rules: ['rescaled-series'], needs: [], source: practice } as co
 export const rescaledWhole: Fault = {
   ...shared,
   name: 'whole ride multiplied',
+  most: 'query',
   measure: 'factor above 1',
   strengths: { borderline: 0.02, moderate: 0.05, clear: 0.08 },
   after(submission, strength) {
@@ -19,6 +20,7 @@ export const rescaledWhole: Fault = {
 export const rescaledCutOff: Fault = {
   ...shared,
   name: 'whole ride multiplied and cut off',
+  most: 'query',
   rules: ['rescaled-series', 'summary-mismatch'],
   measure: 'factor above 1',
   strengths: { borderline: 0.02, moderate: 0.05, clear: 0.08 },

@@ -1,3 +1,5 @@
+import { riseShare } from '../meter/error.ts';
+import { rideOf } from '../submission.ts';
 import { type Fault, practice, withPrimaryMeter } from './fault.ts';
 import { withMeterOf } from './pair.ts';
 
@@ -29,7 +31,7 @@ export const sprintOvershoot: Fault = {
   name: 'sprint overshoot',
   source: practice,
   before(draft, strength) {
-    return withPrimaryMeter(draft, { overshoot: strength * 2 });
+    return withPrimaryMeter(draft, { overshoot: strength / riseShare(rideOf(draft)) });
   },
 };
 

@@ -1,4 +1,4 @@
-import { picked, raceRecords, samplesEdited, withParts } from './edit.ts';
+import { samplesEdited, withParts } from './edit.ts';
 import { type Fault, practice } from './fault.ts';
 
 const shared = {
@@ -34,27 +34,5 @@ export const totalsRaised: Fault = {
       ...(workJ === undefined ? {} : { workJ: Math.round(workJ * (1 + strength)) }),
     };
     return withParts(submission, { primary: { ...primary, totals } });
-  },
-};
-
-/** An easy stretch was cut out and the rest pushed together. */
-export const stretchCutOut: Fault = {
-  ...shared,
-  name: 'easy stretch cut out, totals left',
-  after(submission, strength) {
-    const { primary } = submission;
-    const power = primary.channels.power!;
-    const [first, last] = raceRecords(submission);
-    const length = Math.min(Math.round(power.length * strength), last - first - 60);
-    let from = first;
-    let least = Number.POSITIVE_INFINITY;
-    for (let at = first; at + length < last; at += 5) {
-      const work = power.subarray(at, at + length).reduce((sum, watts) => sum + (watts || 0), 0);
-      if (work < least) [from, least] = [at, work];
-    }
-    const kept = [...power.keys()].filter((k) => k < from || k >= from + length);
-    const gone = primary.time[from + length]! - primary.time[from]!;
-    const time = Float64Array.from(kept, (k) => primary.time[k]! - (k < from ? 0 : gone));
-    return withParts(submission, { primary: picked(primary, kept, time) });
   },
 };

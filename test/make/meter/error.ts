@@ -60,6 +60,19 @@ function ramp(value: number, from: number, full: number): number {
   return Math.max(0, Math.min(1, (value - from) / (full - from)));
 }
 
+/** Share of the work of all-out seconds that power stands above its own last ten seconds. */
+export function riseShare({ power, step, demand }: Truth): number {
+  const calm = new Calm(step);
+  let [rise, work] = [0, 0];
+  for (let i = 0; i < power.length; i++) {
+    const share = calm.rise(power[i]!);
+    if (demand.allOut[Math.floor(i * step)] !== 1) continue;
+    rise += share * power[i]!;
+    work += power[i]!;
+  }
+  return work === 0 ? 1 : rise / work;
+}
+
 /** How far power stands above its own last ten seconds, as a share (0 to 1). */
 class Calm {
   private readonly keep: number;
