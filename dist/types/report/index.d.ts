@@ -1,0 +1,10 @@
+export { type ChartFile, renderCharts } from './charts.ts';
+export { clean } from './clean.ts';
+export { renderCsv } from './csv.ts';
+export { renderHtml } from './html.ts';
+export { renderJson } from './json.ts';
+export { renderLetter } from './letter.ts';
+export { type MarkdownOptions, renderMarkdown } from './markdown.ts';
+export { redact } from './redact.ts';
+export { renderText, type TextOptions } from './text.ts';
+export type { LetterFrame } from './words/letter.ts';

@@ -1,0 +1,14 @@
+import type { Report } from '../types.ts';
+export interface MarkdownOptions {
+    /** Most bytes of UTF-8, which no count of characters exceeds. */
+    readonly limit: number;
+}
+/**
+ * The report as GitHub-flavoured Markdown for a job summary or a comment: grade, table of findings, drawings,
+ * what to do. Whole parts are left out, the least urgent first, to keep within the limit.
+ */
+export declare function renderMarkdown(report: Report, { limit }: MarkdownOptions): string;
+/** Text that Markdown, HTML inside it, and GitHub's own links and mentions must leave as it is. */
+export declare function text(words: string): string;
+/** A stranger's words as code: a fence longer than any run of backticks inside. */
+export declare function code(words: string): string;
