@@ -3134,9 +3134,12 @@ const settings$3 = {
 	zoneSlackSeconds: 120,
 	/** Window (s) in which a clock of its own can be told: about half a minute of detail. */
 	segmentWindow: 30,
-	/** Log-likelihood that a jump of the clock costs, and a creep by a second. */
+	/**
+	* Log-likelihood that a jump of the clock costs, and a creep by a second: dear enough that a lag between
+	* two seconds does not flicker from one to the other.
+	*/
 	jumpCost: 12,
-	creepCost: 5,
+	creepCost: 15,
 	/** How many other answers are tried as offsets of single stretches. */
 	segmentCandidates: 12,
 	/** Windows (s) in which the lag is found to a fraction of a second, and how many make a drift. */
@@ -5567,7 +5570,7 @@ function wanderRatio(seconds, span, averaging) {
 }
 function wander(seconds, span, averaging) {
 	let sum = 0;
-	for (let f = 1e-4; f < 4; f *= 1.03) {
+	for (let f = 1e-4; f < 4; f *= 1.06) {
 		const blur = averaging === "plain" ? sinc(f * seconds) ** 2 : sinc(f) ** 2 / (1 + (Math.PI * f * Math.max(0, seconds - 1)) ** 2);
 		const angle = Math.PI * f * span;
 		const turn = Math.sin(angle) ** 2 / angle;
@@ -5578,7 +5581,7 @@ function wander(seconds, span, averaging) {
 function sinc(x) {
 	return Math.sin(Math.PI * x) / (Math.PI * x);
 }
-const grid = [
+const knots = [
 	1,
 	1.5,
 	2,
@@ -5599,36 +5602,66 @@ const grid = [
 	37,
 	45
 ];
+/** Steps of the logarithm of seconds on which a fit is looked for. */
+const fine = 120;
 const curves = /* @__PURE__ */ new Map();
-/** Seconds of averaging at which `wanderRatio` comes down to this ratio; 1 where it is higher, at most 45. */
-function averagingFor(ratio, span, averaging) {
+/** Seconds of averaging that explain these ratios best, by least squares, with their 95 % interval. */
+function fitAveraging(ratios, averaging) {
+	const misfits = /* @__PURE__ */ new Float64Array(121);
+	for (const { span, ratio, error } of ratios) {
+		const curve = curveOf$1(span, averaging);
+		for (let k = 0; k <= fine; k++) misfits[k] += ((ratio - curve[k]) / error) ** 2;
+	}
+	let best = 0;
+	for (let k = 1; k <= fine; k++) if (misfits[k] < misfits[best]) best = k;
+	const misfit = misfits[best];
+	const allowed = misfit + 3.84 * Math.max(1, misfit / Math.max(1, ratios.length - 1));
+	let low = best;
+	let high = best;
+	while (low > 0 && misfits[low - 1] <= allowed) low--;
+	while (high < fine && misfits[high + 1] <= allowed) high++;
+	return {
+		seconds: secondsAt(best),
+		low: secondsAt(low),
+		high: secondsAt(high),
+		misfit
+	};
+}
+function secondsAt(step) {
+	return knots[knots.length - 1] ** (step / fine);
+}
+/** `wanderRatio` over the fine steps, straight between the knots. */
+function curveOf$1(span, averaging) {
 	const key = `${averaging} ${span}`;
-	let curve = curves.get(key);
-	if (curve === void 0) {
-		curve = grid.map((seconds) => wanderRatio(seconds, span, averaging));
-		curves.set(key, curve);
+	const known = curves.get(key);
+	if (known !== void 0) return known;
+	const atKnots = knots.map((seconds) => wanderRatio(seconds, span, averaging));
+	const curve = /* @__PURE__ */ new Float64Array(121);
+	for (let k = 0, knot = 1; k <= fine; k++) {
+		const seconds = secondsAt(k);
+		while (knot < knots.length - 1 && knots[knot] < seconds) knot++;
+		const part = Math.log(seconds / knots[knot - 1]) / Math.log(knots[knot] / knots[knot - 1]);
+		curve[k] = atKnots[knot - 1] + (atKnots[knot] - atKnots[knot - 1]) * part;
 	}
-	for (let k = 0; k < grid.length; k++) {
-		if (curve[k] > ratio) continue;
-		if (k === 0) return 1;
-		const part = (curve[k - 1] - ratio) / (curve[k - 1] - curve[k]);
-		return grid[k - 1] * (grid[k] / grid[k - 1]) ** part;
-	}
-	return grid[grid.length - 1];
+	curves.set(key, curve);
+	return curve;
 }
 // src/math/jackknife.ts
 /**
-* Half of the 95 % interval of an estimate, from the estimates that leave out one block of the data at a
-* time (Tukey's jackknife, t with blocks - 1 degrees of freedom). Blocks of neighbouring seconds keep what
-* makes seconds alike inside them.
+* Standard error of an estimate, from the estimates that leave out one block of the data at a time (Tukey's
+* jackknife). Blocks of neighbouring seconds keep what makes seconds alike inside them.
 *
 * @param without one estimate for each block left out, at least 2
 */
-function jackknifeReach(without) {
+function jackknifeError(without) {
 	const blocks = without.length;
 	const mean = without.reduce((a, b) => a + b, 0) / blocks;
 	const squares = without.reduce((sum, one) => sum + (one - mean) ** 2, 0);
-	return studentQuantile(.975, blocks - 1) * Math.sqrt((blocks - 1) / blocks * squares);
+	return Math.sqrt((blocks - 1) / blocks * squares);
+}
+/** Half of the 95 % interval: t with one degree of freedom less than there are blocks. */
+function jackknifeReach(without) {
+	return studentQuantile(.975, without.length - 1) * jackknifeError(without);
 }
 // src/math/steady-windows.ts
 /**
@@ -5747,7 +5780,7 @@ function subjectOf(all, series) {
 }
 // src/measure/recording/wander.ts
 /** Differences wider than this (W times seconds) are counted together: they lie far above any median. */
-const widest = 4095;
+const countedApart = 4095;
 /** Blocks of the ride that can be left out. */
 const blocks$2 = 10;
 /**
@@ -5756,9 +5789,10 @@ const blocks$2 = 10;
 * taken off.
 *
 * @param power W, one value a second, NaN where missing
+* @param widest differences wider than this (W) are steps of the ride and not its wander: left out
 */
-function deviation(power, span) {
-	const sizes = differences$1(power, span);
+function deviation(power, span, widest = Number.POSITIVE_INFINITY) {
+	const sizes = differences$1(power, span).filter((size) => size <= widest * span);
 	const counts = /* @__PURE__ */ new Int32Array(4096);
 	for (let i = 0; i < sizes.length; i++) counts[sizes[i]]++;
 	const spread = (pairs) => {
@@ -5801,7 +5835,7 @@ function differences$1(power, span) {
 			earlier += power[i - span];
 		}
 		if (valid > 2 * span) earlier -= power[i - 2 * span];
-		if (valid >= 2 * span) sizes[count++] = Math.min(widest, Math.round(Math.abs(later - earlier)));
+		if (valid >= 2 * span) sizes[count++] = Math.min(countedApart, Math.round(Math.abs(later - earlier)));
 	}
 	return sizes.subarray(0, count);
 }
@@ -5822,8 +5856,7 @@ function median(counts, total) {
 /**
 * Seconds over which power was averaged. Without averaging, means of power over a few seconds scatter as
 * widely as means over twice as long; averaging takes the short scatter away, and the shortfall tells its
-* length. Of several spans the least is believed: surges and intervals widen the longer means, and never the
-* shorter ones alone. A plain mean over k seconds shows itself besides: it undoes each change k seconds
+* length. Steps of the ride are left out. A plain mean over k seconds shows itself besides: it undoes each change k seconds
 * later, so that second differences correlate by about -0.5 at that lag. The interval leaves out tenths of
 * the ride one at a time.
 */
@@ -5831,7 +5864,11 @@ const averagingSeconds = defineMeasure({
 	id: "averaging-seconds",
 	of: "recording",
 	options: {
-		spans: numbers("spans of the shorter means, s"),
+		spans: numbers("spans of the shorter means, each twice the one before, s"),
+		stepFactor: number$3("a difference this many times as wide as the scatter over half its span is a step of the ride"),
+		modelError: number$3("scatter of the ratio of two spans among crisp recordings, beside sampling"),
+		halvesFrom: number$3("averaging that the whole must allow for its halves to be looked at, s"),
+		halfFactor: number$3("how many times as much averaging one half must show to stand for the ride"),
 		longestSeconds: number$3("longest plain mean looked for, s"),
 		dip: number$3("correlation of second differences from which a plain mean is recognised"),
 		dipAgreement: number$3("factor by which the scatter may tell other seconds than the dip"),
@@ -5847,30 +5884,80 @@ const averagingSeconds = defineMeasure({
 		const records = recordsOf(recording);
 		if (records === null) return notApplicable("no-channel", { channel: "power" });
 		const power = usable(records, options);
-		const shortfalls = shortfallsOf(power, options.spans);
-		const count = shortfalls[0]?.pairs ?? 0;
-		if (count < options.minimumSeconds) {
+		const whole = estimate(power, options);
+		if (whole === null) {
 			const pedalled = records.power.filter((watts) => watts >= options.minimumWatts).length;
-			return pedalled >= 2 * options.minimumSeconds ? notApplicable("irregular-recorder", { share: 1 - count / pedalled }) : notApplicable("too-short", {
-				seconds: count,
+			const following = power.reduce((sum, watts) => Number.isNaN(watts) ? sum : sum + 1, 0);
+			return pedalled >= 2 * options.minimumSeconds ? notApplicable("irregular-recorder", { share: 1 - following / pedalled }) : notApplicable("too-short", {
+				seconds: following,
 				needed: options.minimumSeconds
 			});
 		}
-		const least = (averaging, by) => Math.min(...shortfalls.map(({ span, ratio, error }) => averagingFor(ratio + by * error, span, averaging)));
-		const ends = (averaging) => [least(averaging, 1), least(averaging, -1)];
-		const correlation = least("plain", 0) < options.plainFrom ? null : bendCorrelation(power, options);
-		const dip = correlation === null ? null : lagOfDip(correlation, options.dip);
-		const averaging = correlation === null || dip !== null ? "plain" : "weighted";
-		const [low, high] = ends(averaging);
-		const told = Math.min(low, options.scatterTells);
-		const exactly = dip !== null && told <= dip * options.dipAgreement && high >= dip / options.dipAgreement;
-		const seconds = exactly ? dip : least(averaging, 0);
-		return measured(seconds, "s", exactly ? [dip - .5, dip + .5] : [low, high], count, {
-			details: { averaging: exactly ? "plain mean" : "weighted mean" },
-			charts: correlation === null ? [] : [chart$6(`averaging:${subjectOf(all, recording)}`, records, power, correlation, seconds)]
+		const { stretch, found } = mostAveraged(power, whole, options);
+		return measured(found.seconds, "s", [found.low, found.high], found.count, {
+			stretches: found.correlation === null ? [] : [stretch],
+			details: {
+				averaging: found.averaging,
+				part: stretch[1] - stretch[0] === power.length ? "throughout" : "in one half of the ride"
+			},
+			charts: found.correlation === null ? [] : [chart$6(`averaging:${subjectOf(all, recording)}`, power, stretch, found.correlation, found.seconds)]
 		});
 	}
 });
+/**
+* Smoothing may be switched on or off in mid-ride: where the whole leaves room for more averaging, the half
+* that shows clearly more of it is believed.
+*/
+function mostAveraged(power, whole, options) {
+	const middle = power.length >> 1;
+	const all = {
+		stretch: [0, power.length],
+		found: whole
+	};
+	if (whole.high < options.halvesFrom) return all;
+	return [[0, middle], [middle, power.length]].reduce((best, stretch) => {
+		const found = estimate(power.subarray(...stretch), options);
+		return found !== null && found.low > options.halfFactor * best.found.low ? {
+			stretch,
+			found
+		} : best;
+	}, all);
+}
+/** Null where too few seconds follow one another. */
+function estimate(power, options) {
+	const scatter = scatterOf$1(power, options);
+	if (scatter.pairs < options.minimumSeconds) return null;
+	const plain = fitAveraging(scatter.ratios, "plain");
+	const told = {
+		count: scatter.pairs,
+		averaging: "weighted mean"
+	};
+	if (plain.seconds < options.plainFrom) return {
+		...plain,
+		...told,
+		correlation: null
+	};
+	const correlation = bendCorrelation(power, options);
+	const dip = lagOfDip(correlation, options.dip);
+	if (dip === null) return {
+		...fitAveraging(scatter.ratios, "weighted"),
+		...told,
+		correlation
+	};
+	if (!(Math.min(plain.low, options.scatterTells) <= dip * options.dipAgreement && plain.high >= dip / options.dipAgreement)) return {
+		...plain,
+		...told,
+		correlation
+	};
+	return {
+		seconds: dip,
+		low: dip - .5,
+		high: dip + .5,
+		...told,
+		averaging: "plain mean",
+		correlation
+	};
+}
 /**
 * Power on a grid of seconds: NaN where there is no record, no pedalling, or nothing moves. Two records of
 * one run that are a second apart stay neighbours.
@@ -5882,21 +5969,25 @@ function usable({ at, power }, options) {
 	for (let i = 0; i < power.length; i++) if (power[i] >= options.minimumWatts && steady[i] === 0) seconds[at[i]] = power[i];
 	return seconds;
 }
-/** The interval leaves out one block of the ride at a time. */
-function shortfallsOf(power, spans) {
-	const deviations = new Map(spans.flatMap((span) => [span, 2 * span]).map((span) => [span, deviation(power, span)]));
-	return spans.map((span) => {
-		const short = deviations.get(span);
-		const long = deviations.get(2 * span);
-		const ratioOf = (a, b) => b === 0 ? 1 : a / b;
-		const without = short.without.map((one, block) => ratioOf(one, long.without[block]));
-		return {
-			span,
-			ratio: ratioOf(short.whole, long.whole),
-			error: jackknifeReach(without),
-			pairs: short.pairs
-		};
-	});
+/** Scatter of means over each span in terms of twice the span; errors leave out one block at a time. */
+function scatterOf$1(power, { spans, stepFactor, modelError }) {
+	let short = deviation(power, spans[0]);
+	const { pairs } = short;
+	return {
+		pairs,
+		ratios: spans.map((span) => {
+			const long = deviation(power, 2 * span, stepFactor * short.whole);
+			const ratioOf = (a, b) => b === 0 ? 1 : a / b;
+			const without = short.without.map((one, block) => ratioOf(one, long.without[block]));
+			const ratio = ratioOf(short.whole, long.whole);
+			short = long;
+			return {
+				span,
+				ratio,
+				error: Math.hypot(jackknifeError(without), modelError)
+			};
+		})
+	};
 }
 /** The lag at which second differences are undone most, if by enough. */
 function lagOfDip(correlation, dip) {
@@ -5914,16 +6005,16 @@ function bendCorrelation(power, { clip, longestSeconds }) {
 	const variance = Math.max(covariance[0] / 3, covariance[0] - .5);
 	return covariance.map((value) => variance > 0 ? value / variance : 0);
 }
-/** A minute from the middle of the ride, from where power flows, and the correlations. */
-function chart$6(id, { at, power }, used, correlation, seconds) {
-	let from = Math.floor(power.length / 2);
-	while (from < power.length - 60 && Number.isNaN(used[at[from]])) from++;
+/** A minute from the middle of the stretch, from where power flows, and the correlations. */
+function chart$6(id, power, [start, end], correlation, seconds) {
+	let from = start + end >> 1;
+	while (from < end - 60 && Number.isNaN(power[from])) from++;
 	return {
 		kind: "averaging",
 		id,
 		correlation: Array.from(correlation.subarray(1), (r) => Math.round(r * 1e3) / 1e3),
 		seconds,
-		from: at[from] ?? 0,
+		from,
 		power: readings$1(power, from, from + 60)
 	};
 }
@@ -7981,7 +8072,7 @@ function sharedPower({ followed }) {
 const slowest = 30;
 const fastest = 230;
 /** Sorts out where the heart rate channel shows something other than the heart. */
-function heartRateFaults({ channels, length }, limits) {
+function heartRateFaults({ channels, length, state }, limits) {
 	const { heartRate, cadence } = channels;
 	if (heartRate === void 0) return {
 		missing: [[0, length]],
@@ -7989,7 +8080,7 @@ function heartRateFaults({ channels, length }, limits) {
 		cadence: []
 	};
 	const plausible = (i) => heartRate[i] >= slowest && heartRate[i] <= fastest;
-	const missing = stretchesWhere(0, length, (i) => !plausible(i));
+	const missing = stretchesWhere(0, length, (i) => !plausible(i) && state[i] !== SecondState.paused);
 	const held = (i) => plausible(i) && heartRate[i] === heartRate[i - 1];
 	return {
 		missing,
@@ -8778,8 +8869,9 @@ function impliedMasses({ channels, state }, [from, to], efficiency, options) {
 }
 // src/measure/misplaced-share.ts
 /**
-* Share of the records whose place in time is in doubt: written behind a time that the clock had already
-* reached, far from the body of the ride, without a time, or sharing a second with another where no
+* Share of the records whose place in time is in doubt: as many as each backward step of the clock covers
+* (at most the records before or after it: a clock that is put right in the first minute misplaces only
+* that), far from the body of the ride, without a time, or sharing a second with another where no
 * neighbouring second is free for it. An exact count.
 */
 const misplacedShare = defineMeasure({
@@ -8796,7 +8888,7 @@ const misplacedShare = defineMeasure({
 		let recorded = 0;
 		for (const state of recording.state) if (state === SecondState.recorded) recorded++;
 		const doubled = whole ? Math.max(0, time.length - timeless - far - recorded) : 0;
-		const misplaced = Math.max(behind, doubled) + timeless + far;
+		const misplaced = Math.min(time.length, Math.max(behind, doubled) + timeless + far);
 		return exact(misplaced / time.length, "share", time.length, { details: {
 			records: time.length,
 			misplaced,
@@ -8823,7 +8915,8 @@ function walk({ start, length }, time) {
 		furthest: 0
 	};
 	let previous = -Infinity;
-	for (const clock of time) {
+	for (let k = 0; k < time.length; k++) {
+		const clock = time[k];
 		if (!Number.isFinite(clock)) {
 			found.timeless++;
 			continue;
@@ -8834,10 +8927,11 @@ function walk({ start, length }, time) {
 			found.far++;
 			continue;
 		}
-		if (clock < previous) found.steps++;
-		if (clock < latest) {
-			found.behind++;
-			found.furthest = Math.max(found.furthest, Math.round(latest - clock));
+		if (clock < latest && clock < previous) {
+			const back = Math.round(latest - clock);
+			found.steps++;
+			found.furthest = Math.max(found.furthest, back);
+			found.behind += Math.min(back, k, time.length - k);
 		}
 		latest = Math.max(latest, clock);
 		previous = clock;
@@ -14929,6 +15023,7 @@ function subjectName(report, subject) {
 	if (subject === "primary") return "primary recording";
 	if (subject === "rider") return "rider";
 	if (subject === "submission") return "submission";
+	if (subject === "pair") return "primary against another recording";
 	const second = secondName(report, subject, " recording");
 	return subject.startsWith("pair:") ? `primary against ${second}` : second;
 }
@@ -15284,6 +15379,8 @@ const widths$1 = {
 };
 /** A table no longer than this is shown at once. */
 const shortTable = 8;
+/** A longer one than this is thinned: nobody reads it here, and the JSON holds it whole. */
+const longTable = 60;
 function bothWidths(draw, id) {
 	return html`<div class="wide">${draw(widths$1.wide, `${id}-w`)}</div><div class="narrow">${draw(widths$1.narrow, `${id}-n`)}</div>`;
 }
@@ -15298,8 +15395,12 @@ function figure(layout, chart) {
 		meter: (subject) => meterName(report, subject)
 	});
 	const { title, description, table: numbers } = of(id);
-	const shown = table(`${title}: the numbers`, numbers.head, numbers.rows, "numbers");
+	const shown = numbersOf(title, numbers);
 	return html`<figure id="${id}"><figcaption>${title}</figcaption>${steering(report, chart)}${isLive(chart) && host(chart)}${bothWidths((width, named) => of(named).draw(width), id)}<p class="fine-print">${description}</p>${numbers.rows.length === 0 ? null : numbers.rows.length <= shortTable ? html`<details open="open"><summary>The numbers</summary>${shown}</details>` : html`<details><summary>The numbers</summary>${shown}</details>`}</figure>`;
+}
+function numbersOf(title, { head, rows }) {
+	const step = Math.ceil(rows.length / longTable);
+	return table(step === 1 ? `${title}: the numbers` : `${title}: one row in ${step}; all stand in the JSON report`, head, rows.filter((_, index) => index % step === 0), "numbers");
 }
 /** Where the page's script draws again; hidden without it. */
 function host(chart) {
@@ -15445,7 +15546,7 @@ function basis$1(layout, { finding, rule }) {
 	const { stretches, chance } = finding;
 	return terms([
 		["When", stretches.length > 0 ? when(layout, stretches) : null],
-		["How often honest riders show this", chance === null ? null : `${oneIn(chance)}. This does not say how likely this rider is honest.`],
+		["How often honest riders show this", chance === null ? null : `${plain$1(capital([oneIn(chance)]))}. This does not say how likely this rider is honest.`],
 		["Where the limits come from", rule === null ? null : sourceSaid(rule)],
 		["False alarms", rule === null ? null : falseAlarmSaid(rule)]
 	]);
@@ -15460,7 +15561,12 @@ function when(layout, stretches) {
 function scale({ finding, number, value, limits }) {
 	if (value === null) return null;
 	const words = [value, limits].filter((part) => part !== null).join("; ");
-	return html`<figure><figcaption>${words}</figcaption>${gauge(finding, "", words) !== null && bothWidths((width, id) => gauge(finding, id, words)(width), `gauge-${number}`)}<p class="fine-print">Dot and bar: the number with its 95 % interval.${finding.expected !== null && " Shaded: where about 95 of 100 honest submissions lie."}</p></figure>`;
+	return html`<figure><figcaption>${words}</figcaption>${gauge(finding, "", words) !== null && bothWidths((width, id) => gauge(finding, id, words)(width), `gauge-${number}`)}<p class="fine-print">${scaleKey(finding)}</p></figure>`;
+}
+/** How to read the scale. */
+function scaleKey({ interval, expected }) {
+	const dot = interval !== null && interval[0] === interval[1] ? "Dot: the number, counted and not estimated." : "Dot and bar: the number with its 95 % interval.";
+	return expected === null ? dot : `${dot} Shaded: where about 95 of 100 honest submissions lie.`;
 }
 function chartOf(layout, chart, told) {
 	const drawnAt = layout.place.get(chart.id);
@@ -15569,9 +15675,10 @@ summary{cursor:pointer;width:fit-content}
 code{font-family:var(--mono);font-size:.8125rem;overflow-wrap:anywhere}
 pre{margin:.5rem 0 0;padding:.7rem .9rem;background:var(--band);white-space:pre-wrap;overflow-wrap:anywhere}
 @media screen and (min-width:60rem){main{padding-inline:2rem}.row{grid-template-columns:12rem minmax(0,47.5rem)}.row>h2{position:sticky;top:1rem;align-self:start}.sides{grid-template-columns:1fr 1fr}.row>:not(.facts) dl>div{grid-template-columns:13rem minmax(0,1fr);gap:0 1.5rem}.mast>.facts{order:-1}}
+@media screen and (max-width:30rem){.rests li{grid-template-columns:minmax(0,1fr)}}
 @media screen and (max-width:44rem){.wide{display:none}.narrow:not([hidden]){display:block!important}.row{margin-top:2.4rem}}
 @media screen and (prefers-color-scheme:dark){:root{${variables(1)}}${darkDrawing}}
-@media print{.tools{display:none}.f-paper{fill:none}:root{color-scheme:light}body{font-size:9.5pt}main{max-width:none;padding:0}.row{margin-top:1.6rem}figure,tr,li,dl>div{break-inside:avoid}h1,h2,h3,h4,figcaption,.eyebrow{break-after:avoid}.scroll{overflow:visible}figure details:not([open]){display:none}details::details-content{content-visibility:visible;display:block}summary{list-style:none}a{text-decoration:none}.sides{grid-template-columns:1fr 1fr}dl>div{grid-template-columns:11rem minmax(0,1fr);gap:0 1.5rem}@page{margin:16mm 15mm}}
+@media print{.tools{display:none}.f-paper{fill:none}.numbers td,.numbers th{white-space:normal}:root{color-scheme:light}body{font-size:9.5pt}main{max-width:none;padding:0}.row{margin-top:1.6rem}figure,tr,li,dl>div{break-inside:avoid}h1,h2,h3,h4,figcaption,.eyebrow{break-after:avoid}.scroll{overflow:visible}figure details:not([open]){display:none}details::details-content{content-visibility:visible;display:block}summary{list-style:none}a{text-decoration:none}.sides{grid-template-columns:1fr 1fr}dl>div{grid-template-columns:11rem minmax(0,1fr);gap:0 1.5rem}@page{margin:16mm 15mm}}
 `;
 // src/report/page/shell.ts
 /** What a content policy calls a text by. */
@@ -15864,20 +15971,17 @@ function ruleOf(report, rule) {
 		["Where the limits come from", sourceSaid(rule)],
 		["False alarms", falseAlarmSaid(rule)],
 		["Measured with", rule.source.kind === "measured" ? html`<code>${rule.source.command}</code>` : null],
-		["Switched off", rule.off ?? null]
-	])}${results.length > 0 && table("Results", [
-		"about",
-		"result",
-		"95 % interval",
-		"rests on",
-		"options"
-	], results.map((one) => [
-		subjectName(report, one.subject),
-		result(one),
-		interval(one),
-		one.count === null ? "" : number$2(one.count),
-		options$37(one.options)
-	]))}</div></details>`;
+		["Switched off", rule.off ?? null],
+		["Options", results.length === 0 ? null : options$37(results[0].options)],
+		...results.map((one) => [`Result, ${subjectName(report, one.subject)}`, resultSaid(one)])
+	])}</div></details>`;
+}
+/** The number, its interval and how many pieces it rests on; or why there is none. */
+function resultSaid(one) {
+	const { count, interval, unit } = one;
+	if (one.value === null || unit === null) return result(one);
+	const between = interval === null ? null : range(interval, unit) ?? "exact";
+	return [result(one), ` (${[between, count === null ? null : `rests on ${number$2(count)}`].filter((part) => part !== null).join("; ")})`];
 }
 function limits$36({ limits }) {
 	return [
@@ -15894,9 +15998,6 @@ function limits$36({ limits }) {
 function result(one) {
 	if (one.value !== null && one.unit !== null) return quantity(one.value, one.unit);
 	return one.reason === null ? "withheld" : said$1(reasonInFull(one.reason));
-}
-function interval({ interval, unit }) {
-	return interval === null || unit === null ? "" : range(interval, unit) ?? "exact";
 }
 function options$37(all) {
 	return Object.entries(all).map(([name, value]) => `${name} = ${typeof value === "number" ? number$2(value) : value.map(number$2).join(", ")}`).join("; ");
@@ -16166,9 +16267,9 @@ var report_schema_default = {
 			"pattern": "^[0-9a-f]{64}$"
 		},
 		"subject": {
-			"description": "What a statement is about; the code is the start of the second recording’s checksum.",
+			"description": "What a statement is about; the code is the start of the second recording’s checksum, and absent where there is none.",
 			"type": "string",
-			"pattern": "^(primary|rider|submission|(second|pair):[0-9A-Za-z._-]+)$"
+			"pattern": "^(primary|rider|submission|pair|(second|pair):[0-9A-Za-z._-]+)$"
 		},
 		"stretch": {
 			"description": "Half open [from, to): seconds from the start of the primary’s series.",
@@ -21227,7 +21328,7 @@ const shipped = {
 					"end": "cautious"
 				},
 				"query": {
-					"at least": .05,
+					"at least": .035,
 					"of": "value",
 					"end": "cautious"
 				}
@@ -21235,7 +21336,7 @@ const shipped = {
 			highest: "query",
 			ceilings: [],
 			claims: {
-				"above": "Of {records|record|records}, {misplaced} have no sure place in time: {behind} lie behind a time that the clock had already reached (by up to {furthest}), {doubled} share a second with another, {far} lie far from the ride, {timeless} have no time. They were put in order of time, and those of one second averaged.",
+				"above": "Of {records|record|records}, {misplaced} have no sure place in time: {behind} where the clock goes back ({backward|time|times}, by up to {furthest}), {doubled} share a second with another, {far} lie far from the ride, {timeless} have no time. They were put in order of time, and those of one second averaged.",
 				"fine": "The clock runs forward: {misplaced} of {records|record|records} have no sure place in time."
 			},
 			innocent: [
@@ -21247,7 +21348,7 @@ const shipped = {
 			settles: ["The original file from the head unit, if the one handed in was exported, converted or joined.", "A second recording of the same ride, whose clock ran on."],
 			source: {
 				"kind": "common practice",
-				"note": "Doubled and skipped seconds that make up for each other are everyday and not counted; where one record in twenty has no sure place, the order of the ride is in doubt. No published figure."
+				"note": "Doubled and skipped seconds that make up for each other are everyday and not counted; where one record in thirty has no sure place, the order of the ride is in doubt. No published figure."
 			},
 			examples: [
 				{
@@ -21999,7 +22100,15 @@ const shipped = {
 			measure: "averaging-seconds",
 			subjects: "primary",
 			options: {
-				"spans": [2, 4],
+				"spans": [
+					2,
+					4,
+					8
+				],
+				"stepFactor": 6,
+				"modelError": .05,
+				"halvesFrom": 5,
+				"halfFactor": 1.25,
 				"longestSeconds": 45,
 				"dip": -.33,
 				"dipAgreement": 1.3,
@@ -22027,7 +22136,7 @@ const shipped = {
 			highest: "query",
 			ceilings: [],
 			claims: {
-				"above": "The power looks averaged over about {value}, as a {averaging} ({low} to {high}). Short efforts are flattened, and nothing can be said of sprints.",
+				"above": "Power looks averaged over about {value} ({averaging}, {low} to {high}), {part}. Short efforts are flattened, and nothing can be said of sprints.",
 				"fine": "The power is as crisp as meters and legs make it: averaged over about {value}."
 			},
 			innocent: [
@@ -22148,6 +22257,7 @@ const shipped = {
 				"heartScatter": .7,
 				"heartFrom": 300,
 				"heartTimes": [
+					1,
 					15,
 					30,
 					45,

@@ -17,9 +17,12 @@ export const settings = {
   zoneSlackSeconds: 120,
   /** Window (s) in which a clock of its own can be told: about half a minute of detail. */
   segmentWindow: 30,
-  /** Log-likelihood that a jump of the clock costs, and a creep by a second. */
+  /**
+   * Log-likelihood that a jump of the clock costs, and a creep by a second: dear enough that a lag between
+   * two seconds does not flicker from one to the other.
+   */
   jumpCost: 12,
-  creepCost: 5,
+  creepCost: 15,
   /** How many other answers are tried as offsets of single stretches. */
   segmentCandidates: 12,
   /** Windows (s) in which the lag is found to a fraction of a second, and how many make a drift. */

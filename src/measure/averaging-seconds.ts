@@ -1,8 +1,8 @@
 import { autocovariance } from '../math/autoregression.ts';
-import { type Averaging, averagingFor } from '../math/averaging.ts';
-import { jackknifeReach } from '../math/jackknife.ts';
+import { fitAveraging, type ScatterRatio } from '../math/averaging.ts';
+import { jackknifeError } from '../math/jackknife.ts';
 import { inSteadyWindow } from '../math/steady-windows.ts';
-import type { AveragingChart } from '../types.ts';
+import type { AveragingChart, Stretch } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
 import { readings } from './recording/close-ups.ts';
 import { type Records, recordsOf } from './recording/records.ts';
@@ -12,8 +12,7 @@ import { deviation } from './recording/wander.ts';
 /**
  * Seconds over which power was averaged. Without averaging, means of power over a few seconds scatter as
  * widely as means over twice as long; averaging takes the short scatter away, and the shortfall tells its
- * length. Of several spans the least is believed: surges and intervals widen the longer means, and never the
- * shorter ones alone. A plain mean over k seconds shows itself besides: it undoes each change k seconds
+ * length. Steps of the ride are left out. A plain mean over k seconds shows itself besides: it undoes each change k seconds
  * later, so that second differences correlate by about -0.5 at that lag. The interval leaves out tenths of
  * the ride one at a time.
  */
@@ -21,7 +20,13 @@ export const averagingSeconds = defineMeasure({
   id: 'averaging-seconds',
   of: 'recording',
   options: {
-    spans: numbers('spans of the shorter means, s'),
+    spans: numbers('spans of the shorter means, each twice the one before, s'),
+    stepFactor: number(
+      'a difference this many times as wide as the scatter over half its span is a step of the ride',
+    ),
+    modelError: number('scatter of the ratio of two spans among crisp recordings, beside sampling'),
+    halvesFrom: number('averaging that the whole must allow for its halves to be looked at, s'),
+    halfFactor: number('how many times as much averaging one half must show to stand for the ride'),
     longestSeconds: number('longest plain mean looked for, s'),
     dip: number('correlation of second differences from which a plain mean is recognised'),
     dipAgreement: number('factor by which the scatter may tell other seconds than the dip'),
@@ -37,38 +42,99 @@ export const averagingSeconds = defineMeasure({
     const records = recordsOf(recording);
     if (records === null) return notApplicable('no-channel', { channel: 'power' });
     const power = usable(records, options);
-    const shortfalls = shortfallsOf(power, options.spans);
-    const count = shortfalls[0]?.pairs ?? 0;
-    if (count < options.minimumSeconds) {
+    const whole = estimate(power, options);
+    if (whole === null) {
       const pedalled = records.power.filter((watts) => watts >= options.minimumWatts).length;
+      const following = power.reduce((sum, watts) => (Number.isNaN(watts) ? sum : sum + 1), 0);
       return pedalled >= 2 * options.minimumSeconds
-        ? notApplicable('irregular-recorder', { share: 1 - count / pedalled })
-        : notApplicable('too-short', { seconds: count, needed: options.minimumSeconds });
+        ? notApplicable('irregular-recorder', { share: 1 - following / pedalled })
+        : notApplicable('too-short', { seconds: following, needed: options.minimumSeconds });
     }
-    const least = (averaging: Averaging, by: number) =>
-      Math.min(
-        ...shortfalls.map(({ span, ratio, error }) => averagingFor(ratio + by * error, span, averaging)),
-      );
-    const ends = (averaging: Averaging) => [least(averaging, 1), least(averaging, -1)] as const;
-    const correlation = least('plain', 0) < options.plainFrom ? null : bendCorrelation(power, options);
-    const dip = correlation === null ? null : lagOfDip(correlation, options.dip);
-    const averaging: Averaging = correlation === null || dip !== null ? 'plain' : 'weighted';
-    const [low, high] = ends(averaging);
-    // One plain mean dips at its own length; several in a row dip earlier, and the scatter tells their sum.
-    const told = Math.min(low, options.scatterTells);
-    const exactly = dip !== null && told <= dip * options.dipAgreement && high >= dip / options.dipAgreement;
-    const seconds = exactly ? dip : least(averaging, 0);
-    return measured(seconds, 's', exactly ? [dip - 0.5, dip + 0.5] : [low, high], count, {
-      details: { averaging: exactly ? 'plain mean' : 'weighted mean' },
+    const { stretch, found } = mostAveraged(power, whole, options);
+    return measured(found.seconds, 's', [found.low, found.high], found.count, {
+      stretches: found.correlation === null ? [] : [stretch],
+      details: {
+        averaging: found.averaging,
+        part: stretch[1] - stretch[0] === power.length ? 'throughout' : 'in one half of the ride',
+      },
       charts:
-        correlation === null
+        found.correlation === null
           ? []
-          : [chart(`averaging:${subjectOf(all, recording)}`, records, power, correlation, seconds)],
+          : [
+              chart(
+                `averaging:${subjectOf(all, recording)}`,
+                power,
+                stretch,
+                found.correlation,
+                found.seconds,
+              ),
+            ],
     });
   },
 });
 
+interface Estimate {
+  readonly seconds: number;
+  readonly low: number;
+  readonly high: number;
+  readonly count: number;
+  readonly averaging: string;
+  /** Of second differences; null where there is hardly any averaging. */
+  readonly correlation: Float64Array | null;
+}
+
+/**
+ * Smoothing may be switched on or off in mid-ride: where the whole leaves room for more averaging, the half
+ * that shows clearly more of it is believed.
+ */
+function mostAveraged(power: Float64Array, whole: Estimate, options: Options): Part {
+  const middle = power.length >> 1;
+  const all: Part = { stretch: [0, power.length], found: whole };
+  if (whole.high < options.halvesFrom) return all;
+  return (
+    [
+      [0, middle],
+      [middle, power.length],
+    ] as const
+  ).reduce<Part>((best, stretch) => {
+    const found = estimate(power.subarray(...stretch), options);
+    return found !== null && found.low > options.halfFactor * best.found.low ? { stretch, found } : best;
+  }, all);
+}
+
+interface Part {
+  readonly stretch: Stretch;
+  readonly found: Estimate;
+}
+
+/** Null where too few seconds follow one another. */
+function estimate(power: Float64Array, options: Options): Estimate | null {
+  const scatter = scatterOf(power, options);
+  if (scatter.pairs < options.minimumSeconds) return null;
+  const plain = fitAveraging(scatter.ratios, 'plain');
+  const told = { count: scatter.pairs, averaging: 'weighted mean' };
+  if (plain.seconds < options.plainFrom) return { ...plain, ...told, correlation: null };
+  const correlation = bendCorrelation(power, options);
+  const dip = lagOfDip(correlation, options.dip);
+  if (dip === null) return { ...fitAveraging(scatter.ratios, 'weighted'), ...told, correlation };
+  // One plain mean dips at its own length; several in a row dip earlier, and the scatter tells their sum.
+  const least = Math.min(plain.low, options.scatterTells);
+  const agrees = least <= dip * options.dipAgreement && plain.high >= dip / options.dipAgreement;
+  if (!agrees) return { ...plain, ...told, correlation };
+  return { seconds: dip, low: dip - 0.5, high: dip + 0.5, ...told, averaging: 'plain mean', correlation };
+}
+
 interface Options {
+  readonly modelError: number;
+  readonly halvesFrom: number;
+  readonly halfFactor: number;
+  readonly minimumSeconds: number;
+  readonly plainFrom: number;
+  readonly dip: number;
+  readonly dipAgreement: number;
+  readonly scatterTells: number;
+  readonly spans: readonly number[];
+  readonly stepFactor: number;
   readonly longestSeconds: number;
   readonly clip: number;
   readonly minimumWatts: number;
@@ -90,32 +156,19 @@ function usable({ at, power }: Records, options: Options): Float64Array {
   return seconds;
 }
 
-interface Shortfall {
-  readonly span: number;
-  /** Scatter of means over the span, over that of means twice as long. */
-  readonly ratio: number;
-  /** Half of its 95 % interval. */
-  readonly error: number;
-  readonly pairs: number;
-}
-
-/** The interval leaves out one block of the ride at a time. */
-function shortfallsOf(power: Float64Array, spans: readonly number[]): Shortfall[] {
-  const deviations = new Map(
-    spans.flatMap((span) => [span, 2 * span]).map((span) => [span, deviation(power, span)]),
-  );
-  return spans.map((span) => {
-    const short = deviations.get(span)!;
-    const long = deviations.get(2 * span)!;
+/** Scatter of means over each span in terms of twice the span; errors leave out one block at a time. */
+function scatterOf(power: Float64Array, { spans, stepFactor, modelError }: Options) {
+  let short = deviation(power, spans[0]!);
+  const { pairs } = short;
+  const ratios = spans.map((span): ScatterRatio => {
+    const long = deviation(power, 2 * span, stepFactor * short.whole);
     const ratioOf = (a: number, b: number) => (b === 0 ? 1 : a / b);
     const without = short.without.map((one, block) => ratioOf(one, long.without[block]!));
-    return {
-      span,
-      ratio: ratioOf(short.whole, long.whole),
-      error: jackknifeReach(without),
-      pairs: short.pairs,
-    };
+    const ratio = ratioOf(short.whole, long.whole);
+    short = long;
+    return { span, ratio, error: Math.hypot(jackknifeError(without), modelError) };
   });
+  return { pairs, ratios };
 }
 
 /** The lag at which second differences are undone most, if by enough. */
@@ -141,22 +194,22 @@ function bendCorrelation(power: Float64Array, { clip, longestSeconds }: Options)
   return covariance.map((value) => (variance > 0 ? value / variance : 0));
 }
 
-/** A minute from the middle of the ride, from where power flows, and the correlations. */
+/** A minute from the middle of the stretch, from where power flows, and the correlations. */
 function chart(
   id: string,
-  { at, power }: Records,
-  used: Float64Array,
+  power: Float64Array,
+  [start, end]: Stretch,
   correlation: Float64Array,
   seconds: number,
 ): AveragingChart {
-  let from = Math.floor(power.length / 2);
-  while (from < power.length - 60 && Number.isNaN(used[at[from]!]!)) from++;
+  let from = (start + end) >> 1;
+  while (from < end - 60 && Number.isNaN(power[from]!)) from++;
   return {
     kind: 'averaging',
     id,
     correlation: Array.from(correlation.subarray(1), (r) => Math.round(r * 1000) / 1000),
     seconds,
-    from: at[from] ?? 0,
+    from,
     power: readings(power, from, from + 60),
   };
 }

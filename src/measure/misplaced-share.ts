@@ -2,8 +2,9 @@ import { SecondState, type Series } from '../types.ts';
 import { defineMeasure, exact, notApplicable } from './measure.ts';
 
 /**
- * Share of the records whose place in time is in doubt: written behind a time that the clock had already
- * reached, far from the body of the ride, without a time, or sharing a second with another where no
+ * Share of the records whose place in time is in doubt: as many as each backward step of the clock covers
+ * (at most the records before or after it: a clock that is put right in the first minute misplaces only
+ * that), far from the body of the ride, without a time, or sharing a second with another where no
  * neighbouring second is free for it. An exact count.
  */
 export const misplacedShare = defineMeasure({
@@ -19,7 +20,7 @@ export const misplacedShare = defineMeasure({
     // Several records a second are no fault where the clock itself tells them apart.
     const doubled = whole ? Math.max(0, time.length - timeless - far - recorded) : 0;
     // What was written behind the clock usually shares its second as well: no record counts twice.
-    const misplaced = Math.max(behind, doubled) + timeless + far;
+    const misplaced = Math.min(time.length, Math.max(behind, doubled) + timeless + far);
     return exact(misplaced / time.length, 'share', time.length, {
       details: {
         records: time.length,
@@ -39,7 +40,8 @@ function walk({ start, length }: Series, time: Float64Array) {
   let latest = -Infinity;
   const found = { behind: 0, steps: 0, timeless: 0, far: 0, whole: true, furthest: 0 };
   let previous = -Infinity;
-  for (const clock of time) {
+  for (let k = 0; k < time.length; k++) {
+    const clock = time[k]!;
     if (!Number.isFinite(clock)) {
       found.timeless++;
       continue;
@@ -50,10 +52,11 @@ function walk({ start, length }: Series, time: Float64Array) {
       found.far++;
       continue;
     }
-    if (clock < previous) found.steps++;
-    if (clock < latest) {
-      found.behind++;
-      found.furthest = Math.max(found.furthest, Math.round(latest - clock));
+    if (clock < latest && clock < previous) {
+      const back = Math.round(latest - clock);
+      found.steps++;
+      found.furthest = Math.max(found.furthest, back);
+      found.behind += Math.min(back, k, time.length - k);
     }
     latest = Math.max(latest, clock);
     previous = clock;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { averagingFor, wanderRatio } from '../../src/math/averaging.ts';
+import { fitAveraging, wanderRatio } from '../../src/math/averaging.ts';
 
 test('without averaging, 1/f noise scatters alike at every span; averaging takes the short ones away', () => {
   for (const span of [4, 8, 16]) expect(wanderRatio(0.01, span, 'plain')).toBeCloseTo(1, 2);
@@ -8,15 +8,30 @@ test('without averaging, 1/f noise scatters alike at every span; averaging takes
   expect(wanderRatio(1000, 2, 'plain')).toBeLessThan(0.56);
 });
 
-test('the inverse returns the seconds that it started from', () => {
+test('a fit returns the seconds that the ratios were made from, within its interval', () => {
   for (const averaging of ['plain', 'weighted'] as const) {
-    for (const seconds of [1.5, 3, 5.5, 10, 22]) {
-      for (const span of [2, 4]) {
-        const back = averagingFor(wanderRatio(seconds, span, averaging), span, averaging);
-        expect(Math.abs(Math.log(back / seconds))).toBeLessThan(0.03);
-      }
+    for (const seconds of [1, 3, 5.5, 10, 22]) {
+      const ratios = [2, 4, 8].map((span) => ({
+        span,
+        ratio: wanderRatio(seconds, span, averaging),
+        error: 0.02,
+      }));
+      const fit = fitAveraging(ratios, averaging);
+      expect(Math.abs(Math.log(fit.seconds / seconds))).toBeLessThan(0.04);
+      expect(fit.low).toBeLessThanOrEqual(seconds);
+      expect(fit.high).toBeGreaterThanOrEqual(seconds);
     }
   }
-  expect(averagingFor(0.99, 2, 'plain')).toBe(1);
-  expect(averagingFor(0.1, 2, 'plain')).toBe(45);
+});
+
+test('what fits badly is known badly', () => {
+  const ratios = (last: number) => [
+    { span: 2, ratio: 0.65, error: 0.02 },
+    { span: 4, ratio: 0.82, error: 0.02 },
+    { span: 8, ratio: last, error: 0.02 },
+  ];
+  const good = fitAveraging(ratios(0.94), 'plain');
+  const bad = fitAveraging(ratios(0.75), 'plain');
+  expect(bad.misfit).toBeGreaterThan(good.misfit);
+  expect(bad.high / bad.low).toBeGreaterThan(good.high / good.low);
 });

@@ -57,6 +57,13 @@ test.each([6, 12])('a weighted mean of the same age as %i s is told about right'
   expect(outcome.details.averaging).toBe('weighted mean');
 });
 
+test('smoothing switched on in mid-ride shows in the half that it fills', () => {
+  const smooth = plain(12);
+  const outcome = of(raw.map((watts, i) => (i < 1500 ? watts : smooth[i]!)));
+  expect(outcome).toMatchObject({ value: 12, details: { part: 'in one half of the ride' } });
+  expect(outcome.stretches[0]![0]).toBeGreaterThan(2000);
+});
+
 test('the chart dips at the seconds of averaging', () => {
   const chart = of(plain(10)).charts[0]!;
   if (chart.kind !== 'averaging') throw new Error(chart.kind);

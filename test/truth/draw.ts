@@ -20,7 +20,7 @@ import { answersOf, type Row } from './row.ts';
 
 /** Draws and audits: one row for an honest draw, one for each strength of a fault. */
 export function rowsOf(plan: Plan, lot: number, draw: number, rules: RuleSet): Row[] {
-  const what = plan.lots[lot]!;
+  const what = plan.lots[lot]! as Exclude<Lot, { sort: 'coverage' }>;
   return submissionsOf(plan, what, draw).map(({ submission, strength, dose }) => {
     const read = handedIn(submission);
     const report = auditRecordings(read, rules);
@@ -46,7 +46,11 @@ export interface Drawn {
   readonly dose: number | null;
 }
 
-export function submissionsOf({ build, seed }: Plan, lot: Lot, draw: number): Drawn[] {
+export function submissionsOf(
+  { build, seed }: Plan,
+  lot: Exclude<Lot, { sort: 'coverage' }>,
+  draw: number,
+): Drawn[] {
   const key = `${build} ${seed} ${lot.sort === 'honest' ? `${lot.cohort} ${lot.kind}` : lot.fault} ${draw}`;
   const random = new Random(key);
   if (lot.sort === 'honest') {

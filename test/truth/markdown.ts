@@ -55,7 +55,7 @@ function runLines(run: RunRecord, tally: Tally): string[] {
   ];
 }
 
-const table = (head: readonly string[], rows: readonly (readonly string[])[]): string[] =>
+export const table = (head: readonly string[], rows: readonly (readonly string[])[]): string[] =>
   rows.length === 0
     ? ['None in this run.']
     : [

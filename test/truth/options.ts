@@ -13,7 +13,6 @@ export interface Options {
   readonly coverage: boolean;
   readonly honest: boolean;
   readonly faults: boolean;
-  readonly writeRates: boolean;
 }
 
 export const usage = `npm run truth -- [options]
@@ -29,7 +28,6 @@ export const usage = `npm run truth -- [options]
   --workers N       default 2
   --dump FILE       every answer of every rule, one submission a line (JSON)
   --out FOLDER      where RESULTS.md and charts.html go; default test/truth for a whole run, else out/truth
-  --write-rates     put the false-alarm rates of a whole reporting run into the rule files
 `;
 
 export function parseOptions(args: readonly string[]): Options | null {
@@ -47,7 +45,6 @@ export function parseOptions(args: readonly string[]): Options | null {
       coverage: { type: 'boolean', default: false },
       honest: { type: 'boolean', default: false },
       faults: { type: 'boolean', default: false },
-      'write-rates': { type: 'boolean', default: false },
       help: { type: 'boolean', default: false },
     },
   });
@@ -66,6 +63,5 @@ export function parseOptions(args: readonly string[]): Options | null {
     coverage: values.coverage,
     honest: values.honest,
     faults: values.faults,
-    writeRates: values['write-rates'],
   };
 }

@@ -1,13 +1,15 @@
 import type { Build, Cohort } from '../make/meters.ts';
+import type { RideKind } from '../make/ride.ts';
 
 /** How strong a planted fault is; `any`: drawn between a quarter of borderline and clear, for the curve. */
 export const strengthNames = ['borderline', 'moderate', 'clear', 'any'] as const;
 export type StrengthName = (typeof strengthNames)[number];
 
-/** One sort of draw: so many submissions of one honest kind, or of one fault at all its strengths. */
+/** One sort of draw: so many submissions of one honest kind, of one fault at all its strengths, or pairs of one ride. */
 export type Lot =
   | { readonly sort: 'honest'; readonly cohort: Cohort; readonly kind: string; readonly count: number }
-  | { readonly sort: 'fault'; readonly fault: string; readonly count: number };
+  | { readonly sort: 'fault'; readonly fault: string; readonly count: number }
+  | { readonly sort: 'coverage'; readonly kind: RideKind; readonly minutes: number; readonly count: number };
 
 export interface Plan {
   readonly build: Build;
@@ -24,8 +26,8 @@ export interface Task {
   readonly to: number;
 }
 
-/** Honest submissions of a cohort, and draws of a fault, at scale 1. */
-export const fullSize = { cohort: 8500, fault: 350 } as const;
+/** Honest submissions of a cohort, draws of a fault, and of a ride whose intervals are tried, at scale 1. */
+export const fullSize = { cohort: 8500, fault: 350, coverage: 2000 } as const;
 
 export interface PlanWish {
   readonly build: Build;
@@ -34,9 +36,11 @@ export interface PlanWish {
   readonly kinds: readonly string[];
   readonly faults: readonly string[];
   readonly cohorts: readonly Cohort[];
+  /** Kind and minutes of rides in which intervals are tried. */
+  readonly rides: readonly (readonly [RideKind, number])[];
 }
 
-export function planOf({ build, seed, scale, kinds, faults, cohorts }: PlanWish): Plan {
+export function planOf({ build, seed, scale, kinds, faults, cohorts, rides }: PlanWish): Plan {
   const share = (total: number) => Math.max(1, Math.ceil(total * scale));
   const each = share(fullSize.cohort / Math.max(1, kinds.length));
   return {
@@ -48,6 +52,9 @@ export function planOf({ build, seed, scale, kinds, faults, cohorts }: PlanWish)
         kinds.map((kind): Lot => ({ sort: 'honest', cohort, kind, count: each })),
       ),
       ...faults.map((fault): Lot => ({ sort: 'fault', fault, count: share(fullSize.fault) })),
+      ...rides.map(
+        ([kind, minutes]): Lot => ({ sort: 'coverage', kind, minutes, count: share(fullSize.coverage) }),
+      ),
     ],
   };
 }

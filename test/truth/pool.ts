@@ -1,14 +1,13 @@
 import process from 'node:process';
 import { parentPort, Worker } from 'node:worker_threads';
 import { ruleSet } from '../../src/rules.ts';
-import { rowsOf } from './draw.ts';
+import type { RuleSet } from '../../src/types.ts';
 import type { Plan, Task } from './plan.ts';
-import type { Row } from './row.ts';
 
 /** What a worker sends back for a task. */
-interface Done {
+interface Done<R> {
   readonly task: Task;
-  readonly rows: readonly Row[];
+  readonly rows: readonly R[];
   /** Resident memory of the whole process just now, bytes. */
   readonly memory: number;
 }
@@ -18,11 +17,11 @@ interface Done {
  *
  * @param onDone told the rows of every task, in no particular order
  */
-export async function inWorkers(
+export async function inWorkers<R>(
   plan: Plan,
   tasks: readonly Task[],
   workers: number,
-  onDone: (done: Done) => void,
+  onDone: (done: Done<R>) => void,
 ): Promise<void> {
   let next = 0;
   const script = process.argv[1]!;
@@ -36,7 +35,7 @@ export async function inWorkers(
           else worker.postMessage(task);
         };
         worker.on('error', reject);
-        worker.on('message', (done: Done) => {
+        worker.on('message', (done: Done<R>) => {
           onDone(done);
           give();
         });
@@ -46,13 +45,16 @@ export async function inWorkers(
   );
 }
 
+/** Rows of one draw of a lot. */
+export type Maker<R> = (plan: Plan, lot: number, draw: number, rules: RuleSet) => R[];
+
 /** The other end. */
-export async function work(plan: Plan): Promise<void> {
+export async function work<R>(plan: Plan, make: Maker<R>): Promise<void> {
   const rules = await ruleSet();
   parentPort!.on('message', (task: Task) => {
-    const rows: Row[] = [];
-    for (let draw = task.from; draw < task.to; draw++) rows.push(...rowsOf(plan, task.lot, draw, rules));
-    const done: Done = { task, rows, memory: process.memoryUsage().rss };
+    const rows: R[] = [];
+    for (let draw = task.from; draw < task.to; draw++) rows.push(...make(plan, task.lot, draw, rules));
+    const done: Done<R> = { task, rows, memory: process.memoryUsage().rss };
     parentPort!.postMessage(done);
   });
 }

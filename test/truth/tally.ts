@@ -17,7 +17,7 @@ export interface RuleCounts {
 
 /** Submissions of one honest kind, or of one fault at one strength. */
 export interface Group {
-  readonly lot: Lot;
+  readonly lot: Exclude<Lot, { sort: 'coverage' }>;
   readonly strength: StrengthName | null;
   submissions: number;
   /** By the highest level of any rule. */
@@ -47,12 +47,12 @@ export function newTally(): Tally {
   return { groups: new Map(), pairs: { total: 0, secure: 0, right: 0, worst: 0 }, rows: 0 };
 }
 
-export function groupKey(lot: Lot, strength: StrengthName | null): string {
+export function groupKey(lot: Group['lot'], strength: StrengthName | null): string {
   return lot.sort === 'honest' ? `${lot.cohort}: ${lot.kind}` : `${lot.fault}: ${strength}`;
 }
 
 export function count(tally: Tally, plan: Plan, row: Row, rules: readonly Rule[]): void {
-  const lot = plan.lots[row.lot]!;
+  const lot = plan.lots[row.lot]! as Group['lot'];
   const group = groupFor(tally, lot, row.strength);
   tally.rows++;
   group.submissions++;
@@ -78,7 +78,7 @@ export function count(tally: Tally, plan: Plan, row: Row, rules: readonly Rule[]
   }
 }
 
-function groupFor(tally: Tally, lot: Lot, strength: StrengthName | null): Group {
+function groupFor(tally: Tally, lot: Group['lot'], strength: StrengthName | null): Group {
   const key = groupKey(lot, strength);
   const known = tally.groups.get(key);
   if (known !== undefined) return known;

@@ -1,5 +1,5 @@
 /** Differences wider than this (W times seconds) are counted together: they lie far above any median. */
-const widest = 4095;
+const countedApart = 4095;
 /** Blocks of the ride that can be left out. */
 const blocks = 10;
 
@@ -17,10 +17,11 @@ export interface Deviation {
  * taken off.
  *
  * @param power W, one value a second, NaN where missing
+ * @param widest differences wider than this (W) are steps of the ride and not its wander: left out
  */
-export function deviation(power: Float64Array, span: number): Deviation {
-  const sizes = differences(power, span);
-  const counts = new Int32Array(widest + 1);
+export function deviation(power: Float64Array, span: number, widest = Number.POSITIVE_INFINITY): Deviation {
+  const sizes = differences(power, span).filter((size) => size <= widest * span);
+  const counts = new Int32Array(countedApart + 1);
   for (let i = 0; i < sizes.length; i++) counts[sizes[i]!]!++;
   const spread = (pairs: number) => {
     const robust = median(counts, pairs) / 0.6745 / span;
@@ -60,7 +61,7 @@ function differences(power: Float64Array, span: number): Uint16Array {
       earlier += power[i - span]!;
     }
     if (valid > 2 * span) earlier -= power[i - 2 * span]!;
-    if (valid >= 2 * span) sizes[count++] = Math.min(widest, Math.round(Math.abs(later - earlier)));
+    if (valid >= 2 * span) sizes[count++] = Math.min(countedApart, Math.round(Math.abs(later - earlier)));
   }
   return sizes.subarray(0, count);
 }

@@ -1,9 +1,9 @@
 import { stretchesWhere } from '../../math/stretches.ts';
-import type { Series, Stretch } from '../../types.ts';
+import { SecondState, type Series, type Stretch } from '../../types.ts';
 
 /** What a heart rate channel holds besides the heart: stretches by kind. */
 export interface HeartRateFaults {
-  /** No reading. */
+  /** No reading, though the recording ran. */
   readonly missing: readonly Stretch[];
   /** One value held on. */
   readonly stuck: readonly Stretch[];
@@ -25,11 +25,14 @@ const slowest = 30;
 const fastest = 230;
 
 /** Sorts out where the heart rate channel shows something other than the heart. */
-export function heartRateFaults({ channels, length }: Series, limits: HeartRateLimits): HeartRateFaults {
+export function heartRateFaults(
+  { channels, length, state }: Series,
+  limits: HeartRateLimits,
+): HeartRateFaults {
   const { heartRate, cadence } = channels;
   if (heartRate === undefined) return { missing: [[0, length]], stuck: [], cadence: [] };
   const plausible = (i: number) => heartRate[i]! >= slowest && heartRate[i]! <= fastest;
-  const missing = stretchesWhere(0, length, (i) => !plausible(i));
+  const missing = stretchesWhere(0, length, (i) => !plausible(i) && state[i] !== SecondState.paused);
   const held = (i: number) => plausible(i) && heartRate[i] === heartRate[i - 1];
   const stuck = stretchesWhere(1, length, held, limits.stuckSeconds - 1);
   return { missing, stuck: stuck.map(([from, to]) => [from - 1, to]), cadence: followsCadence() };

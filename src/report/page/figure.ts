@@ -1,5 +1,6 @@
 import type { Chart, Report } from '../../types.ts';
 import { picture } from '../chart/index.ts';
+import type { NumberTable } from '../chart/picture.ts';
 import { usualAveraging } from '../chart/traces.ts';
 import { isLive, type LiveData, packChart } from '../client/pack.ts';
 import { html, jsonBlock, type Markup } from '../markup.ts';
@@ -12,6 +13,8 @@ import { table } from './said.ts';
 const widths = { wide: 760, narrow: 328 };
 /** A table no longer than this is shown at once. */
 const shortTable = 8;
+/** A longer one than this is thinned: nobody reads it here, and the JSON holds it whole. */
+const longTable = 60;
 
 export function bothWidths(draw: (width: number, id: string) => Markup, id: string): Markup {
   return html`<div class="wide">${draw(widths.wide, `${id}-w`)}</div><div class="narrow">${draw(widths.narrow, `${id}-n`)}</div>`;
@@ -25,7 +28,7 @@ export function figure(layout: Layout, chart: Chart): Markup {
   const of = (named: string) =>
     picture(chart, { id: named, marked, meter: (subject) => meterName(report, subject) });
   const { title, description, table: numbers } = of(id);
-  const shown = table(`${title}: the numbers`, numbers.head, numbers.rows, 'numbers');
+  const shown = numbersOf(title, numbers);
   return html`<figure id="${id}"><figcaption>${title}</figcaption>${steering(report, chart)}${isLive(chart) && host(chart)}${bothWidths((width, named) => of(named).draw(width), id)}<p class="fine-print">${description}</p>${
     numbers.rows.length === 0
       ? null
@@ -33,6 +36,18 @@ export function figure(layout: Layout, chart: Chart): Markup {
         ? html`<details open="open"><summary>The numbers</summary>${shown}</details>`
         : html`<details><summary>The numbers</summary>${shown}</details>`
   }</figure>`;
+}
+
+function numbersOf(title: string, { head, rows }: NumberTable): Markup {
+  const step = Math.ceil(rows.length / longTable);
+  const caption =
+    step === 1 ? `${title}: the numbers` : `${title}: one row in ${step}; all stand in the JSON report`;
+  return table(
+    caption,
+    head,
+    rows.filter((_, index) => index % step === 0),
+    'numbers',
+  );
 }
 
 /** Where the page's script draws again; hidden without it. */

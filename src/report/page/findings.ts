@@ -1,4 +1,4 @@
-import type { Chart, Rule, Stretch } from '../../types.ts';
+import type { Chart, Finding, Rule, Stretch } from '../../types.ts';
 import { gauge } from '../chart/gauge.ts';
 import { type Hole, html, type Markup } from '../markup.ts';
 import type { Told } from '../outline.ts';
@@ -59,7 +59,9 @@ function basis(layout: Layout, { finding, rule }: Told): Markup {
     ['When', stretches.length > 0 ? when(layout, stretches) : null],
     [
       'How often honest riders show this',
-      chance === null ? null : `${oneIn(chance)}. This does not say how likely this rider is honest.`,
+      chance === null
+        ? null
+        : `${plain(capital([oneIn(chance)]))}. This does not say how likely this rider is honest.`,
     ],
     ['Where the limits come from', rule === null ? null : sourceSaid(rule)],
     ['False alarms', rule === null ? null : falseAlarmSaid(rule)],
@@ -86,7 +88,16 @@ function scale({ finding, number, value, limits }: Told): Markup | null {
   if (value === null) return null;
   const words = [value, limits].filter((part) => part !== null).join('; ');
   const draw = gauge(finding, '', words);
-  return html`<figure><figcaption>${words}</figcaption>${draw !== null && bothWidths((width, id) => gauge(finding, id, words)!(width), `gauge-${number}`)}<p class="fine-print">Dot and bar: the number with its 95 % interval.${finding.expected !== null && ' Shaded: where about 95 of 100 honest submissions lie.'}</p></figure>`;
+  return html`<figure><figcaption>${words}</figcaption>${draw !== null && bothWidths((width, id) => gauge(finding, id, words)!(width), `gauge-${number}`)}<p class="fine-print">${scaleKey(finding)}</p></figure>`;
+}
+
+/** How to read the scale. */
+function scaleKey({ interval, expected }: Finding): string {
+  const dot =
+    interval !== null && interval[0] === interval[1]
+      ? 'Dot: the number, counted and not estimated.'
+      : 'Dot and bar: the number with its 95 % interval.';
+  return expected === null ? dot : `${dot} Shaded: where about 95 of 100 honest submissions lie.`;
 }
 
 function chartOf(layout: Layout, chart: Chart, told: Told): Markup {

@@ -1,5 +1,5 @@
 import type { OptionValue, Report, ReportMeasurement, Rule } from '../../types.ts';
-import { html, type Markup } from '../markup.ts';
+import { type Hole, html, type Markup } from '../markup.ts';
 import { levelWords } from '../words/grade.ts';
 import { number, quantity, range } from '../words/number.ts';
 import { reasonInFull } from '../words/reasons.ts';
@@ -30,20 +30,20 @@ function ruleOf(report: Report, rule: Rule): Markup {
     ['False alarms', falseAlarmSaid(rule)],
     ['Measured with', rule.source.kind === 'measured' ? html`<code>${rule.source.command}</code>` : null],
     ['Switched off', rule.off ?? null],
-  ])}${
-    results.length > 0 &&
-    table(
-      'Results',
-      ['about', 'result', '95 % interval', 'rests on', 'options'],
-      results.map((one) => [
-        subjectName(report, one.subject),
-        result(one),
-        interval(one),
-        one.count === null ? '' : number(one.count),
-        options(one.options),
-      ]),
-    )
-  }</div></details>`;
+    ['Options', results.length === 0 ? null : options(results[0]!.options)],
+    ...results.map((one) => [`Result, ${subjectName(report, one.subject)}`, resultSaid(one)] as const),
+  ])}</div></details>`;
+}
+
+/** The number, its interval and how many pieces it rests on; or why there is none. */
+function resultSaid(one: ReportMeasurement): Hole {
+  const { count, interval, unit } = one;
+  if (one.value === null || unit === null) return result(one);
+  const between = interval === null ? null : (range(interval, unit) ?? 'exact');
+  return [
+    result(one),
+    ` (${[between, count === null ? null : `rests on ${number(count)}`].filter((part) => part !== null).join('; ')})`,
+  ];
 }
 
 function limits({ limits }: Rule): string {
@@ -61,13 +61,9 @@ function limits({ limits }: Rule): string {
     .join('; ');
 }
 
-function result(one: ReportMeasurement) {
+function result(one: ReportMeasurement): Hole {
   if (one.value !== null && one.unit !== null) return quantity(one.value, one.unit);
   return one.reason === null ? 'withheld' : said(reasonInFull(one.reason));
-}
-
-function interval({ interval, unit }: ReportMeasurement): string {
-  return interval === null || unit === null ? '' : (range(interval, unit) ?? 'exact');
 }
 
 function options(all: Readonly<Record<string, OptionValue>>): string {

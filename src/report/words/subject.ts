@@ -14,6 +14,8 @@ export function subjectName(report: Report, subject: Subject): string {
   if (subject === 'primary') return 'primary recording';
   if (subject === 'rider') return 'rider';
   if (subject === 'submission') return 'submission';
+  // Where no second recording was handed in there is no pair to name.
+  if (subject === 'pair') return 'primary against another recording';
   const second = secondName(report, subject, ' recording');
   return subject.startsWith('pair:') ? `primary against ${second}` : second;
 }

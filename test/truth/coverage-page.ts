@@ -1,0 +1,106 @@
+import { shareOf } from './bounds.ts';
+import type { CoverageRow } from './coverage.ts';
+import { table } from './markdown.ts';
+import type { Lot, Plan } from './plan.ts';
+import { percent } from './results.ts';
+import type { RunRecord } from './runs.ts';
+
+interface Cell {
+  checks: number;
+  silent: number;
+  held: number;
+  below: number;
+  above: number;
+  bias: number;
+  squares: number;
+  width: number;
+}
+
+/** What became of each rule's intervals in each kind of ride. */
+export type CoverageTally = Map<number, Map<string, Cell>>;
+
+export function countCoverage(tally: CoverageTally, { lot, checks, silent }: CoverageRow): void {
+  const byRule = tally.get(lot) ?? new Map<string, Cell>();
+  tally.set(lot, byRule);
+  const cellOf = (rule: string) => {
+    const cell = byRule.get(rule) ?? {
+      checks: 0,
+      silent: 0,
+      held: 0,
+      below: 0,
+      above: 0,
+      bias: 0,
+      squares: 0,
+      width: 0,
+    };
+    byRule.set(rule, cell);
+    return cell;
+  };
+  for (const rule of silent) cellOf(rule).silent++;
+  for (const { rule, truth, value, interval } of checks) {
+    const cell = cellOf(rule);
+    cell.checks++;
+    if (truth < interval[0]) cell.below++;
+    else if (truth > interval[1]) cell.above++;
+    else cell.held++;
+    cell.bias += value - truth;
+    cell.squares += (value - truth) ** 2;
+    cell.width += interval[1] - interval[0];
+  }
+}
+
+const units: { readonly [rule: string]: string } = { 'zero-offset': 'N·m' };
+
+export function coveragePage(tally: CoverageTally, plan: Plan, run: RunRecord): string {
+  const rules = [...new Set([...tally.values()].flatMap((byRule) => [...byRule.keys()]))];
+  return [
+    '# How often intervals hold the true value',
+    '',
+    'Made by `npm run truth -- --coverage`; do not edit. A 95 % interval is to hold the true value in 92 to 98 of 100 rides of every kind. The truth is known from how the meters were made: the ratio of the two without noise in this ride (`mean-bias`), the growth of the gain without wander (`late-drift`, `late-power-rise`), the planted error over the range used (`cadence-dependent-bias`, `power-dependent-bias`), the planted torque (`zero-offset`), work in all-out seconds against the rest (`sprint-overshoot`).',
+    '',
+    `Generator \`${run.build}\`, seed \`${run.seed}\`, scale ${run.scale}: ${run.submissions} pairs in ${Math.round(run.seconds / 60)} min.`,
+    '',
+    ...rules.flatMap((rule) => [
+      `## ${rule}`,
+      '',
+      ...table(
+        [
+          'ride',
+          'intervals',
+          'hold the truth',
+          'bounds',
+          'truth below / above',
+          'bias',
+          'typical error',
+          'half width',
+          'not applicable',
+        ],
+        plan.lots.flatMap((lot, k) => {
+          const cell = tally.get(k)?.get(rule);
+          return cell === undefined || lot.sort !== 'coverage' ? [] : [lineOf(lot, cell, units[rule] ?? '%')];
+        }),
+      ),
+      '',
+    ]),
+  ].join('\n');
+}
+
+function lineOf(lot: Extract<Lot, { sort: 'coverage' }>, cell: Cell, unit: string): string[] {
+  const name = `${lot.kind}, ${lot.minutes} min`;
+  const all = cell.checks + cell.silent;
+  if (cell.checks === 0) return [name, '0', '–', '–', '–', '–', '–', '–', percent(cell.silent / all, 0)];
+  const held = shareOf(cell.held, cell.checks);
+  const good = held.upper >= 0.92 && held.lower <= 0.98;
+  const text = percent(held.share);
+  return [
+    name,
+    String(cell.checks),
+    good ? text : `**${text}**`,
+    `${percent(held.lower)} – ${percent(held.upper)}`,
+    `${percent(cell.below / cell.checks)} / ${percent(cell.above / cell.checks)}`,
+    `${(cell.bias / cell.checks).toFixed(2)} ${unit}`,
+    `${Math.sqrt(cell.squares / cell.checks).toFixed(2)} ${unit}`,
+    `${(cell.width / cell.checks / 2).toFixed(2)} ${unit}`,
+    percent(cell.silent / all, 0),
+  ];
+}
