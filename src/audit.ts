@@ -71,6 +71,15 @@ export async function audit(
   onStage: Watch = () => {},
 ): Promise<Report> {
   onStage('reading');
+  return auditRecordings(await readSubmission(submission), rules, onStage);
+}
+
+/**
+ * Reads what was handed in; nothing is compared yet.
+ *
+ * @throws Problem when the primary cannot be read, or holds no power
+ */
+export async function readSubmission(submission: Submission): Promise<ReadSubmission> {
   const primary = await read(submission.primary);
   if (primary.channels.power === undefined && primary.extraMeters.length === 0) {
     throw new Problem({
@@ -82,7 +91,7 @@ export async function audit(
   }
   const { seconds, unreadable: unread } = await readSeconds(submission.seconds);
   const unreadable = [...(submission.unopened ?? []), ...unread];
-  return auditRecordings({ ...submission, primary, seconds, unreadable }, rules, onStage);
+  return { ...submission, primary, seconds, unreadable };
 }
 
 /** Audits recordings that are read already. */

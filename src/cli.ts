@@ -1,5 +1,6 @@
 import { Command, CommanderError } from 'commander';
 import { auditCommand } from './cli/audit.ts';
+import { eventCommand } from './cli/event.ts';
 import { coloured, type Io, type Stream, widthOf } from './cli/io.ts';
 import { profileCommand } from './cli/profile.ts';
 import { rulesCommand } from './cli/rules.ts';
@@ -36,7 +37,12 @@ export function commands(io: Io, done: (status: number) => void): Command {
       'after',
       '\nStart with:\n  $ wattassay audit trainer.fit --second pedals.fit --out report.html\n',
     );
-  const subcommands = [auditCommand(io, done), profileCommand(io, done), rulesCommand(io, done)];
+  const subcommands = [
+    auditCommand(io, done),
+    profileCommand(io, done),
+    rulesCommand(io, done),
+    eventCommand(io, done),
+  ];
   for (const command of subcommands) program.addCommand(command);
   for (const command of everyCommand(program)) dress(command, io);
   return program;

@@ -6,6 +6,11 @@ export const options = {
   race: () =>
     new Option('--race <file>', 'facts about the race: start, finish, kind, what it requires (JSON)'),
   rules: () => new Option('--rules <folder>', "an event's own rules, laid over the shipped ones"),
+  earlier: () =>
+    new Option(
+      '--earlier <file>',
+      'an earlier event to compare with: its event.json or fingerprints.json (repeatable)',
+    ).argParser(each),
   mass: () => new Option('--mass <kg>', "the rider's body mass").argParser(number),
   class: () =>
     new Option('--class <class>', 'whose published records to compare with').choices(['women', 'open']),

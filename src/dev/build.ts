@@ -25,10 +25,18 @@ const dist = path.resolve('dist');
 const nodeEntries = {
   cli: 'src/bin/wattassay.ts',
   action: 'src/bin/action.ts',
+  worker: 'src/bin/worker.ts',
 };
 
-/** Of the files that the program writes; those of the files that people write lie beside the rules. */
-const schemas = ['src/report/report.schema.json', 'src/history/profile.schema.json'];
+/** Of reports, profiles and events; those of rules and facts lie beside the rules. */
+const schemas = [
+  'src/report/report.schema.json',
+  'src/history/profile.schema.json',
+  'src/event/event.schema.json',
+  'src/event/decisions.schema.json',
+  'src/event/record.schema.json',
+  'src/event/marks.schema.json',
+];
 
 /** The compiler of schemas, loaded only when one is needed, is called after a year by its makers. */
 const chunkFileNames = ({ name }: { name: string }) => (name === '2020' ? 'schemas.js' : '[name].js');

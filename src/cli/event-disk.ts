@@ -1,0 +1,128 @@
+import { lstat } from 'node:fs/promises';
+import path from 'node:path';
+import type { EventDisk } from '../event.ts';
+import { filesBelow, limits, readFileSafely, refuseOutside } from '../files/index.ts';
+import { sha256 } from '../math/digest.ts';
+import { Problem } from '../problem.ts';
+import { memberNames, openMember } from '../read/index.ts';
+import type { NamedBytes } from '../types.ts';
+
+/** A path that goes on into a ZIP as if it were a folder. */
+interface Located {
+  readonly file: string;
+  readonly member: string | null;
+}
+
+/** What a recording is called, by its ending. */
+const recording = /\.(fit|tcx|gpx|csv)(\.gz)?$/i;
+
+/** The files of an event, none outside its folder and none behind a link. */
+export class EventFiles implements EventDisk {
+  readonly root: string;
+  /** The archive opened last: riders of one ZIP come one after the other. */
+  private archive: { readonly file: string; readonly bytes: Uint8Array } | null = null;
+
+  constructor(root: string) {
+    this.root = root;
+  }
+
+  async readText(place: string): Promise<{ text: string; sha256: string }> {
+    const { bytes } = await this.read(place, limits.factsBytes);
+    return { text: new TextDecoder().decode(bytes), sha256: await sha256(bytes) };
+  }
+
+  /** The bytes of a file, or of a member of a ZIP. @throws Problem */
+  async read(place: string, most: number = limits.recordingBytes): Promise<NamedBytes> {
+    const { file, member } = await this.locate(place);
+    const name = place.split('/').at(-1)!;
+    await refuseOutside(this.root, this.full(file));
+    if (member === null) {
+      const { bytes } = await readFileSafely(this.full(file), { most, root: this.root, shown: place });
+      return { name, bytes };
+    }
+    const bytes = await openMember(await this.open(file), member).catch(placed(place));
+    if (bytes === null) throw missing(place);
+    return { name, bytes };
+  }
+
+  async whyNot(place: string): Promise<Problem | null> {
+    try {
+      const { file, member } = await this.locate(place);
+      await refuseOutside(this.root, this.full(file));
+      const there = await lstat(this.full(file)).catch(() => null);
+      if (there === null) return missing(place);
+      if (member === null) return null;
+      return memberNames(await this.open(file)).includes(member) ? null : missing(place);
+    } catch (error) {
+      if (error instanceof Problem) return error;
+      throw error;
+    }
+  }
+
+  async filesBelow(folder: string): Promise<readonly string[]> {
+    await refuseOutside(this.root, this.full(folder));
+    const prefix = folder === '.' ? '' : `${folder.replace(/\/+$/, '')}/`;
+    const found: string[] = [];
+    for (const { name } of await filesBelow(this.full(folder))) {
+      const place = prefix + name;
+      if (/\.zip$/i.test(name) && !/(^|\/)history(\.zip|\/)/i.test(name))
+        found.push(...(await this.inside(place)));
+      else found.push(place);
+    }
+    return found;
+  }
+
+  /** A ZIP of one recording is that recording; of several, a folder of them. One that cannot be read stays. */
+  private async inside(archive: string): Promise<readonly string[]> {
+    try {
+      const names = memberNames(await this.open(archive)).filter((name) => !/(^|\/)(\.|__MACOSX)/.test(name));
+      const recordings = names.filter((name) => recording.test(name));
+      return recordings.length < 2 ? [archive] : names.map((name) => `${archive}/${name}`);
+    } catch (error) {
+      if (error instanceof Problem) return [archive];
+      throw error;
+    }
+  }
+
+  private async open(file: string): Promise<Uint8Array> {
+    if (this.archive?.file !== file) {
+      const { bytes } = await readFileSafely(this.full(file), {
+        most: limits.archiveBytes,
+        root: this.root,
+        shown: file,
+      });
+      this.archive = { file, bytes };
+    }
+    return this.archive.bytes;
+  }
+
+  private async locate(place: string): Promise<Located> {
+    const parts = place.split('/');
+    for (const [at, part] of parts.slice(0, -1).entries()) {
+      if (!/\.zip$/i.test(part)) continue;
+      const file = parts.slice(0, at + 1).join('/');
+      const stats = await lstat(this.full(file)).catch(() => null);
+      if (stats?.isFile()) return { file, member: parts.slice(at + 1).join('/') };
+    }
+    return { file: place, member: null };
+  }
+
+  full(place: string): string {
+    return path.join(this.root, ...place.split('/'));
+  }
+}
+
+function missing(where: string): Problem {
+  return new Problem({
+    code: 'file-missing',
+    what: 'there is no such file',
+    where,
+    hint: 'Look at the spelling; paths start at the event file',
+  });
+}
+
+function placed(where: string): (error: unknown) => never {
+  return (error) => {
+    throw error instanceof Problem ? error.at(where) : error;
+  };
+}

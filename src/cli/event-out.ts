@@ -1,0 +1,118 @@
+import { mkdir } from 'node:fs/promises';
+import path from 'node:path';
+import { decisionsFile, decisionsFrom, viewOf } from '../event/decisions.ts';
+import {
+  marksFile,
+  marksOfEvent,
+  parseEarlier,
+  parseRecord,
+  printMarks,
+  printRecord,
+  recordFile,
+} from '../event/record.ts';
+import { changesSince } from '../event/since.ts';
+import type { Earlier } from '../event.ts';
+import { limits, readFileSafely, writeWhole } from '../files/index.ts';
+import { parseJson } from '../json.ts';
+import { Problem } from '../problem.ts';
+import { renderOverview, renderSummaryCsv, renderSummaryMarkdown } from '../report/event/index.ts';
+import type { Decision, EventRecord } from '../types.ts';
+import type { Io } from './io.ts';
+
+/** Bytes of the record of an event of ten thousand. */
+const recordBytes = 512 * 1024 * 1024;
+
+/** Makes the folder that an event is written to. @throws Problem `file-unwritable` */
+export async function makeFolder(folder: string, shown: string): Promise<void> {
+  try {
+    await mkdir(folder, { recursive: true });
+  } catch (error) {
+    throw new Problem({
+      code: 'file-unwritable',
+      what: `this folder cannot be made: ${(error as Error).message}`,
+      where: shown,
+      hint: 'Name another with --out',
+    });
+  }
+}
+
+/** The record in a folder that `event` or `merge` wrote. */
+export async function recordIn(io: Io, folder: string): Promise<EventRecord> {
+  const shown = path.join(folder, recordFile);
+  const { bytes } = await readFileSafely(path.resolve(io.cwd, shown), { most: recordBytes, shown });
+  return parseRecord(new TextDecoder().decode(bytes), shown);
+}
+
+/** Earlier events, each by its record or its fingerprints. */
+export async function earlierGiven(io: Io, named: readonly string[]): Promise<readonly Earlier[]> {
+  const earlier: Earlier[] = [];
+  for (const file of named) {
+    const { bytes } = await readFileSafely(path.resolve(io.cwd, file), { most: recordBytes, shown: file });
+    earlier.push(await parseEarlier(new TextDecoder().decode(bytes), file));
+  }
+  return earlier;
+}
+
+/** Decisions beside the event file; none when there is no such file. */
+export async function decisionsIn(root: string): Promise<readonly Decision[]> {
+  let bytes: Uint8Array;
+  try {
+    ({ bytes } = await readFileSafely(path.join(root, decisionsFile), {
+      most: 64 * limits.factsBytes,
+      root,
+      shown: decisionsFile,
+    }));
+  } catch (error) {
+    if (error instanceof Problem && error.code === 'file-missing') return [];
+    throw error;
+  }
+  return decisionsFrom(
+    parseJson(new TextDecoder().decode(bytes), 'facts-wrong', decisionsFile),
+    decisionsFile,
+  );
+}
+
+/** Writes the record of a part: what it shows is shown by the whole. */
+export async function writePart(folder: string, record: EventRecord): Promise<void> {
+  await writeWhole(path.join(folder, recordFile), printRecord(record));
+}
+
+/** Writes the record and everything that is made from it. */
+export async function writeEvent(
+  folder: string,
+  record: EventRecord,
+  decisions: readonly Decision[],
+  before: EventRecord | null,
+): Promise<void> {
+  const files = {
+    ...(await viewFiles(record, decisions, before)),
+    [marksFile]: printMarks(marksOfEvent(record)),
+    // Last: whoever finds the record finds the rest as well.
+    [recordFile]: printRecord(record),
+  };
+  for (const [name, text] of Object.entries(files)) await writeWhole(path.join(folder, name), text);
+}
+
+/** Writes anew what shows decisions, and nothing else. */
+export async function writeViews(
+  folder: string,
+  record: EventRecord,
+  decisions: readonly Decision[],
+): Promise<void> {
+  for (const [name, text] of Object.entries(await viewFiles(record, decisions, null))) {
+    await writeWhole(path.join(folder, name), text);
+  }
+}
+
+async function viewFiles(
+  record: EventRecord,
+  decisions: readonly Decision[],
+  before: EventRecord | null,
+): Promise<Record<string, string>> {
+  const view = viewOf(record, decisions, before === null ? null : changesSince(before, record));
+  return {
+    'overview.html': await renderOverview(view),
+    'summary.csv': renderSummaryCsv(view),
+    'summary.md': renderSummaryMarkdown(view),
+  };
+}

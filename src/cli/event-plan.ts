@@ -1,0 +1,107 @@
+import { stat } from 'node:fs/promises';
+import path from 'node:path';
+import { eventFileEnding } from '../event/event-file.ts';
+import { planDigest } from '../event/record.ts';
+import { type EventSource, planEvent, type RuleSets, recordHead } from '../event.ts';
+import { filesIn, limits, readFileSafely, refuseOutside } from '../files/index.ts';
+import { Problem } from '../problem.ts';
+import type { EventPlan } from '../types.ts';
+import { EventFiles } from './event-disk.ts';
+import type { Io } from './io.ts';
+import { rulesGiven } from './rule-folder.ts';
+
+/** An event as the user names it, ready to be run. */
+export interface EventGiven {
+  readonly files: EventFiles;
+  readonly plan: EventPlan;
+  /** Rules by folder; null: those of `--rules`, or the shipped ones. */
+  readonly sets: RuleSets;
+  readonly digest: string;
+}
+
+export interface EventSettings {
+  readonly rules?: string;
+  readonly redact?: boolean;
+}
+
+/**
+ * The event that a file or folder names: a folder with one event file is that event, any other folder is an
+ * event whose files are matched by number.
+ *
+ * @throws AggregateError of Problems: everything that is wrong at once
+ */
+export async function eventGiven(io: Io, named: string, settings: EventSettings): Promise<EventGiven> {
+  const { source, root } = await sourceOf(io, named);
+  const files = new EventFiles(root);
+  const { plan, problems } = await planEvent(source, files);
+  const found = [...problems];
+  const sets = await setsOf(io, files, plan, settings.rules, found);
+  if (plan === null || found.length > 0) throw new AggregateError(found);
+  const digest = await planDigest(plan, recordHead(plan, sets), settings.redact === true);
+  return { files, plan, sets, digest };
+}
+
+async function sourceOf(io: Io, named: string): Promise<{ source: EventSource; root: string }> {
+  const place = path.resolve(io.cwd, named);
+  const isFolder = await stat(place).then(
+    (stats) => stats.isDirectory(),
+    () => false, // Reading it as a file says what is wrong.
+  );
+  if (!isFolder) return { source: await fileSource(place, named), root: path.dirname(place) };
+  const found = (await filesIn(place)).filter(({ name }) => name.endsWith(eventFileEnding));
+  if (found.length > 1) {
+    throw new Problem({
+      code: 'usage',
+      what: `this folder holds ${found.length} event files`,
+      where: named,
+      hint: `Name one of them: ${found.map(({ name }) => name).join(', ')}`,
+    });
+  }
+  const only = found[0];
+  return only === undefined
+    ? { source: { kind: 'folder', name: path.basename(place) }, root: place }
+    : { source: await fileSource(only.path, path.join(named, only.name)), root: place };
+}
+
+/** Bytes of an event file: ten thousand riders with everything that may be said of them. */
+const eventBytes = 32 * limits.factsBytes;
+
+async function fileSource(place: string, shown: string): Promise<EventSource> {
+  const { name, bytes } = await readFileSafely(place, { most: eventBytes, shown });
+  return { kind: 'file', name, text: new TextDecoder().decode(bytes) };
+}
+
+async function setsOf(
+  io: Io,
+  files: EventFiles,
+  plan: EventPlan | null,
+  option: string | undefined,
+  found: Problem[],
+): Promise<RuleSets> {
+  const folders = new Set<string | null>(plan?.entries.map(({ rules }) => rules) ?? []);
+  const sets = new Map();
+  for (const folder of folders) {
+    try {
+      sets.set(folder, await ruleSetOf(io, files, folder, option));
+    } catch (error) {
+      const all: unknown[] = error instanceof AggregateError ? error.errors : [error];
+      for (const one of all) {
+        if (!(one instanceof Problem)) throw error;
+        found.push(one);
+      }
+    }
+  }
+  return sets;
+}
+
+/** The rules of a folder of the event; for entries that name none, those that the user named. */
+export async function ruleSetOf(
+  io: Io,
+  files: EventFiles,
+  folder: string | null,
+  option: string | undefined,
+) {
+  if (folder === null) return (await rulesGiven(io, option)).set;
+  await refuseOutside(files.root, files.full(folder));
+  return (await rulesGiven({ ...io, cwd: files.root }, folder)).set;
+}

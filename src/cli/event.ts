@@ -1,0 +1,200 @@
+import path from 'node:path';
+import { Command, InvalidArgumentError, Option } from 'commander';
+import { deal, partFrom } from '../event/parts.ts';
+import { changesSince } from '../event/since.ts';
+import { crossChecks, recordHead } from '../event.ts';
+import { rank } from '../judge/judge.ts';
+import { countsSaid, crossCheckLines, gradeSaid } from '../report/event/index.ts';
+import { plain } from '../report/words/sentence.ts';
+import type { EventRecord } from '../types.ts';
+import { decisionsIn, earlierGiven, makeFolder, recordIn, writeEvent, writePart } from './event-out.ts';
+import { type EventGiven, eventGiven } from './event-plan.ts';
+import { type Run, runEntries } from './event-run.ts';
+import type { Io } from './io.ts';
+import { options } from './options.ts';
+import { tallyOn } from './progress.ts';
+import { remark } from './say.ts';
+import { type FailOn, failLevels, status } from './status.ts';
+
+interface EventOptions {
+  readonly out?: string;
+  readonly check?: true;
+  readonly rules?: string;
+  readonly earlier?: readonly string[];
+  readonly since?: string;
+  readonly jobs?: number;
+  readonly part?: string;
+  readonly failOn: FailOn;
+  readonly redact?: true;
+}
+
+const examples = `
+Examples:
+  $ wattassay event samples/event --out out/round-3
+  $ wattassay event round-3.event.json --check
+  $ wattassay event submissions/ --out audited --since audited-yesterday
+  $ wattassay event round-3.event.json --out part-2 --part 2/5
+
+A folder without an event file works too: a file belongs to the rider whose number is at the start of its folder
+or name, “primary” and “second” in the name say which is which, and whatever leaves a doubt is listed.
+
+What is done is kept in the folder --out: interrupted or repeated, a run audits only what is new or has changed.
+
+Exit status: 0 below --fail-on; 1 a submission reached it, or is incomplete; 2 could not run.
+`;
+
+/** `wattassay event FILE|FOLDER`. `done` is told the exit status. */
+export function eventCommand(io: Io, done: (status: number) => void): Command {
+  return new Command('event')
+    .summary('audit every submission of an event')
+    .description(
+      'Audits every submission of an event, compares them, and writes an overview with all reports.',
+    )
+    .argument('<event>', 'the event file (<name>.event.json), or the folder with it or with the submissions')
+    .option('--out <folder>', 'where the overview, the record and the reports go')
+    .option('--check', 'say what is found and everything that is wrong, and audit nothing')
+    .addOption(options.rules())
+    .addOption(options.earlier())
+    .option('--since <folder>', 'an earlier run to compare with: what is new, better, worse, same')
+    .addOption(new Option('--jobs <count>', 'submissions audited at once; one a processor').argParser(count))
+    .option('--part <part>', 'audit one part of the submissions, like 2/5; merge puts parts together')
+    .addOption(
+      new Option('--fail-on <level>', 'exit with status 1 from this level on')
+        .choices(failLevels)
+        .default('refer'),
+    )
+    .option('--redact', 'keep names, heart rate and body mass out of every output, and still judge by them')
+    .addHelpText('after', examples)
+    .action(async (named: string, given: EventOptions, command: Command) => {
+      if (given.check === undefined && given.out === undefined) {
+        command.error(
+          "error: name the folder for the reports with '--out <folder>', or look first with --check",
+        );
+      }
+      done(given.check ? await check(io, named, given) : await run(io, named, given, given.out!));
+    });
+}
+
+function count(value: string): number {
+  const parsed = Number(value);
+  if (!Number.isInteger(parsed) || parsed < 1 || parsed > 256) {
+    throw new InvalidArgumentError('Give a whole number from 1 to 256.');
+  }
+  return parsed;
+}
+
+/** Says what is found. Doubts alone make status 1, so that a script notices them. */
+async function check(io: Io, named: string, given: EventOptions): Promise<number> {
+  const { plan } = await eventGiven(io, named, given);
+  const { entries } = plan;
+  const many = (has: (entry: (typeof entries)[number]) => boolean) => entries.filter(has).length;
+  const absent = entries.filter(({ primary }) => primary === null).map(({ number }) => number);
+  io.stdout.write(
+    [
+      `${plan.name}: ${entries.length} riders`,
+      `  ${many(({ primary }) => primary !== null)} with a recording`,
+      `  ${many(({ seconds }) => seconds.length > 0)} with a second recording`,
+      `  ${many(({ history }) => history !== null)} with earlier rides`,
+      ...(absent.length === 0 ? [] : [`  nothing handed in: ${absent.join(', ')}`]),
+      '',
+    ].join('\n'),
+  );
+  tellUnmatched(io, given, plan.unmatched);
+  return plan.unmatched.length > 0 ? status.reached : status.done;
+}
+
+function tellUnmatched(io: Io, { redact }: EventOptions, unmatched: EventRecord['unmatched']): void {
+  if (redact) return;
+  for (const { file, why, hint } of unmatched) remark(io, `not matched: ${file}: ${why}. ${hint}.`);
+}
+
+async function run(io: Io, named: string, given: EventOptions, out: string): Promise<number> {
+  const part = given.part === undefined ? null : partFrom(given.part);
+  const event = await eventGiven(io, named, given);
+  const earlier = await earlierGiven(io, given.earlier ?? []);
+  const before = given.since === undefined ? null : await recordIn(io, given.since);
+  const decisions = await decisionsIn(event.files.root);
+  const folder = path.resolve(io.cwd, out);
+  await makeFolder(folder, out);
+  tellUnmatched(io, given, event.plan.unmatched);
+
+  const { rows, reused } = await audited(io, event, given, folder, part);
+  const record: EventRecord = {
+    eventVersion: 1,
+    ...recordHead(event.plan, event.sets),
+    plan: event.digest,
+    part,
+    rows,
+    unmatched: given.redact ? [] : event.plan.unmatched,
+    crossChecks: part === null ? crossChecks(event.plan, rows, event.sets, earlier) : null,
+  };
+  if (part === null) await writeEvent(folder, record, decisions, before);
+  else await writePart(folder, record);
+  if (reused > 0) remark(io, `${reused} of ${rows.length} unchanged since the last run`);
+  tell(io, record, before, path.join(out, part === null ? 'overview.html' : 'event.json'));
+  return eventStatus(record, given.failOn);
+}
+
+async function audited(
+  io: Io,
+  { files, plan }: EventGiven,
+  given: EventOptions,
+  out: string,
+  part: ReturnType<typeof partFrom> | null,
+): Promise<Run> {
+  const own =
+    part === null
+      ? null
+      : await deal(
+          plan.entries.map(({ number }) => number),
+          part,
+        );
+  const entries = plan.entries.filter(({ number }) => own?.has(number) ?? true);
+  const tally = tallyOn(io, entries.length);
+  try {
+    return await runEntries(
+      entries,
+      {
+        root: files.root,
+        out,
+        cwd: io.cwd,
+        rules: given.rules ?? null,
+        event: plan.name,
+        redacted: given.redact === true,
+      },
+      { jobs: given.jobs, onRow: (_, done) => tally.now(done) },
+    );
+  } finally {
+    tally.clear();
+  }
+}
+
+/** What an event came to, in a few lines. */
+export function tell(io: Io, record: EventRecord, before: EventRecord | null, where: string): void {
+  io.stdout.write(`${record.rows.length} submissions. ${countsSaid(record)}.\n`);
+  for (const { said } of crossCheckLines(record)) remark(io, plain(said));
+  if (before !== null) {
+    const rows = new Map(record.rows.map((row) => [row.number, row]));
+    for (const [number, change] of changesSince(before, record)) {
+      const row = rows.get(number);
+      if (change === 'same') continue;
+      io.stdout.write(`${number}: ${change}${row === undefined ? '' : `, now ${gradeSaid(row)}`}\n`);
+    }
+  }
+  remark(io, `written: ${where}`);
+}
+
+/** The exit status of an event: that of its gravest submission, and of what only the event shows. */
+export function eventStatus({ rows, crossChecks }: EventRecord, failOn: FailOn): number {
+  if (failOn === 'never') return status.done;
+  const grades = rows.some(
+    ({ grade, missing, state }) =>
+      state === 'not audited' ||
+      missing.length > 0 ||
+      grade === 'incomplete' ||
+      ((grade === 'query' || grade === 'refer') && rank(grade) >= rank(failOn)),
+  );
+  const findings = rows.some((row) => row.findings.some(({ level }) => rank(level) >= rank(failOn)));
+  const shared = crossChecks?.shared.some(({ level }) => rank(level) >= rank(failOn)) ?? false;
+  return grades || findings || shared ? status.reached : status.done;
+}

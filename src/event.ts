@@ -1,0 +1,339 @@
+/**
+ * Submissions → event: plan, audit each by itself, compare them, keep a record. The third table of contents.
+ */
+
+import { auditRecordings, readSubmission, type Submission } from './audit.ts';
+import { draftEntries, joinLists, termsOf, withSecond } from './event/entries.ts';
+import { eventFileFrom } from './event/event-file.ts';
+import {
+  type EarlierRows,
+  fieldEffects,
+  fieldRanges,
+  repeatedDifferences,
+  sharedDevices,
+} from './event/field.ts';
+import { marksOf } from './event/fingerprint.ts';
+import { matchFiles } from './event/match.ts';
+import { listed, reportFolder } from './event/record.ts';
+import { resultsFrom } from './event/results.ts';
+import { sharedContent } from './event/shared.ts';
+import { parseJson } from './json.ts';
+import { raceFrom, riderFrom } from './judge/facts.ts';
+import { verdictOf } from './judge/judge.ts';
+import { meanMaximal } from './math/mean-maximal.ts';
+import { normalise } from './normalise/index.ts';
+import { Problem } from './problem.ts';
+import { outline } from './report/outline.ts';
+import { redact } from './report/redact.ts';
+import { plain } from './report/words/sentence.ts';
+import { tool } from './tool.ts';
+import type {
+  CrossChecks,
+  Entry,
+  EventFile,
+  EventMarks,
+  EventPlan,
+  EventRecord,
+  EventRecording,
+  EventRow,
+  Recording,
+  Report,
+  RiderFacts,
+  RuleSet,
+  SharedContent,
+} from './types.ts';
+
+/* ------------------------------------------------------------------- plan */
+
+/** What the plan needs of the disk. Paths start at the event's folder, with `/`. */
+export interface EventDisk {
+  /** Text of a small file, with its checksum. @throws Problem */
+  readText(path: string): Promise<{ readonly text: string; readonly sha256: string }>;
+  /** Why nothing can be read there; null when something can. */
+  whyNot(path: string): Promise<Problem | null>;
+  /** Every file below a folder, members of a ZIP as if it were a folder. @throws Problem */
+  filesBelow(path: string): Promise<readonly string[]>;
+}
+
+/** An event as it is named: by the text of its file, or a bare folder. */
+export type EventSource =
+  | { readonly kind: 'file'; readonly name: string; readonly text: string }
+  | { readonly kind: 'folder'; readonly name: string };
+
+/**
+ * Everything that is known of an event before a recording is opened, with everything that is wrong; no plan
+ * when nothing can be made of the event file itself.
+ */
+export async function planEvent(
+  source: EventSource,
+  disk: EventDisk,
+): Promise<{ plan: EventPlan | null; file: EventFile | null; problems: readonly Problem[] }> {
+  const { file, problems } = await fileOf(source);
+  if (file === null) return { plan: null, file, problems };
+  const found = [...problems, ...(await termProblems(file, source.name))];
+  const attempt = collector(found);
+
+  const results = await attempt(async () => {
+    if (file.results === undefined) return [];
+    const { text } = await disk.readText(file.results);
+    const read = resultsFrom(text, file.results);
+    found.push(...read.problems);
+    return read.riders;
+  });
+  const riders = joinLists(file.riders ?? [], results ?? []);
+  const hasList = file.riders !== undefined || file.results !== undefined;
+  const folder = file.submissions ?? (source.kind === 'folder' || !hasList ? '.' : null);
+  const named = new Set(riders.flatMap(({ primary, seconds = [] }) => [primary, ...seconds]));
+  const below = folder === null ? [] : ((await attempt(() => disk.filesBelow(folder))) ?? []);
+  const { matched, unmatched } = matchFiles(
+    below.filter((path) => !named.has(path)),
+    hasList ? riders.map(({ number }) => number) : null,
+  );
+
+  const entries: Entry[] = [];
+  for (const { facts, ...draft } of draftEntries(file, riders, matched)) {
+    const rider = await attempt(() => riderOf(facts, draft.number, source.name, disk));
+    for (const path of [draft.primary, ...draft.seconds, draft.history]) {
+      const why = path === null ? null : await disk.whyNot(path);
+      if (why !== null) found.push(why);
+    }
+    entries.push({ ...draft, rider: rider?.facts ?? {}, factInputs: rider?.inputs ?? [] });
+  }
+  if (entries.length === 0) found.push(nothingFound(source.name));
+  const { start, finish, kind, required } = termsOf(file, undefined);
+  const race = Object.fromEntries(
+    Object.entries({ start, finish, kind, required }).filter(([, value]) => value !== undefined),
+  );
+  return { plan: { name: file.name, race, entries, unmatched }, file, problems: found };
+}
+
+async function fileOf(
+  source: EventSource,
+): Promise<{ file: EventFile | null; problems: readonly Problem[] }> {
+  if (source.kind === 'folder') return { file: { name: source.name }, problems: [] };
+  try {
+    return await eventFileFrom(parseJson(source.text, 'facts-wrong', source.name), source.name);
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    return { file: null, problems: [error] };
+  }
+}
+
+/** Times that are on no calendar, or a finish before the start: of the event and of each category. */
+async function termProblems(file: EventFile, where: string): Promise<Problem[]> {
+  const found: Problem[] = [];
+  const attempt = collector(found);
+  for (const category of [undefined, ...Object.keys(file.categories ?? {})]) {
+    const { rules: _, secondRecordings: __, ...race } = termsOf(file, category);
+    const place = category === undefined ? where : `${where} › categories › ${category}`;
+    await attempt(() => raceFrom(race, place));
+  }
+  return found;
+}
+
+/** Runs one step after another and keeps what each finds wrong, so that all of it is told at once. */
+function collector(found: Problem[]) {
+  return async <T>(step: () => Promise<T>): Promise<T | null> => {
+    try {
+      return await step();
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      found.push(error);
+      return null;
+    }
+  };
+}
+
+async function riderOf(
+  facts: string | RiderFacts | null | undefined,
+  number: string,
+  where: string,
+  disk: EventDisk,
+): Promise<{ facts: RiderFacts; inputs: Report['inputs'] }> {
+  if (facts === null || facts === undefined) return { facts: {}, inputs: [] };
+  if (typeof facts !== 'string') {
+    return { facts: await riderFrom(facts, `${where} › rider ${number} › facts`), inputs: [] };
+  }
+  const { text, sha256 } = await disk.readText(facts);
+  const inputs = [{ role: 'rider', name: facts, sha256 }];
+  return { facts: await riderFrom(parseJson(text, 'facts-wrong', facts), facts), inputs };
+}
+
+function nothingFound(where: string): Problem {
+  return new Problem({
+    code: 'facts-wrong',
+    what: 'no submission was found',
+    where,
+    hint: 'List the riders, or put each rider’s files into a folder that begins with the rider’s number',
+  });
+}
+
+/* ------------------------------------------------------------------ audit */
+
+/** An entry's files, opened. */
+export type HandedIn = Pick<Submission, 'primary' | 'seconds' | 'unopened' | 'profile' | 'otherInputs'>;
+
+/**
+ * Audits one entry: its report, fit to publish where `redacted`, and its row in the record.
+ *
+ * @throws Problem when the primary cannot be read
+ */
+export async function auditEntry(
+  entry: Entry,
+  handedIn: HandedIn,
+  rules: RuleSet,
+  redacted: boolean,
+): Promise<{ report: Report; row: EventRow }> {
+  const submission = await readSubmission({ ...handedIn, rider: entry.rider, race: entry.race });
+  const race = isAboveLine(entry, submission.primary) ? withSecond(entry.race) : entry.race;
+  const whole = auditRecordings({ ...submission, race }, rules);
+  const report = redacted ? redact(whole) : whole;
+  const recordings = [submission.primary, ...submission.seconds];
+  return { report, row: await rowOf(entry, report, recordings) };
+}
+
+/** Whether the rider held the power from which the event asks for a second recording. */
+function isAboveLine({ secondsAbove, rider, race }: Entry, primary: Recording): boolean {
+  const { massKg } = rider;
+  if (secondsAbove === null || massKg === undefined) return false;
+  const { series } = normalise(primary, 'primary');
+  const { power } = series.channels;
+  if (power === undefined) return false;
+  const at = (instant: string | undefined, otherwise: number) =>
+    instant === undefined ? otherwise : Math.round(Date.parse(instant) / 1000) - series.start;
+  const duration = Math.round(secondsAbove.minutes * 60);
+  const { watts } = meanMaximal(power, [duration], at(race.start, 0), at(race.finish, series.length));
+  return watts[0]! / massKg >= secondsAbove.wattsPerKg;
+}
+
+async function rowOf(entry: Entry, report: Report, recordings: readonly Recording[]): Promise<EventRow> {
+  const { redacted } = report.settings;
+  const subject = subjectNames(report);
+  const { judged, notApplicable, failed } = report.reach;
+  const told = outline(report).raised.flatMap(({ findings }) => findings);
+  return {
+    ...listed(entry),
+    ...(redacted ? { name: null, id: null } : {}),
+    state: 'audited',
+    why: null,
+    grade: report.grade,
+    reach: { judged, notApplicable, failed },
+    missing: report.missing,
+    findings: told.flatMap(({ finding, claim }) => {
+      const { rule, level, value, unit, interval, limits, expected, explainedBy } = finding;
+      if (level === 'none') return [];
+      return {
+        rule,
+        subject: subject(finding.subject),
+        level,
+        value,
+        unit,
+        interval,
+        limits,
+        expected: expected?.field ?? null,
+        explainedBy,
+        claim: plain(claim),
+      };
+    }),
+    numbers: report.measurements.flatMap(({ rule, subject: about, value, unit, interval }) =>
+      value === null || unit === null || interval === null
+        ? []
+        : { rule, subject: subject(about), value, unit, interval },
+    ),
+    recordings: await Promise.all(recordings.map((one, i) => keptOf(one, i, entry, redacted))),
+    report: reportFolder(entry.number),
+  };
+}
+
+/** "pair:1f2e3d4c" says nothing across riders; "pair", the first, does. */
+function subjectNames({ submission }: Report): (subject: string) => string {
+  const order = submission.seconds.map(({ subject }) => subject.slice(subject.indexOf(':') + 1));
+  return (subject) => {
+    const [kind, code] = subject.split(':') as [string, string?];
+    const at = code === undefined ? 0 : order.indexOf(code);
+    return at > 0 ? `${kind} ${at + 1}` : kind;
+  };
+}
+
+async function keptOf(
+  recording: Recording,
+  index: number,
+  { primary, seconds }: Entry,
+  redacted: boolean,
+): Promise<EventRecording> {
+  const { time, device, sha256 } = recording;
+  const role = index === 0 ? 'primary' : index === 1 ? 'second' : `second ${index}`;
+  const path = index === 0 ? primary : seconds.find((one) => one.split('/').at(-1) === recording.name);
+  const { maker, product, serial } = device;
+  return {
+    role,
+    file: redacted ? role : (path ?? recording.name),
+    sha256,
+    from: Math.round(time.reduce((a, b) => Math.min(a, b), Infinity)),
+    to: Math.round(time.reduce((a, b) => Math.max(a, b), -Infinity)),
+    device: serial === null || redacted ? null : [maker, product, serial].filter(Boolean).join(' '),
+    marks: await marksOf(recording),
+  };
+}
+
+/* ---------------------------------------------------------------- compare */
+
+/** Earlier events to compare with: their marks, and their rows where the whole record was given. */
+export interface Earlier {
+  readonly marks: EventMarks;
+  readonly rows: readonly EventRow[];
+}
+
+/** The rule set of a folder, as its submissions were judged by it; null is the shipped one. */
+export type RuleSets = ReadonlyMap<string | null, RuleSet>;
+
+/** What is common to all submissions, part or whole. */
+export function recordHead(
+  plan: EventPlan,
+  sets: RuleSets,
+): Pick<EventRecord, 'tool' | 'event' | 'rules' | 'titles'> {
+  const titles = new Map<string, EventRecord['titles'][string]>();
+  for (const { rules } of sets.values()) {
+    for (const { id, title, family } of rules) titles.set(id, { title, family });
+  }
+  return {
+    tool,
+    event: { name: plan.name, race: plan.race },
+    rules: [...sets]
+      .map(([folder, { name, sha256 }]) => ({ folder, name, sha256 }))
+      .sort((a, b) => ((a.folder ?? '') < (b.folder ?? '') ? -1 : 1)),
+    titles: Object.fromEntries([...titles].sort(([a], [b]) => (a < b ? -1 : 1))),
+  };
+}
+
+/** What only the submissions together can show. */
+export function crossChecks(
+  plan: EventPlan,
+  rows: readonly EventRow[],
+  sets: RuleSets,
+  earlier: readonly Earlier[],
+): CrossChecks {
+  const folders = new Map(plan.entries.map(({ number, rules }) => [number, rules]));
+  const ruleOf = (number: string | null) =>
+    sets.get(folders.get(number ?? '') ?? null)?.rules.find(({ measure }) => measure === 'shared-seconds');
+  const marks = earlier.map((one) => one.marks);
+  const shared = sharedContent(rows, marks).flatMap(({ a, b, seconds }): SharedContent[] => {
+    const rule = ruleOf(a.number);
+    if (rule === undefined || rule.off !== undefined) return [];
+    const { level } = verdictOf(rule, { value: seconds, interval: [seconds, seconds], unit: 's' });
+    if (level === 'none') return [];
+    return [{ rule: rule.id, level, seconds, a: { number: a.number!, role: a.role }, b }];
+  });
+  const differences = [...sets.values()]
+    .flatMap(({ rules }) => rules)
+    .filter(({ measure }) => measure === 'overall-difference')
+    .map(({ id }) => id);
+  const before: EarlierRows[] = earlier.map((one) => ({ event: one.marks.event, rows: one.rows }));
+  return {
+    shared,
+    devices: sharedDevices(rows),
+    field: fieldRanges(rows),
+    effects: fieldEffects(rows),
+    repeated: repeatedDifferences(rows, before, [...new Set(differences)]),
+  };
+}

@@ -1,0 +1,119 @@
+import { parseJson } from '../json.ts';
+import { sha256 } from '../math/digest.ts';
+import { Problem } from '../problem.ts';
+import { fitting, type Schema } from '../schema.ts';
+import type { Entry, EventMarks, EventPlan, EventRecord, EventRow } from '../types.ts';
+import marksSchema from './marks.schema.json' with { type: 'json' };
+import recordSchema from './record.schema.json' with { type: 'json' };
+
+/** Names of what an event writes into its folder. */
+export const recordFile = 'event.json';
+export const marksFile = 'fingerprints.json';
+export const reportFolder = (number: string) => `reports/rider-${number}`;
+
+/** Of any JSON value: keys in order, no spaces. */
+export function canonicalText(value: unknown): string {
+  return JSON.stringify(value, (_, part: unknown) =>
+    part !== null && typeof part === 'object' && !Array.isArray(part)
+      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : part,
+  );
+}
+
+export function digestOf(value: unknown): Promise<string> {
+  return sha256(new TextEncoder().encode(canonicalText(value)));
+}
+
+/** What an entry says of its rider, apart from any recording. */
+export function listed({ number, name, id, category, place }: Entry) {
+  return { number, name, id, category, place };
+}
+
+/** The row of a submission that could not be audited, or that was never handed in. */
+export function emptyRow(entry: Entry, why: string): EventRow {
+  return {
+    ...listed(entry),
+    state: 'not audited',
+    why,
+    grade: 'incomplete',
+    reach: { judged: 0, notApplicable: 0, failed: 0 },
+    missing: entry.race.required ?? [],
+    findings: [],
+    numbers: [],
+    recordings: [],
+    report: null,
+  };
+}
+
+/** Digest of all that the parts of one event must have in common. */
+export function planDigest(
+  plan: EventPlan,
+  { tool, rules }: Pick<EventRecord, 'tool' | 'rules'>,
+  redacted: boolean,
+): Promise<string> {
+  return digestOf({ plan, tool, rules, redacted });
+}
+
+/** The record as text: one row a line, so that a change of one submission changes one line. */
+export function printRecord(record: EventRecord): string {
+  const lines = Object.entries(record).map(([name, value]) => {
+    const key = `  ${JSON.stringify(name)}: `;
+    if (name !== 'rows' || record.rows.length === 0) return key + JSON.stringify(value);
+    return `${key}[\n${record.rows.map((row) => `    ${JSON.stringify(row)}`).join(',\n')}\n  ]`;
+  });
+  return `{\n${lines.join(',\n')}\n}\n`;
+}
+
+/** @throws Problem `report-wrong` */
+export function parseRecord(text: string, where: string): Promise<EventRecord> {
+  return parseWith<EventRecord>(recordSchema, text, where);
+}
+
+/** What tells this event's recordings from those of a later one, and nothing of what they hold. */
+export function marksOfEvent({ event, rows }: EventRecord): EventMarks {
+  const recordings = rows.flatMap((row) =>
+    row.recordings
+      .filter(({ marks }) => marks !== '')
+      .map(({ sha256: digest, marks }) => ({ code: digest.slice(0, 8), marks })),
+  );
+  // In order of the codes: the order of the start list would say whose they are.
+  recordings.sort((a, b) => (a.code < b.code ? -1 : a.code > b.code ? 1 : 0));
+  return { marksVersion: 1, event: event.name, recordings };
+}
+
+export function printMarks({ marksVersion, event, recordings }: EventMarks): string {
+  const lines = recordings.map((one) => `    ${JSON.stringify(one)}`);
+  const list = lines.length === 0 ? '[]' : `[\n${lines.join(',\n')}\n  ]`;
+  return `{\n  "marksVersion": ${marksVersion},\n  "event": ${JSON.stringify(event)},\n  "recordings": ${list}\n}\n`;
+}
+
+/** An earlier event from the text of its record, or of the marks kept of it. */
+export async function parseEarlier(
+  text: string,
+  where: string,
+): Promise<{ readonly marks: EventMarks; readonly rows: readonly EventRow[] }> {
+  const value = parseJson(text, 'report-wrong', where);
+  if (typeof value === 'object' && value !== null && 'marksVersion' in value) {
+    return { marks: await fitting<EventMarks>(marksSchema, value, 'report-wrong', where), rows: [] };
+  }
+  const record = await fitting<EventRecord>(recordSchema, value, 'report-wrong', where);
+  return { marks: marksOfEvent(record), rows: record.rows };
+}
+
+async function parseWith<T extends { readonly tool?: unknown }>(
+  schema: Schema,
+  text: string,
+  where: string,
+): Promise<T> {
+  try {
+    return await fitting<T>(schema, parseJson(text, 'report-wrong', where), 'report-wrong', where);
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    throw new Problem({
+      code: 'report-wrong',
+      what: `this is no record of an event that this version can read: ${error.message}`,
+      ...(error.where === undefined ? {} : { where: error.where }),
+      hint: 'Run `wattassay event` again',
+    });
+  }
+}
