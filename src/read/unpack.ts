@@ -77,6 +77,17 @@ export async function* openArchive(archive: NamedBytes): AsyncGenerator<NamedByt
   }
 }
 
+/** Names of the files in a ZIP, in the order of its directory. @throws Problem when it is none. */
+export function memberNames(bytes: Uint8Array): string[] {
+  return members(bytes).map(({ name }) => name);
+}
+
+/** One file of a ZIP by its name; null when there is none of this name. @throws Problem */
+export async function openMember(bytes: Uint8Array, name: string): Promise<Uint8Array | null> {
+  const member = members(bytes).find((one) => one.name === name);
+  return member === undefined ? null : member.unpack(budgetOf(limits.fileBytes));
+}
+
 /** Whether `openArchive` is the way to open these bytes. */
 export function isArchive(bytes: Uint8Array): boolean {
   return sniff(bytes) === 'zip';

@@ -37,7 +37,12 @@ export function renderCsv(report: Report): string {
   const others = report.measurements
     .filter((one) => one.state !== 'measured')
     .map((one) => otherRow(report, one));
-  return [head, ...findings, ...others].map((row) => `${row.map(cell).join(',')}\r\n`).join('');
+  return [head, ...findings, ...others].map(csvRow).join('');
+}
+
+/** One line of a table for spreadsheets. */
+export function csvRow(cells: readonly Cell[]): string {
+  return `${cells.map(cell).join(',')}\r\n`;
 }
 
 /** Quoted where needed. Text that a spreadsheet would run as a formula is kept from it by an apostrophe. */
