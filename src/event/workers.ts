@@ -67,24 +67,27 @@ function start({ script, data, memory }: Pool): Worker {
 
 function run<R>(worker: Worker, task: unknown, patience: number): Promise<Outcome<R>> {
   return new Promise((resolve) => {
+    const listeners = {
+      message: (result: R) => settle({ state: 'done', result }),
+      error: (error: NodeJS.ErrnoException) =>
+        lost(error.code === 'ERR_WORKER_OUT_OF_MEMORY' ? 'memory' : 'fault', String(error.message ?? error)),
+      exit: (code: number) => lost('fault', `the worker ended with code ${code}`),
+    };
+    const lost = (why: 'time' | 'memory' | 'fault', message: string) => {
+      // It may fail once more while it is being ended: that has been told already.
+      worker.on('error', () => {});
+      settle({ state: 'lost', why, message });
+    };
     const settle = (outcome: Outcome<R>) => {
       clearTimeout(timer);
-      worker.removeAllListeners();
-      // A worker may still fail while it is being ended: that has been told already.
-      worker.on('error', () => {});
+      for (const [name, listener] of Object.entries(listeners)) worker.off(name, listener);
       resolve(outcome);
     };
-    const lost = (why: 'time' | 'memory' | 'fault', message: string) =>
-      settle({ state: 'lost', why, message });
     const timer = setTimeout(
       () => lost('time', `no answer within ${Math.round(patience / 1000)} s`),
       patience,
     );
-    worker.once('message', (result: R) => settle({ state: 'done', result }));
-    worker.once('error', (error: NodeJS.ErrnoException) =>
-      lost(error.code === 'ERR_WORKER_OUT_OF_MEMORY' ? 'memory' : 'fault', String(error.message ?? error)),
-    );
-    worker.once('exit', (code) => lost('fault', `the worker ended with code ${code}`));
+    for (const [name, listener] of Object.entries(listeners)) worker.on(name, listener);
     worker.postMessage(task);
   });
 }
