@@ -1,10 +1,11 @@
 /**
- * Makes `src/report/client/script.ts`, the script that a report's page carries, from
- * `src/report/client/page.ts`: `node src/dev/run.mjs src/dev/page-script.ts`. It is kept as text so that a
- * report has the same bytes whatever builds or runs the program; a test holds it fresh.
+ * Makes the scripts that pages carry, `src/report/client/script.ts` and its like, from their sources beside
+ * them: `node src/dev/run.mjs src/dev/page-script.ts`. They are kept as text so that a page has the same bytes
+ * whatever builds or runs the program; tests hold them fresh.
  */
 import { writeFileSync } from 'node:fs';
-import { pageScript } from './page-bundle.ts';
+import path from 'node:path';
+import { pageScript, pageScripts } from './page-bundle.ts';
 
 /** In single quotes, as the formatter has it. */
 function literal(text: string): string {
@@ -12,11 +13,17 @@ function literal(text: string): string {
   return `'${inside}'`;
 }
 
-writeFileSync(
-  'src/report/client/script.ts',
-  `// Made from client/page.ts by \`node src/dev/run.mjs src/dev/page-script.ts\`; changes go there.
+for (const page of ['report', 'overview'] as const) {
+  const { source, kept } = pageScripts[page];
+  const text = await pageScript(page);
+  const why = text.includes('${')
+    ? '  // biome-ignore lint/suspicious/noTemplateCurlyInString: it is code\n'
+    : '';
+  writeFileSync(
+    kept,
+    `// Made from client/${path.basename(source)} by \`node src/dev/run.mjs src/dev/page-script.ts\`; changes go there.
 export const script =
-  // biome-ignore lint/suspicious/noTemplateCurlyInString: it is code
-  ${literal(await pageScript())};
+${why}  ${literal(text)};
 `,
-);
+  );
+}

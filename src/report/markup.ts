@@ -21,12 +21,14 @@ export function escaped(text: string): string {
   return showable(text).replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`);
 }
 
-/** What may stand in a hole: `text` anything, `attribute` strings and numbers, `fragment` those after "#". */
+/** What may stand in a hole: `text` anything, `attribute` strings and numbers. */
 type Context = 'text' | 'attribute';
 
-/** Attributes whose value is code, markup, style or an address: closed to holes ("#" + hole excepted). */
+/** Attributes whose value is code, markup, style or an address: closed to holes, but for addresses below. */
 const closed = /^(on.*|style|srcdoc|src|srcset|action|formaction|data|poster|ping|background|cite|xmlns.*)$/i;
 const address = /^(href|xlink:href)$/i;
+/** An address may hold a hole behind "#", or behind a folder's fixed name, where no scheme can stand any more. */
+const fixedStart = /^(#|[a-z][a-z-]*\/)/;
 /** Elements whose content is not text. */
 const raw = /^(script|style|iframe|noscript|xmp|noembed|noframes|plaintext)$/i;
 
@@ -75,7 +77,7 @@ function contexts(parts: readonly string[]): readonly Context[] {
     else if (
       state === 'value' &&
       !closed.test(attribute) &&
-      (!address.test(attribute) || value.startsWith('#'))
+      (!address.test(attribute) || fixedStart.test(value))
     ) {
       found.push('attribute');
     } else throw new Error(`no value may stand after …${part.slice(-40)}`);

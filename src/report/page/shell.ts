@@ -3,6 +3,12 @@ import { script } from '../client/script.ts';
 import { html, type Markup } from '../markup.ts';
 import { style } from './style.ts';
 
+/** The one style and the one script of a page. */
+export interface Dress {
+  readonly style: string;
+  readonly script: string;
+}
+
 /** What a content policy calls a text by. */
 async function policyHash(text: string): Promise<string> {
   const hex = await sha256(new TextEncoder().encode(text));
@@ -10,12 +16,18 @@ async function policyHash(text: string): Promise<string> {
   return `'sha256-${btoa(String.fromCharCode(...bytes))}'`;
 }
 
+const ofReport: Dress = { style, script };
+
 /**
  * The whole document. Its policy lets in nothing but this one style and this one script, known by their
  * hashes: no network, no other script, no frame, no form. The fixed text here, the style and the script are
  * the only strings that are not escaped.
  */
-export async function shell(title: string, body: Markup): Promise<string> {
+export async function shell(
+  title: string,
+  body: Markup,
+  { style, script }: Dress = ofReport,
+): Promise<string> {
   const policy = `default-src 'none'; style-src ${await policyHash(style)}; script-src ${await policyHash(script)}; base-uri 'none'; form-action 'none'`;
   return `<!doctype html>
 <html lang="en-GB">

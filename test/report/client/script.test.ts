@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { pageScript } from '../../../src/dev/page-bundle.ts';
-import { script } from '../../../src/report/client/script.ts';
+import { script as overview } from '../../../src/report/client/overview-script.ts';
+import { script as report } from '../../../src/report/client/script.ts';
 
-describe('the page’s script', () => {
+describe.each([
+  ['report', report],
+  ['overview', overview],
+] as const)('the script of the page %s', (page, script) => {
   it('is made from its source', async () => {
-    const fresh = await pageScript();
+    const fresh = await pageScript(page);
     expect(script === fresh, 'stale: run `node src/dev/run.mjs src/dev/page-script.ts`').toBe(true);
   });
 
