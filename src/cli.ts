@@ -1,7 +1,11 @@
 import { Command, CommanderError } from 'commander';
 import { auditCommand } from './cli/audit.ts';
+import { caseCommand } from './cli/case.ts';
+import { decideCommand } from './cli/decide.ts';
 import { eventCommand } from './cli/event.ts';
 import { coloured, type Io, type Stream, widthOf } from './cli/io.ts';
+import { mergeCommand } from './cli/merge.ts';
+import { newCommand } from './cli/new.ts';
 import { profileCommand } from './cli/profile.ts';
 import { rulesCommand } from './cli/rules.ts';
 import { complain, painter, remark } from './cli/say.ts';
@@ -42,6 +46,10 @@ export function commands(io: Io, done: (status: number) => void): Command {
     profileCommand(io, done),
     rulesCommand(io, done),
     eventCommand(io, done),
+    mergeCommand(io, done),
+    decideCommand(io, done),
+    caseCommand(io, done),
+    newCommand(io, done),
   ];
   for (const command of subcommands) program.addCommand(command);
   for (const command of everyCommand(program)) dress(command, io);

@@ -12,7 +12,7 @@ import {
 } from '../event/record.ts';
 import { changesSince } from '../event/since.ts';
 import type { Earlier } from '../event.ts';
-import { limits, readFileSafely, writeWhole } from '../files/index.ts';
+import { limits, readFileSafely, whyUnwritable, writeWhole } from '../files/index.ts';
 import { parseJson } from '../json.ts';
 import { Problem } from '../problem.ts';
 import { renderOverview, renderSummaryCsv, renderSummaryMarkdown } from '../report/event/index.ts';
@@ -27,12 +27,7 @@ export async function makeFolder(folder: string, shown: string): Promise<void> {
   try {
     await mkdir(folder, { recursive: true });
   } catch (error) {
-    throw new Problem({
-      code: 'file-unwritable',
-      what: `this folder cannot be made: ${(error as Error).message}`,
-      where: shown,
-      hint: 'Name another with --out',
-    });
+    throw whyUnwritable(error, shown);
   }
 }
 

@@ -2,7 +2,14 @@ import { lstat, mkdir, readdir, rm } from 'node:fs/promises';
 import path from 'node:path';
 import { digestOf, emptyRow, listed, reportFolder } from '../event/record.ts';
 import { auditEntry, type HandedIn } from '../event.ts';
-import { filesBelow, limits, readFileSafely, refuseOutside, writeWhole } from '../files/index.ts';
+import {
+  filesBelow,
+  limits,
+  readFileSafely,
+  refuseOutside,
+  whyUnwritable,
+  writeWhole,
+} from '../files/index.ts';
 import { parseJson } from '../json.ts';
 import { sha256 } from '../math/digest.ts';
 import { Problem, type ProblemParts, sentence } from '../problem.ts';
@@ -190,19 +197,8 @@ async function clear(folder: string): Promise<void> {
       }
     }
   } catch (error) {
-    throw unwritable(error, folder);
+    throw whyUnwritable(error, folder);
   }
-}
-
-function unwritable(error: unknown, where: string): unknown {
-  const { code, message } = error as NodeJS.ErrnoException;
-  if (code === undefined) return error;
-  return new Problem({
-    code: 'file-unwritable',
-    what: `it cannot be written: ${message}`,
-    where,
-    hint: 'Look at the rights of the folder and the room on the disk, or name another with --out',
-  });
 }
 
 async function audit(

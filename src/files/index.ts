@@ -2,4 +2,4 @@ export { refuseOutside } from './inside.ts';
 export { limits } from './limits.ts';
 export { readFileSafely } from './read.ts';
 export { type Found, filesBelow, filesIn } from './walk.ts';
-export { writeWhole } from './write.ts';
+export { whyUnwritable, writeWhole } from './write.ts';

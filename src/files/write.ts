@@ -28,7 +28,7 @@ export async function writeWhole(file: string, content: string | Uint8Array): Pr
     await rename(beside, file);
   } catch (error) {
     if (begun) await unlink(beside).catch(() => {}); // What went wrong before is what must be told.
-    throw asProblem(error, file);
+    throw whyUnwritable(error, file);
   }
 }
 
@@ -49,7 +49,8 @@ function unwritable(file: string, what: string, hint?: string): Problem {
   return new Problem({ code: 'file-unwritable', what, where: file, ...(hint === undefined ? {} : { hint }) });
 }
 
-function asProblem(error: unknown, file: string): unknown {
+/** The Problem for an error that stopped something from being written; what is none of the system's stays. */
+export function whyUnwritable(error: unknown, file: string): unknown {
   if (error instanceof Problem) return error;
   const why = whyNot(error);
   if (why === null) return error;

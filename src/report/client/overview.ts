@@ -51,7 +51,7 @@ function lineOf(row: HTMLTableRowElement): Line {
     if (key === undefined) return (textContent ?? '').toLowerCase();
     return key === '' || Number.isNaN(Number(key)) ? key : Number(key);
   });
-  return { row, text: (row.textContent ?? '').toLowerCase(), keys };
+  return { row, text: `${row.textContent} ${row.dataset.rules}`.toLowerCase(), keys };
 }
 
 /** Numbers before words; what is empty stands last, whichever way the column is sorted. */

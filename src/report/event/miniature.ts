@@ -32,6 +32,7 @@ export function miniature(record: EventRecord, row: EventRow): Markup | null {
   if (evidence === null) return null;
   const { rule, subject, unit, value, interval, limits, honest } = evidence;
   const field = fieldOf(record, row, rule, subject);
+  if (limits.length === 0 && field === null) return null; // Nothing to see it against.
   const known = [
     value,
     ...interval,

@@ -1,0 +1,135 @@
+import { mkdir } from 'node:fs/promises';
+import path from 'node:path';
+import { Command } from 'commander';
+import { printDecisions } from '../event/decisions.ts';
+import { sameNumber } from '../event/event-file.ts';
+import { reportFolder } from '../event/record.ts';
+import { limits, readFileSafely, whyUnwritable, writeWhole } from '../files/index.ts';
+import { sha256 } from '../math/digest.ts';
+import { Problem } from '../problem.ts';
+import type { Decision, Entry, EventRow, NamedBytes } from '../types.ts';
+import { decisionsIn, recordIn } from './event-out.ts';
+import { type EventGiven, eventGiven } from './event-plan.ts';
+import type { Io } from './io.ts';
+import { options } from './options.ts';
+import { remark } from './say.ts';
+import { status } from './status.ts';
+
+interface CaseOptions {
+  readonly from: string;
+  readonly out: string;
+  readonly rules?: string;
+}
+
+/** Bytes of one report. */
+const reportBytes = 256 * 1024 * 1024;
+
+const examples = `
+Examples:
+  $ wattassay case round-3.event.json 14 --from audited --out case-14
+
+The folder holds what both sides argue from: the report, the letter, the recordings as handed in, every checksum,
+and what was asked, answered and decided. It names no other rider. It holds health data: send it to nobody but the
+rider and those who decide.
+`;
+
+/** `wattassay case EVENT RIDER`. `done` is told the exit status. */
+export function caseCommand(io: Io, done: (status: number) => void): Command {
+  return new Command('case')
+    .summary("pack one rider's case into a folder for both sides")
+    .description(
+      "Packs one rider's report, recordings, checksums, letter and decisions into one folder for both sides.",
+    )
+    .argument('<event>', 'the event file or folder')
+    .argument('<rider>', "the rider's number")
+    .requiredOption('--from <folder>', 'the audited run')
+    .requiredOption('--out <folder>', 'the folder to pack into')
+    .addOption(options.rules())
+    .addHelpText('after', examples)
+    .action(async (named: string, rider: string, given: CaseOptions) =>
+      done(await run(io, named, rider, given)),
+    );
+}
+
+async function run(io: Io, named: string, rider: string, given: CaseOptions): Promise<number> {
+  const event = await eventGiven(io, named, given);
+  const record = await recordIn(io, given.from);
+  const entry = event.plan.entries.find(({ number }) => sameNumber(number) === sameNumber(rider));
+  const row = record.rows.find(({ number }) => number === entry?.number);
+  if (entry === undefined || row === undefined) {
+    throw new Problem({
+      code: 'usage',
+      what: `that run holds no rider “${rider}”`,
+      where: given.from,
+      hint: 'Run wattassay event again, or look at the number',
+    });
+  }
+  const decisions = (await decisionsIn(event.files.root)).filter((one) => isAbout(one, entry, event));
+  const files = [
+    ...(await reportsOf(io, given.from, row)),
+    ...(await recordingsOf(event, entry)),
+    { name: 'decisions.json', bytes: new TextEncoder().encode(printDecisions(decisions)) },
+  ];
+  await refuseOthers(files, row);
+  const lines = [];
+  for (const { name, bytes } of files) lines.push(`${await sha256(bytes)}  ${name}`);
+  const folder = path.resolve(io.cwd, given.out);
+  for (const { name, bytes } of files) await write(path.join(folder, ...name.split('/')), bytes);
+  await writeWhole(path.join(folder, 'SHA256SUMS'), `${lines.sort().join('\n')}\n`);
+  io.stdout.write(`${files.length} files in ${given.out}\n`);
+  if (row.report === null) remark(io, 'there is no report: this submission could not be audited');
+  return status.done;
+}
+
+function isAbout({ rider, event }: Decision, { number }: Entry, { plan }: EventGiven): boolean {
+  return rider === number && (event ?? plan.name) === plan.name;
+}
+
+async function reportsOf(io: Io, from: string, { number, report }: EventRow): Promise<NamedBytes[]> {
+  if (report === null) return [];
+  const files: NamedBytes[] = [];
+  for (const name of ['report.html', 'report.json', 'letter.txt']) {
+    const shown = path.join(from, ...reportFolder(number).split('/'), name);
+    files.push({
+      name,
+      bytes: (await readFileSafely(path.resolve(io.cwd, shown), { most: reportBytes, shown })).bytes,
+    });
+  }
+  return files;
+}
+
+/** Recordings under the names by which they were handed in, apart where two bear one name. */
+async function recordingsOf({ files }: EventGiven, { primary, seconds }: Entry): Promise<NamedBytes[]> {
+  const found: NamedBytes[] = [];
+  for (const [index, place] of [primary, ...seconds].entries()) {
+    if (place === null) continue;
+    const role = index === 0 ? 'primary' : index === 1 ? 'second' : `second-${index}`;
+    const { name, bytes } = await files.read(place, limits.recordingBytes);
+    found.push({ name: `recordings/${role}/${name}`, bytes });
+  }
+  return found;
+}
+
+/** A case argues from the files that were audited: others under the same names would be another case. */
+async function refuseOthers(files: readonly NamedBytes[], { recordings }: EventRow): Promise<void> {
+  const known = new Set(recordings.map((one) => one.sha256));
+  if (known.size === 0) return;
+  const now = new Set<string>();
+  for (const { name, bytes } of files) if (name.startsWith('recordings/')) now.add(await sha256(bytes));
+  const missing = [...known].filter((digest) => !now.has(digest));
+  if (missing.length === 0) return;
+  throw new Problem({
+    code: 'report-wrong',
+    what: 'the recordings are no longer the ones that were audited',
+    hint: 'Run wattassay event again, then pack the case',
+  });
+}
+
+async function write(file: string, bytes: Uint8Array): Promise<void> {
+  try {
+    await mkdir(path.dirname(file), { recursive: true });
+  } catch (error) {
+    throw whyUnwritable(error, file);
+  }
+  await writeWhole(file, bytes);
+}

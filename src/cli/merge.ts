@@ -1,0 +1,95 @@
+import { cp } from 'node:fs/promises';
+import path from 'node:path';
+import { Command, Option } from 'commander';
+import { joinParts } from '../event/parts.ts';
+import { crossChecks, recordHead } from '../event.ts';
+import { whyUnwritable } from '../files/index.ts';
+import type { EventRecord, EventRow } from '../types.ts';
+import { eventStatus, tell } from './event.ts';
+import { decisionsIn, earlierGiven, makeFolder, recordIn, writeEvent } from './event-out.ts';
+import { eventGiven } from './event-plan.ts';
+import type { Io } from './io.ts';
+import { options } from './options.ts';
+import { type FailOn, failLevels } from './status.ts';
+
+interface MergeOptions {
+  readonly out: string;
+  readonly rules?: string;
+  readonly earlier?: readonly string[];
+  readonly since?: string;
+  readonly failOn: FailOn;
+  readonly redact?: true;
+}
+
+const examples = `
+Examples:
+  $ wattassay merge round-3.event.json part-1 part-2 --out whole
+
+Give the event, --rules and --redact as the parts were given them. What comes out is what one run over the whole
+event writes, byte for byte. Parts that are missing, named twice or made otherwise are refused.
+
+Exit status: 0 below --fail-on; 1 a submission reached it, or is incomplete; 2 the parts do not make a whole.
+`;
+
+/** `wattassay merge EVENT PART…`. `done` is told the exit status. */
+export function mergeCommand(io: Io, done: (status: number) => void): Command {
+  return new Command('merge')
+    .summary('put the parts of an event together')
+    .description(
+      'Puts together the parts of an event that `event --part` audited, on one machine or several.',
+    )
+    .argument('<event>', 'the event file or folder, as the parts were given it')
+    .argument('<parts...>', 'the folder of each part')
+    .requiredOption('--out <folder>', 'where the overview, the record and the reports go')
+    .addOption(options.rules())
+    .addOption(options.earlier())
+    .option('--since <folder>', 'an earlier run to compare with: what is new, better, worse, same')
+    .addOption(
+      new Option('--fail-on <level>', 'exit with status 1 from this level on')
+        .choices(failLevels)
+        .default('refer'),
+    )
+    .option('--redact', 'the parts were audited with --redact')
+    .addHelpText('after', examples)
+    .action(async (named: string, parts: readonly string[], given: MergeOptions) =>
+      done(await run(io, named, parts, given)),
+    );
+}
+
+async function run(io: Io, named: string, parts: readonly string[], given: MergeOptions): Promise<number> {
+  const event = await eventGiven(io, named, given);
+  const earlier = await earlierGiven(io, given.earlier ?? []);
+  const before = given.since === undefined ? null : await recordIn(io, given.since);
+  const decisions = await decisionsIn(event.files.root);
+  const found = [];
+  for (const where of parts) found.push({ where, record: await recordIn(io, where) });
+  const numbers = event.plan.entries.map(({ number }) => number);
+  const rows = await joinParts(found, numbers, event.digest);
+  const out = path.resolve(io.cwd, given.out);
+  await makeFolder(out, given.out);
+  for (const { where, record } of found) await copyReports(path.resolve(io.cwd, where), out, record.rows);
+  const record: EventRecord = {
+    eventVersion: 1,
+    ...recordHead(event.plan, event.sets),
+    plan: event.digest,
+    part: null,
+    rows,
+    unmatched: given.redact ? [] : event.plan.unmatched,
+    crossChecks: crossChecks(event.plan, rows, event.sets, earlier),
+  };
+  await writeEvent(out, record, decisions, before);
+  tell(io, record, before, path.join(given.out, 'overview.html'));
+  return eventStatus(record, given.failOn);
+}
+
+async function copyReports(from: string, to: string, rows: readonly EventRow[]): Promise<void> {
+  for (const { report } of rows) {
+    if (report === null) continue;
+    const parts = report.split('/');
+    try {
+      await cp(path.join(from, ...parts), path.join(to, ...parts), { recursive: true });
+    } catch (error) {
+      throw whyUnwritable(error, path.join(to, ...parts));
+    }
+  }
+}
