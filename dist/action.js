@@ -1,5 +1,5 @@
 import { i as __toESM, n as __exportAll, r as __require, t as __commonJSMin } from "./rolldown-runtime.js";
-import { E as sentence, T as Problem, h as refuseOutside, m as clean, p as main } from "./program.js";
+import { D as sentence, E as Problem, g as refuseOutside, h as clean, p as main } from "./program.js";
 import process$1 from "node:process";
 import path from "node:path";
 import { mkdir, readFile } from "node:fs/promises";
@@ -17170,7 +17170,7 @@ var __awaiter$5 = function(thisArg, _arguments, P, generator) {
 		step((generator = generator.apply(thisArg, _arguments || [])).next());
 	});
 };
-const { chmod, copyFile, lstat: lstat$1, mkdir: mkdir$1, open: open$1, readdir, rename: rename$1, rm, rmdir, stat: stat$1, symlink, unlink: unlink$1 } = fs.promises;
+const { chmod, copyFile, lstat: lstat$1, mkdir: mkdir$1, open: open$1, readdir: readdir$1, rename: rename$1, rm: rm$1, rmdir, stat: stat$1, symlink, unlink: unlink$1 } = fs.promises;
 const IS_WINDOWS$1 = process.platform === "win32";
 fs.constants.O_RDONLY;
 function exists(fsPath) {
@@ -17228,7 +17228,7 @@ function tryGetExecutablePath(filePath, extensions) {
 					try {
 						const directory = path$1.dirname(filePath);
 						const upperName = path$1.basename(filePath).toUpperCase();
-						for (const actualName of yield readdir(directory)) if (upperName === actualName.toUpperCase()) {
+						for (const actualName of yield readdir$1(directory)) if (upperName === actualName.toUpperCase()) {
 							filePath = path$1.join(directory, actualName);
 							break;
 						}

@@ -1,4 +1,4 @@
-import { S as eachRow, T as Problem, _ as shortName, b as assumedUnits, c as parseClock, f as assemble, g as decodeText, l as timeSeconds, s as dateSeconds, u as decimal, v as findHeadings, w as limits, x as conversionOf, y as firstColumns } from "./program.js";
+import { C as eachRow, E as Problem, S as conversionOf, T as limits, _ as decodeText, b as firstColumns, c as parseClock, f as assemble, l as timeSeconds, s as dateSeconds, u as decimal, v as shortName, x as assumedUnits, y as findHeadings } from "./program.js";
 // src/read/csv/numbers.ts
 /** What programs write where they have no value. */
 const missing = /* @__PURE__ */ new Set([...[

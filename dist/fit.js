@@ -1,4 +1,4 @@
-import { C as isMeterName, T as Problem, _ as shortName, a as indoorsOf, d as finite, f as assemble, i as stated, o as sportOf, r as combineTotals, w as limits } from "./program.js";
+import { E as Problem, T as limits, a as indoorsOf, d as finite, f as assemble, i as stated, o as sportOf, r as combineTotals, v as shortName, w as isMeterName } from "./program.js";
 import { Buffer } from "buffer";
 // src/read/fit/balance.ts
 /**

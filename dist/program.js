@@ -1,9 +1,12 @@
 import { i as __toESM, r as __require, t as __commonJSMin } from "./rolldown-runtime.js";
 import path from "node:path";
-import { constants } from "node:fs";
-import { lstat, open, opendir, realpath, rename, stat, unlink } from "node:fs/promises";
+import { constants, existsSync } from "node:fs";
+import { cp, lstat, mkdir, open, opendir, readdir, realpath, rename, rm, stat, unlink } from "node:fs/promises";
 import { randomBytes } from "node:crypto";
 import { styleText } from "node:util";
+import { availableParallelism } from "node:os";
+import { fileURLToPath } from "node:url";
+import { Worker } from "node:worker_threads";
 // node_modules/commander/lib/error.js
 var require_error = /* @__PURE__ */ __commonJSMin(((exports) => {
 	/**
@@ -3072,7 +3075,7 @@ const scaleBlock = 60;
 /** Residuals beyond this many local spreads are cut: one spike must not decide a correlation. */
 const cut$1 = 4;
 /** Enough to take out pedalling rhythm and a few seconds of averaging. */
-const order$1 = 4;
+const order$2 = 4;
 /**
 * Turns channels into residuals that no longer predict themselves: the prediction error of one
 * autoregression fitted to all of them together (one filter, so that lags between them survive),
@@ -3080,7 +3083,7 @@ const order$1 = 4;
 * is 0 and so carries no weight.
 */
 function whiten(columns) {
-	const weights = autoregression(columns, order$1);
+	const weights = autoregression(columns, order$2);
 	return columns.map((column) => evenOut(residuals(column, weights)));
 }
 function residuals(column, weights) {
@@ -3745,7 +3748,7 @@ const secondsPerSample = 20;
 * chance, and every other answer by the margin, in each stretch. Otherwise clocks that agree, or else
 * cadence or heart rate, may choose among the lags that power cannot tell apart; never against power.
 */
-function choose$1(from) {
+function choose$2(from) {
 	const { answers, surrogateGain } = from;
 	const best = answers[0];
 	const whole = (lag) => [{
@@ -4463,7 +4466,7 @@ function delays(own, other, segments) {
 * Each segment with the lag that its windows agree on, to a fraction of a second: the whole second with the
 * highest correlation favours the crisper edge of an average, its centre of mass is where power belongs.
 */
-function settle(segments, found) {
+function settle$1(segments, found) {
 	return segments.map((segment) => {
 		const [from, to] = segment.stretch;
 		const inside = found.filter(({ at }) => at >= from && at < to).map(({ lag }) => lag);
@@ -4728,7 +4731,7 @@ function align(primary, second, subject, window) {
 	if (lags$1 === null) return unaligned(primary, second, subject, "too-short");
 	const answers = peaks(lags$1, settings$3.segmentCandidates, 0);
 	const clockLag = second.start - primary.start;
-	const choice = choose$1({
+	const choice = choose$2({
 		answers,
 		surrogateGain: lags$1.surrogate.gain,
 		clockLag,
@@ -4739,7 +4742,7 @@ function align(primary, second, subject, window) {
 	});
 	const peak = lags$1.correlation[choice.lag - lags$1.first] ?? 0;
 	const found = choice.secure ? delays(power, other, choice.segments) : [];
-	const segments$1 = settle(choice.segments, found);
+	const segments$1 = settle$1(choice.segments, found);
 	const series = shift(second, primary, segments$1.map((segment) => ({
 		...segment,
 		lag: Math.round(segment.lag)
@@ -5281,7 +5284,7 @@ function judge(measurements, { rules }) {
 	for (const raw of measurements) {
 		const rule = byId.get(raw.rule);
 		if (rule === void 0) throw new Error(`a measurement names a rule that is not in the set: ${raw.rule}`);
-		const measurement = comparable(rule, roundMeasurement(raw));
+		const measurement = comparable$1(rule, roundMeasurement(raw));
 		judged.push(measurement);
 		if (measurement.outcome.state === "measured" && rule.off === void 0) findings.push(findingOf$1(rule, measurement, measurement.outcome));
 	}
@@ -5291,7 +5294,7 @@ function judge(measurements, { rules }) {
 	};
 }
 /** A rule in multiples of the honest spread over a measure that states none is a failure, never a pass. */
-function comparable(rule, measurement) {
+function comparable$1(rule, measurement) {
 	const { outcome } = measurement;
 	if (outcome.state !== "measured" || canCompare(rule, outcome)) return measurement;
 	const message = `the limits of ${rule.id} are multiples of the honest spread, but ${rule.measure} states none`;
@@ -5362,7 +5365,7 @@ function verdictOf(rule, measured) {
 	return {
 		level: held ? lowest.level : reached,
 		side,
-		limit: numberSaid(limits, reached, side, measured),
+		limit: numberSaid$1(limits, reached, side, measured),
 		limits,
 		ceiling: held ? lowest.why : null
 	};
@@ -5371,7 +5374,7 @@ function verdictOf(rule, measured) {
 function rank(level) {
 	return levels.indexOf(level);
 }
-function numberSaid(limits, reached, side, { value }) {
+function numberSaid$1(limits, reached, side, { value }) {
 	if (reached !== "none") {
 		const passed = limits[reached];
 		return (side === "above" ? passed?.atLeast : passed?.atMost) ?? null;
@@ -6504,13 +6507,13 @@ function agreementByChance(changes) {
 		const change = changes[i];
 		const before = changes[i - 1];
 		if (Number.isNaN(change) || Number.isNaN(before) || change === before) continue;
-		count$2(single, change);
-		count$2(double, Math.round(change * 1e3) * 2 ** 21 + Math.round(before));
+		count$3(single, change);
+		count$3(double, Math.round(change * 1e3) * 2 ** 21 + Math.round(before));
 	}
 	const alone = agreement$1(single);
 	return alone === 0 ? 0 : Math.max(alone, agreement$1(double) / alone);
 }
-function count$2(counts, key) {
+function count$3(counts, key) {
 	counts.set(key, (counts.get(key) ?? 0) + 1);
 }
 /** Probability that two draws, one after the other, give the same. */
@@ -7008,7 +7011,7 @@ function mean$2(values) {
 }
 // src/math/limits-of-agreement.ts
 /** Standard normal quantile of 97.5 %, as rounded by the authors. */
-const reach$1 = 1.96;
+const reach$2 = 1.96;
 /**
 * Limits between which about 95 % of the differences of two methods lie (Bland & Altman 1986, Lancet
 * 1:307-310): mean ± 1.96 standard deviations. Error of a limit: s·√(1/n + 1.96²/(2(n-1))) (the same 1999,
@@ -7021,12 +7024,12 @@ function limitsOfAgreement(differences) {
 	const mean = differences.reduce((a, b) => a + b, 0) / n;
 	const squares = differences.reduce((sum, difference) => sum + (difference - mean) ** 2, 0);
 	const spread = Math.sqrt(squares / (n - 1));
-	const error = spread * Math.sqrt(1 / n + reach$1 ** 2 / (2 * (n - 1)));
+	const error = spread * Math.sqrt(1 / n + reach$2 ** 2 / (2 * (n - 1)));
 	return {
 		mean,
 		spread,
-		low: mean - reach$1 * spread,
-		high: mean + reach$1 * spread,
+		low: mean - reach$2 * spread,
+		high: mean + reach$2 * spread,
 		error
 	};
 }
@@ -7089,9 +7092,9 @@ function agreementChart(subject, blocks) {
 }
 // src/math/normal-table.ts
 const stepsPerUnit = 64;
-const reach = 6;
+const reach$1 = 6;
 const size = 769;
-const z = (k) => k / stepsPerUnit - reach;
+const z = (k) => k / stepsPerUnit - reach$1;
 const densities = Float64Array.from({ length: size }, (_, k) => Math.exp(-(z(k) ** 2) / 2) / Math.sqrt(2 * Math.PI));
 const probabilities = Float64Array.from({ length: size }, (_, k) => normalProbability(z(k)));
 /** Standard normal density out of a table, straight between entries: within 2e-5, 0 beyond 6. */
@@ -7099,7 +7102,7 @@ const tabledDensity = (value) => lookUp(densities, value, 0, 0);
 /** Probability that a standard normal is at most `value`, out of a table: within 1e-5. */
 const tabledProbability = (value) => lookUp(probabilities, value, 0, 1);
 function lookUp(table, value, below, above) {
-	const place = (value + reach) * stepsPerUnit;
+	const place = (value + reach$1) * stepsPerUnit;
 	if (place <= 0) return below;
 	if (place >= 768) return above;
 	const k = Math.floor(place);
@@ -8939,7 +8942,7 @@ function walk({ start, length }, time) {
 	return found;
 }
 // src/measure/missing-channel-count.ts
-const required$3 = [
+const required$7 = [
 	"power",
 	"cadence",
 	"heartRate"
@@ -8958,7 +8961,7 @@ const missingChannelCount = defineMeasure({
 		heartRate: "heart rate is missing"
 	},
 	compute(all, recording, { validShare }) {
-		const wanted = required$3.filter((channel) => all.race.required?.includes(channel));
+		const wanted = required$7.filter((channel) => all.race.required?.includes(channel));
 		if (wanted.length === 0) return notApplicable("nothing-required");
 		const lacks = wanted.flatMap((channel) => {
 			const lack = lackOf(recording, channel, all.window, validShare);
@@ -10188,11 +10191,11 @@ function bestMean(column, [from, to]) {
 function deming(x, y, errorRatio = 1) {
 	const n = x.length;
 	const all = sums(x, y);
-	const line = n < 4 ? null : lineOf(all, errorRatio);
+	const line = n < 4 ? null : lineOf$1(all, errorRatio);
 	if (line === null) return null;
 	let slopeSquares = 0;
 	let interceptSquares = 0;
-	const pseudo = Array.from({ length: n }, (_, i) => lineOf(plus(all, x[i], y[i], -1), errorRatio));
+	const pseudo = Array.from({ length: n }, (_, i) => lineOf$1(plus(all, x[i], y[i], -1), errorRatio));
 	if (pseudo.some((one) => one === null)) return null;
 	const meanSlope = mean$1(pseudo.map((one) => one.slope));
 	const meanIntercept = mean$1(pseudo.map((one) => one.intercept));
@@ -10235,7 +10238,7 @@ function plus(to, x, y, sign) {
 		xy: to.xy + sign * dx * dy
 	};
 }
-function lineOf({ n, centre, x, y, xx, yy, xy }, errorRatio) {
+function lineOf$1({ n, centre, x, y, xx, yy, xy }, errorRatio) {
 	const sxx = xx - x * x / n;
 	const syy = yy - y * y / n;
 	const sxy = xy - x * y / n;
@@ -10474,7 +10477,7 @@ function meanPower$2(series, sums, mostMissing) {
 			...over("every second", sums.secondsSum, sums.seconds),
 			...over("over the time of the timer", sums.secondsSum, timerS ?? 0),
 			...over("over the time elapsed", sums.secondsSum, elapsedS ?? 0),
-			...missing(sums, timerS, mostMissing).map(({ seconds, most }) => ({
+			...missing$1(sums, timerS, mostMissing).map(({ seconds, most }) => ({
 				definition: "with the seconds that the file does not hold",
 				low: sums.secondsSum / (sums.seconds + seconds),
 				high: (sums.secondsSum + most) / (sums.seconds + seconds)
@@ -10483,7 +10486,7 @@ function meanPower$2(series, sums, mostMissing) {
 	}];
 }
 /** Seconds that the timer counted and the file does not hold, and the most work (J) they can have held. */
-function missing(sums, timerS, mostMissing) {
+function missing$1(sums, timerS, mostMissing) {
 	const seconds = (timerS ?? 0) - sums.seconds;
 	if (seconds < 1 || seconds > mostMissing * (timerS ?? 0)) return [];
 	return [{
@@ -10535,7 +10538,7 @@ function work(series, sums, mostMissing) {
 			exactly("all records", sums.sum / 1e3),
 			exactly("every second", sums.secondsSum / 1e3),
 			...mean === void 0 || timerS === void 0 ? [] : [exactly("mean over the time of the timer", sums.sum / sums.records * timerS / 1e3)],
-			...missing(sums, timerS, mostMissing).map(({ most }) => ({
+			...missing$1(sums, timerS, mostMissing).map(({ most }) => ({
 				definition: "with the seconds that the file does not hold",
 				low: sums.secondsSum / 1e3,
 				high: (sums.secondsSum + most) / 1e3
@@ -11078,7 +11081,7 @@ function differenceIn(primary, { subject, series }, [from, to]) {
 	const otherSum = blocks.reduce((sum, block) => sum + block.other, 0);
 	if (ownSum <= 0 || otherSum <= 0) return null;
 	const ratio = ownSum / otherSum;
-	const percent = round$1(100 * (ratio - 1));
+	const percent = round$2(100 * (ratio - 1));
 	const n = blocks.length;
 	if (n < leastBlocks) return {
 		subject,
@@ -11092,8 +11095,8 @@ function differenceIn(primary, { subject, series }, [from, to]) {
 	return {
 		subject,
 		percent,
-		low: round$1(100 * (ratio - 1) - half),
-		high: round$1(100 * (ratio - 1) + half)
+		low: round$2(100 * (ratio - 1) - half),
+		high: round$2(100 * (ratio - 1) + half)
 	};
 }
 /**
@@ -11118,7 +11121,7 @@ function mean(power, [from, to]) {
 	for (let t = from; t < to; t++) sum += power[t];
 	return sum / (to - from);
 }
-const round$1 = (value) => Math.round(10 * value) / 10;
+const round$2 = (value) => Math.round(10 * value) / 10;
 // src/problem.ts
 var Problem = class Problem extends Error {
 	name = "Problem";
@@ -11207,7 +11210,7 @@ const settings$2 = {
 * without a gap longer than `farSeconds`; a record that shares its second with another moves into an
 * empty neighbouring second, as recorders with a jittering clock need; what still shares is averaged later.
 */
-function order(time) {
+function order$1(time) {
 	const { records, backward } = sorted(time);
 	const [from, to] = largestBody(time, records);
 	const kept = records.subarray(from, to);
@@ -11315,7 +11318,7 @@ function isStill(recording, record) {
 * @throws Problem `no-records` when no record has a time.
 */
 function normalise(recording, subject) {
-	const ordered = order(recording.time);
+	const ordered = order$1(recording.time);
 	if (ordered.records.length === 0) throw new Problem({
 		code: "no-records",
 		what: "no record in this file has a time",
@@ -11347,11 +11350,11 @@ function log(recording, ordered, state, subject) {
 	});
 	add("read", {
 		format: recording.format,
-		records: count$1(recording.time.length)
+		records: count$2(recording.time.length)
 	});
-	if (ordered.backward > 0) add("backward-steps", { count: count$1(ordered.backward) });
-	if (ordered.far > 0) add("far-records-dropped", { count: count$1(ordered.far) });
-	if (ordered.doubled > 0) add("doubled-seconds", { count: count$1(ordered.doubled) });
+	if (ordered.backward > 0) add("backward-steps", { count: count$2(ordered.backward) });
+	if (ordered.far > 0) add("far-records-dropped", { count: count$2(ordered.far) });
+	if (ordered.doubled > 0) add("doubled-seconds", { count: count$2(ordered.doubled) });
 	const bridged = runs$1(state, SecondState.bridged);
 	if (bridged.total > 0) add("bridged", {
 		seconds: seconds(bridged.total),
@@ -11359,7 +11362,7 @@ function log(recording, ordered, state, subject) {
 	});
 	const paused = runs$1(state, SecondState.paused);
 	if (paused.total > 0) add("pauses", {
-		count: count$1(paused.runs),
+		count: count$2(paused.runs),
 		seconds: seconds(paused.total)
 	});
 	const missing = runs$1(state, SecondState.missing);
@@ -11370,7 +11373,7 @@ function log(recording, ordered, state, subject) {
 	for (const { name } of recording.extraMeters) add("extra-meter", { name });
 	return steps;
 }
-const count$1 = (value) => ({
+const count$2 = (value) => ({
 	value,
 	unit: "count"
 });
@@ -11498,11 +11501,11 @@ const limits$38 = {
 // src/read/meters.ts
 /** Words beside "power" that make it something else than what a meter on this rider reads now. */
 const notAMeter = /left|right|balance|phase|avg|average|mean|max|min|peak|normal|target|zone|threshold|critical|form|air|aero|wind|lap|smooth|weight|ratio|accum/i;
-const named$2 = /(?:^|[^a-z])(?:power|watts?)(?:[^a-z]|$)/i;
+const named$3 = /(?:^|[^a-z])(?:power|watts?)(?:[^a-z]|$)/i;
 const watts = /^(?:|w|watts?)$/i;
 /** Whether a field of this name and unit (both as the file has them) may hold a meter's power in watts. */
 function isMeterName(name, unit) {
-	return watts.test(unit.trim()) && named$2.test(name) && !notAMeter.test(name);
+	return watts.test(unit.trim()) && named$3.test(name) && !notAMeter.test(name);
 }
 /**
 * Tells further meters from columns that only repeat one already there, or that stayed at zero because
@@ -11619,30 +11622,30 @@ const by = (scale) => ({
 	scale,
 	offset: 0
 });
-const named$1 = (conversion, ...units) => units.map((unit) => [unit, conversion]);
-const metres = named$1(by(1), "m", "meter", "meters", "metre", "metres");
-const rate = named$1(by(1), "1min", "min1");
+const named$2 = (conversion, ...units) => units.map((unit) => [unit, conversion]);
+const metres = named$2(by(1), "m", "meter", "meters", "metre", "metres");
+const rate = named$2(by(1), "1min", "min1");
 /** Units by channel, as `unitKey` writes them. The mile and the foot are the international ones of 1959. */
 const units = {
-	power: new Map([...named$1(by(1), "w", "watt", "watts"), ...named$1(by(1e3), "kw")]),
-	cadence: new Map([...named$1(by(1), "rpm"), ...rate]),
-	heartRate: new Map([...named$1(by(1), "bpm"), ...rate]),
+	power: new Map([...named$2(by(1), "w", "watt", "watts"), ...named$2(by(1e3), "kw")]),
+	cadence: new Map([...named$2(by(1), "rpm"), ...rate]),
+	heartRate: new Map([...named$2(by(1), "bpm"), ...rate]),
 	speed: new Map([
-		...named$1(by(1), "ms", "mps"),
-		...named$1(by(1 / 3.6), "kmh", "kph", "kmph"),
-		...named$1(by(.44704), "mph")
+		...named$2(by(1), "ms", "mps"),
+		...named$2(by(1 / 3.6), "kmh", "kph", "kmph"),
+		...named$2(by(.44704), "mph")
 	]),
 	distance: new Map([
 		...metres,
-		...named$1(by(1e3), "km"),
-		...named$1(by(1609.344), "mi", "mile", "miles")
+		...named$2(by(1e3), "km"),
+		...named$2(by(1609.344), "mi", "mile", "miles")
 	]),
-	altitude: new Map([...metres, ...named$1(by(.3048), "ft", "feet")]),
-	temperature: new Map([...named$1(by(1), "c", "degc", "celsius"), ...named$1({
+	altitude: new Map([...metres, ...named$2(by(.3048), "ft", "feet")]),
+	temperature: new Map([...named$2(by(1), "c", "degc", "celsius"), ...named$2({
 		scale: 5 / 9,
 		offset: -160 / 9
 	}, "f", "degf", "fahrenheit")]),
-	balance: new Map(named$1(by(1), "%", "percent", "left", "leftpercent"))
+	balance: new Map(named$2(by(1), "%", "percent", "left", "leftpercent"))
 };
 /** What a channel is read as when its column names no unit; said in a defect where several are in use. */
 const assumedUnits = {
@@ -11798,7 +11801,7 @@ function meaningOf(heading) {
 	const bracket = bracketed.exec(heading.trim());
 	if (bracket !== null) {
 		const [, name, unit] = bracket;
-		return named(words(name).join(" "), unit) ?? meterOr(name, unit);
+		return named$1(words(name).join(" "), unit) ?? meterOr(name, unit);
 	}
 	const all = words(heading);
 	for (const units of [
@@ -11807,7 +11810,7 @@ function meaningOf(heading) {
 		2
 	]) {
 		if (units >= all.length) break;
-		const found = named(all.slice(0, all.length - units).join(" "), all.slice(all.length - units).join(""));
+		const found = named$1(all.slice(0, all.length - units).join(" "), all.slice(all.length - units).join(""));
 		if (found !== null) return found;
 	}
 	return meterOr(heading, "");
@@ -11817,7 +11820,7 @@ function words(name) {
 	return name.replace(/([a-z])([A-Z])/g, "$1 $2").toLowerCase().split(/[^\p{L}\p{N}]+/u).filter((word) => word !== "");
 }
 /** The meaning of a name with its unit; null when the name is none of ours or the unit is none of its units. */
-function named(name, unit) {
+function named$1(name, unit) {
 	if (positionNames.has(name)) return { kind: "position" };
 	if (timeNames.has(name)) {
 		const scale = timeUnits.get(unitKey(unit === "" ? name : unit)) ?? (unit === "" ? 1 : null);
@@ -11933,7 +11936,7 @@ function shortName(value) {
 }
 // src/read/sniff.ts
 /** Bytes looked at to find the root element or the headings. */
-const head$2 = 65536;
+const head$4 = 65536;
 const prolog = /^(?:\s|<\?[^>]*>|<!--[\s\S]*?-->|<![^>]*>)*/;
 const rootName = /^<(?:[\w.-]+:)?([\w.-]+)/;
 /** What a file holds, told by its content alone: its name may say anything. */
@@ -11961,7 +11964,7 @@ function sniff(bytes) {
 		5,
 		6
 	])) return "zip";
-	const text = textHead(bytes, head$2);
+	const text = textHead(bytes, head$4);
 	if (text === null) return "other bytes";
 	if (text.startsWith("<")) return sniffMarkup(text);
 	if (text.startsWith("{") || text.startsWith("[")) return "other text";
@@ -12152,6 +12155,15 @@ async function* openArchive(archive) {
 		throw error instanceof Problem ? error.at(archive.name) : error;
 	}
 }
+/** Names of the files in a ZIP, in the order of its directory. @throws Problem when it is none. */
+function memberNames(bytes) {
+	return members(bytes).map(({ name }) => name);
+}
+/** One file of a ZIP by its name; null when there is none of this name. @throws Problem */
+async function openMember(bytes, name) {
+	const member = members(bytes).find((one) => one.name === name);
+	return member === void 0 ? null : member.unpack(budgetOf(limits$38.fileBytes));
+}
 /** Whether `openArchive` is the way to open these bytes. */
 function isArchive(bytes) {
 	return sniff(bytes) === "zip";
@@ -12225,7 +12237,7 @@ async function parse({ bytes, content }) {
 function isFormat(content) {
 	return Object.hasOwn(formats, content);
 }
-const seen = {
+const seen$1 = {
 	nothing: "this file is empty",
 	"web page": "this is a web page, not a recording: the download may have asked for a login",
 	"other text": "this text is not a recording that can be read (TCX, GPX or CSV)",
@@ -12234,7 +12246,7 @@ const seen = {
 function unknown(content) {
 	return new Problem({
 		code: "format-unknown",
-		what: seen[content],
+		what: seen$1[content],
 		hint: "Hand in the original file from the head unit or the training app"
 	});
 }
@@ -12464,8 +12476,16 @@ function ridden({ channels: { power }, length }) {
 * @param onStage told before each stage begins
 * @throws Problem when the primary cannot be read; a second that cannot be read is stated in the report
 */
-async function audit(submission, rules, onStage = () => {}) {
+async function audit$1(submission, rules, onStage = () => {}) {
 	onStage("reading");
+	return auditRecordings(await readSubmission(submission), rules, onStage);
+}
+/**
+* Reads what was handed in; nothing is compared yet.
+*
+* @throws Problem when the primary cannot be read, or holds no power
+*/
+async function readSubmission(submission) {
 	const primary = await read(submission.primary);
 	if (primary.channels.power === void 0 && primary.extraMeters.length === 0) throw new Problem({
 		code: "no-power",
@@ -12475,12 +12495,12 @@ async function audit(submission, rules, onStage = () => {}) {
 	});
 	const { seconds, unreadable: unread } = await readSeconds(submission.seconds);
 	const unreadable = [...submission.unopened ?? [], ...unread];
-	return auditRecordings({
+	return {
 		...submission,
 		primary,
 		seconds,
 		unreadable
-	}, rules, onStage);
+	};
 }
 /** Audits recordings that are read already. */
 function auditRecordings(submission, rules, onStage = () => {}) {
@@ -12805,7 +12825,7 @@ async function readFileSafely(file, { most, root, shown = file }) {
 			await handle.close();
 		}
 	} catch (error) {
-		throw await asProblem$2(error, file, shown);
+		throw await asProblem$1(error, file, shown);
 	}
 }
 /** The file's place with every link before it resolved; the file itself is not, a link would be refused. */
@@ -12851,7 +12871,7 @@ function refused(file, what, hint) {
 		...hint === void 0 ? {} : { hint }
 	});
 }
-async function asProblem$2(error, file, shown) {
+async function asProblem$1(error, file, shown) {
 	if (error instanceof Problem) return error;
 	const why = whyNot(error);
 	if (why === null) return error;
@@ -12914,7 +12934,7 @@ async function entriesOf(folder, budget) {
 			entries.push(entry);
 		}
 	} catch (error) {
-		throw asProblem$1(error, folder);
+		throw asProblem(error, folder);
 	}
 	return entries.sort((a, b) => a.name < b.name ? -1 : 1);
 }
@@ -12932,7 +12952,7 @@ function tooMuch(where, what) {
 		hint: "Name a smaller folder"
 	});
 }
-function asProblem$1(error, folder) {
+function asProblem(error, folder) {
 	if (error instanceof Problem) return error;
 	const why = whyNot(error);
 	if (why === null) return error;
@@ -12966,7 +12986,7 @@ async function writeWhole(file, content) {
 		await rename(beside, file);
 	} catch (error) {
 		if (begun) await unlink(beside).catch(() => {});
-		throw asProblem(error, file);
+		throw whyUnwritable(error, file);
 	}
 }
 /** A name that is taken by a folder or a device must not be replaced by a file. */
@@ -12989,7 +13009,8 @@ function unwritable(file, what, hint) {
 		...hint === void 0 ? {} : { hint }
 	});
 }
-function asProblem(error, file) {
+/** The Problem for an error that stopped something from being written; what is none of the system's stays. */
+function whyUnwritable(error, file) {
 	if (error instanceof Problem) return error;
 	const why = whyNot(error);
 	if (why === null) return error;
@@ -13063,13 +13084,13 @@ function position(seconds) {
 	return seconds < 0 ? minus + clock : clock;
 }
 /** "12:34–12:50". */
-function span([from, to]) {
+function span$1([from, to]) {
 	return `${position(from)}–${position(to)}`;
 }
 /** The first stretches, and how many there are besides. */
 function spans(stretches, most) {
 	const more = stretches.length - most;
-	return stretches.slice(0, most).map(span).join(", ") + (more > 0 ? ` and ${more} more` : "");
+	return stretches.slice(0, most).map(span$1).join(", ") + (more > 0 ? ` and ${more} more` : "");
 }
 /** Seconds that JavaScript's Date can hold. */
 const lastSecond = 864e10;
@@ -13124,9 +13145,11 @@ function brand(text) {
 function escaped(text) {
 	return showable(text).replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`);
 }
-/** Attributes whose value is code, markup, style or an address: closed to holes ("#" + hole excepted). */
+/** Attributes whose value is code, markup, style or an address: closed to holes, but for addresses below. */
 const closed = /^(on.*|style|srcdoc|src|srcset|action|formaction|data|poster|ping|background|cite|xmlns.*)$/i;
 const address = /^(href|xlink:href)$/i;
+/** An address may hold a hole behind "#", or behind a folder's fixed name, where no scheme can stand any more. */
+const fixedStart = /^(#|[a-z][a-z-]*\/)/;
 /** Elements whose content is not text. */
 const raw = /^(script|style|iframe|noscript|xmp|noembed|noframes|plaintext)$/i;
 /** Walks the fixed parts of a template once and says in which context each hole stands; throws if in none. */
@@ -13171,7 +13194,7 @@ function contexts(parts) {
 		}
 		if (index === parts.length - 1) break;
 		if (state === "text" && rawElement === "") found.push("text");
-		else if (state === "value" && !closed.test(attribute) && (!address.test(attribute) || value.startsWith("#"))) found.push("attribute");
+		else if (state === "value" && !closed.test(attribute) && (!address.test(attribute) || fixedStart.test(value))) found.push("attribute");
 		else throw new Error(`no value may stand after …${part.slice(-40)}`);
 	}
 	if (state !== "text") throw new Error(`a template ends inside a tag: …${parts.at(-1).slice(-40)}`);
@@ -13257,7 +13280,7 @@ function meterRole(index) {
 }
 // src/report/chart/reduce.ts
 /** One decimal is a tenth of a pixel: finer than anyone sees. */
-const round = (value) => Math.round(value * 10) / 10;
+const round$1 = (value) => Math.round(value * 10) / 10;
 /** Lowest and highest reading, or null when there is none. */
 function extent(...series) {
 	let low = Infinity;
@@ -13325,7 +13348,7 @@ var Pen = class {
 };
 /** A path through points, unbroken. */
 function polyline(points) {
-	return points.map(([x, y], index) => `${index === 0 ? "M" : "L"}${round(x)} ${round(y)}`).join("");
+	return points.map(([x, y], index) => `${index === 0 ? "M" : "L"}${round$1(x)} ${round$1(y)}`).join("");
 }
 /** First minus second, where both were read. Taken before any smoothing: a dropout must not leave a spike. */
 function difference(first, second) {
@@ -13425,7 +13448,7 @@ function textWidth(text, size = 11) {
 }
 function label(text, [x, y], role = "quiet", anchor = "start") {
 	const { class: name, light } = area(role);
-	return svg`<text x="${round(x)}" y="${round(y)}" text-anchor="${anchor}" class="${name}" fill="${light}">${text}</text>`;
+	return svg`<text x="${round$1(x)}" y="${round$1(y)}" text-anchor="${anchor}" class="${name}" fill="${light}">${text}</text>`;
 }
 /** A line along a path; null when there is nothing to draw. */
 function path$1(d, role, width, dash) {
@@ -13441,26 +13464,26 @@ function shape(d, role) {
 }
 function box([left, right], [top, bottom], role) {
 	const { class: name, light } = area(role);
-	return svg`<rect x="${round(left)}" y="${round(top)}" width="${round(Math.max(0, right - left))}" height="${round(Math.max(0, bottom - top))}" class="${name}" fill="${light}"/>`;
+	return svg`<rect x="${round$1(left)}" y="${round$1(top)}" width="${round$1(Math.max(0, right - left))}" height="${round$1(Math.max(0, bottom - top))}" class="${name}" fill="${light}"/>`;
 }
 function rule(from, to, role, width = 1) {
 	const { class: name, light } = line(role);
-	return svg`<line x1="${round(from[0])}" y1="${round(from[1])}" x2="${round(to[0])}" y2="${round(to[1])}" class="${name}" stroke="${light}" stroke-width="${width}"/>`;
+	return svg`<line x1="${round$1(from[0])}" y1="${round$1(from[1])}" x2="${round$1(to[0])}" y2="${round$1(to[1])}" class="${name}" stroke="${light}" stroke-width="${width}"/>`;
 }
 function dot([x, y], radius, role) {
 	const { class: name, light } = area(role);
-	return svg`<circle cx="${round(x)}" cy="${round(y)}" r="${radius}" class="${name}" fill="${light}"/>`;
+	return svg`<circle cx="${round$1(x)}" cy="${round$1(y)}" r="${radius}" class="${name}" fill="${light}"/>`;
 }
 /** Many dots in one path: round ends of strokes without length. */
 function dots(points, radius, role) {
 	if (points.length === 0) return null;
 	const { class: name, light } = line(role);
-	const d = points.map(([x, y]) => `M${round(x)} ${round(y)}h0`).join("");
+	const d = points.map(([x, y]) => `M${round$1(x)} ${round$1(y)}h0`).join("");
 	return svg`<path d="${d}" class="${name}" stroke="${light}" stroke-width="${2 * radius}" stroke-linecap="round"/>`;
 }
 /** Many bars that stand on `bottom` in one path: each from, to and top. */
 function bars(all, bottom, role) {
-	return shape(all.map(([left, right, top]) => `M${round(left)} ${round(bottom)}V${round(top)}H${round(right)}V${round(bottom)}`).join(""), role);
+	return shape(all.map(([left, right, top]) => `M${round$1(left)} ${round$1(bottom)}V${round$1(top)}H${round$1(right)}V${round$1(bottom)}`).join(""), role);
 }
 /** Round places on an axis of numbers, one to every 70 pixels or so. */
 function roundTicks(domain, pixels) {
@@ -13521,7 +13544,7 @@ function heading({ left, top }, title, keys = []) {
 	return [title_, ...keys.flatMap(({ name, role, mark = "line" }) => {
 		const at = x;
 		x += 18 + textWidth(name) + 12;
-		const sample = mark === "area" ? box([at, at + 14], [y - 9, y + 1], role) : mark === "dot" ? dot([at + 7, y - 4], 3, role) : path$1(`M${round(at)} ${y - 4}h14`, role, 2, mark === "dashes" ? "4 3" : void 0);
+		const sample = mark === "area" ? box([at, at + 14], [y - 9, y + 1], role) : mark === "dot" ? dot([at + 7, y - 4], 3, role) : path$1(`M${round$1(at)} ${y - 4}h14`, role, 2, mark === "dashes" ? "4 3" : void 0);
 		return sample === null ? [] : [sample, label(name, [at + 18, y])];
 	})];
 }
@@ -13556,7 +13579,7 @@ function tiles(count, width, least, height) {
 	};
 }
 // src/report/chart/agreement.ts
-const height$8 = 230;
+const height$9 = 230;
 const percent$3 = (value) => quantity(value, "%");
 /** Difference of two meters against their mean, with the limits of agreement. */
 function agreement(chart, setting) {
@@ -13583,9 +13606,9 @@ function agreement(chart, setting) {
 				high,
 				...points.map((point) => point.percent)
 			]) ?? [-1, 1];
-			const on = panel([gutter.left, width - gutter.right], [gutter.title + 6, height$8 - gutter.axis], across, up, 5);
+			const on = panel([gutter.left, width - gutter.right], [gutter.title + 6, height$9 - gutter.axis], across, up, 5);
 			const line = (value, name) => [rule([on.left, on.y(value)], [on.right, on.y(value)], "ink", value === mean ? 2 : 1), label(name, [on.right - 4, on.y(value) - 4], "ink", "end")];
-			return sheet(setting.id, [width, height$8], title, description, [
+			return sheet(setting.id, [width, height$9], title, description, [
 				axisLeft(on, (value) => `${value} %`),
 				rule([on.left, on.y(0)], [on.right, on.y(0)], "quiet"),
 				dots(points.map((point) => [on.x(point.watts), on.y(point.percent)]), 2.2, "a"),
@@ -13657,7 +13680,7 @@ const cadenceHeight = 34;
 /** Single stretches from close by: power, and cadence beneath it, with the seconds meant marked. */
 function closeUps(chart, setting) {
 	const { closeUps: all } = chart;
-	const description = `Power second by second, with cadence beneath where it was recorded, around ${all.map((one) => span(one.marked)).join(", ")}; the seconds meant are marked.`;
+	const description = `Power second by second, with cadence beneath where it was recorded, around ${all.map((one) => span$1(one.marked)).join(", ")}; the seconds meant are marked.`;
 	return {
 		title: "The seconds meant, from close by",
 		description,
@@ -13673,7 +13696,7 @@ function closeUps(chart, setting) {
 					return shown === null ? "–" : `${number$2(shown[0])} to ${number$2(shown[1])}`;
 				};
 				return [
-					span(marked),
+					span$1(marked),
 					`${within(power)} W`,
 					`${within(cadence)} rpm`
 				];
@@ -13712,14 +13735,14 @@ function closeUps(chart, setting) {
 	};
 }
 // src/report/chart/comb.ts
-const height$7 = 220;
+const height$8 = 220;
 /** Pixels a watt needs for its bar to be told from its neighbour's. */
 const leastBar = 3;
 /** How often each whole watt occurs, with the watts that a factor leaves empty or fills twice. */
 function comb(chart, setting) {
 	const { factor, stretch, marked } = chart;
 	const which = factor > 1 ? "never reach" : "reach twice";
-	const description = `How often each whole watt occurs over ${span(stretch)}, in the busiest part of the scale, and what neighbouring watts lead to expect. Whole numbers times ${number$2(factor)} ${which} the ${counted(marked.length, "watt")} marked below.`;
+	const description = `How often each whole watt occurs over ${span$1(stretch)}, in the busiest part of the scale, and what neighbouring watts lead to expect. Whole numbers times ${number$2(factor)} ${which} the ${counted(marked.length, "watt")} marked below.`;
 	return {
 		title: "How often each whole watt occurs",
 		description,
@@ -13748,9 +13771,9 @@ function comb(chart, setting) {
 			const first = chart.from + (shown[0] ?? 0);
 			const last = first + Math.max(1, shown.length);
 			const highest = Math.max(1, ...shown.map((at) => Math.max(chart.counts[at], chart.expected[at] ?? 0)));
-			const on = panel(sides, [gutter.title + 6, height$7 - gutter.axis - 8], [first, last], [0, highest]);
+			const on = panel(sides, [gutter.title + 6, height$8 - gutter.axis - 8], [first, last], [0, highest]);
 			const among = new Set(marked);
-			return sheet(setting.id, [width, height$7], "How often each whole watt occurs", description, [
+			return sheet(setting.id, [width, height$8], "How often each whole watt occurs", description, [
 				axisLeft(on, number$2),
 				bars(shown.map((at) => {
 					return [
@@ -13759,7 +13782,7 @@ function comb(chart, setting) {
 						on.y(chart.counts[at])
 					];
 				}), on.bottom, "a"),
-				path$1(shown.filter((at) => among.has(chart.from + at)).map((at) => `M${round(on.x(chart.from + at + .5))} ${on.bottom + 2}v5`).join(""), "b", 2),
+				path$1(shown.filter((at) => among.has(chart.from + at)).map((at) => `M${round$1(on.x(chart.from + at + .5))} ${on.bottom + 2}v5`).join(""), "b", 2),
 				path$1(polyline(shown.map((at) => [on.x(chart.from + at + .5), on.y(chart.expected[at] ?? 0)])), "ink", 1.25),
 				axisBottom({
 					...on,
@@ -13869,7 +13892,7 @@ function coverage(chart, setting) {
 		["lost", lost],
 		["paused", paused]
 	];
-	const description = `Recorded ${span(recording)}, race ${span(window)}; lost: ${lost.length === 0 ? "nothing" : spans(lost, 6)}; paused: ${paused.length === 0 ? "never" : spans(paused, 6)}.`;
+	const description = `Recorded ${span$1(recording)}, race ${span$1(window)}; lost: ${lost.length === 0 ? "nothing" : spans(lost, 6)}; paused: ${paused.length === 0 ? "never" : spans(paused, 6)}.`;
 	return {
 		title: "What was recorded, and what is missing",
 		description,
@@ -13881,7 +13904,7 @@ function coverage(chart, setting) {
 			],
 			rows: named.flatMap(([what, stretches]) => stretches.map((stretch) => [
 				what,
-				span(stretch),
+				span$1(stretch),
 				duration(stretch[1] - stretch[0])
 			]))
 		},
@@ -13918,7 +13941,7 @@ function coverage(chart, setting) {
 	};
 }
 // src/report/chart/curve.ts
-const height$6 = 260;
+const height$7 = 260;
 /** The durations that riders speak of, s. */
 const ticks = [
 	1,
@@ -13969,7 +13992,7 @@ function curve$1(chart, setting) {
 				"allowed"
 			].map((key) => points.map((point) => point[key])));
 			const on = {
-				...panel([gutter.left, width - gutter.right], [gutter.title + 6, height$6 - gutter.axis], [0, 1], [0, shown?.[1] ?? 1]),
+				...panel([gutter.left, width - gutter.right], [gutter.title + 6, height$7 - gutter.axis], [0, 1], [0, shown?.[1] ?? 1]),
 				x: logarithmic(domain, [gutter.left, width - gutter.right])
 			};
 			const along = (key) => runs(points, key).map((run) => run.map((point) => [on.x(point.duration), on.y(point[key])]));
@@ -13977,7 +14000,7 @@ function curve$1(chart, setting) {
 				...point,
 				allowed: null
 			} : point), "allowed").map((run) => polyline([...run.map((point) => [on.x(point.duration), on.y(point.allowed)]), ...[...run].reverse().map((point) => [on.x(point.duration), on.y(point.best)])]));
-			return sheet(setting.id, [width, height$6], "Power–duration curve", description, [
+			return sheet(setting.id, [width, height$7], "Power–duration curve", description, [
 				range.map((d) => shape(`${d}Z`, "band")).filter((one) => one !== null),
 				axisLeft(on, number$2),
 				path$1(along("best").map(polyline).join(""), "b", 1.75, "5 3"),
@@ -14012,7 +14035,7 @@ function runs(points, key) {
 	return found.filter((run) => run.length > 0);
 }
 // src/report/chart/dependence.ts
-const height$5 = 230;
+const height$6 = 230;
 const percent$2 = (value) => quantity(value, "%");
 /** How the ratio of two meters depends on power or cadence, block by block and in bands. */
 function dependence(chart, setting) {
@@ -14048,8 +14071,8 @@ function dependence(chart, setting) {
 				...points.map((point) => point.percent),
 				...bands.flatMap(({ low, high }) => [low, high])
 			]);
-			const on = panel([gutter.left, width - gutter.right], [gutter.title + 6, height$5 - gutter.axis], across, up ?? [90, 110], 5);
-			return sheet(setting.id, [width, height$5], title, description, [
+			const on = panel([gutter.left, width - gutter.right], [gutter.title + 6, height$6 - gutter.axis], across, up ?? [90, 110], 5);
+			return sheet(setting.id, [width, height$6], title, description, [
 				axisLeft(on, (value) => `${value} %`),
 				rule([on.left, on.y(100)], [on.right, on.y(100)], "quiet"),
 				dots(points.map((point) => [on.x(point.x), on.y(point.percent)]), 2, "a"),
@@ -14132,7 +14155,7 @@ function efforts(chart, setting) {
 	};
 }
 // src/report/chart/meters.ts
-const height$4 = 190;
+const height$5 = 190;
 const percent$1 = (value) => quantity(value, "%");
 /** Three meters or more: where each lies against the mean of the others. */
 function meters(chart, setting) {
@@ -14164,8 +14187,8 @@ function meters(chart, setting) {
 		strip: null,
 		draw: (width) => {
 			const reach = chart.meters.flatMap(({ percent: value, scatter }) => [value - (scatter ?? 0), value + (scatter ?? 0)]);
-			const on = panel([gutter.left, width - gutter.right], [gutter.title + 6, height$4 - gutter.axis], [-.5, chart.meters.length - .5], extent([0, ...reach]) ?? [-1, 1], 5);
-			return sheet(setting.id, [width, height$4], title, description, [
+			const on = panel([gutter.left, width - gutter.right], [gutter.title + 6, height$5 - gutter.axis], [-.5, chart.meters.length - .5], extent([0, ...reach]) ?? [-1, 1], 5);
+			return sheet(setting.id, [width, height$5], title, description, [
 				axisLeft(on, (value) => `${number$2(value)} %`),
 				rule([on.left, on.y(0)], [on.right, on.y(0)], "quiet"),
 				chart.meters.flatMap(({ subject, percent: value, scatter }, i) => [
@@ -14179,7 +14202,7 @@ function meters(chart, setting) {
 	};
 }
 // src/report/chart/plateaus.ts
-const height$3 = 200;
+const height$4 = 200;
 /** The levels that power keeps to, drawn over the ride around them. */
 function plateaus(chart, setting) {
 	const { power, plateaus: levels } = chart;
@@ -14194,7 +14217,7 @@ function plateaus(chart, setting) {
 				"level"
 			],
 			rows: levels.map(({ stretch, watts }) => [
-				span(stretch),
+				span$1(stretch),
 				duration(stretch[1] - stretch[0]),
 				quantity(watts, "W")
 			])
@@ -14206,9 +14229,9 @@ function plateaus(chart, setting) {
 		},
 		draw: (width) => {
 			const domain = [0, Math.max(1, power.length)];
-			const on = panel([gutter.left, width - gutter.right], [gutter.title + 6, height$3 - gutter.axis], domain, [0, extent(power)?.[1] ?? 1]);
-			const held = levels.map(({ stretch: [from, to], watts }) => `M${round(on.x(from))} ${round(on.y(watts))}H${round(Math.max(on.x(to), on.x(from) + 2))}`);
-			return sheet(setting.id, [width, height$3], "The levels that power keeps to", description, [
+			const on = panel([gutter.left, width - gutter.right], [gutter.title + 6, height$4 - gutter.axis], domain, [0, extent(power)?.[1] ?? 1]);
+			const held = levels.map(({ stretch: [from, to], watts }) => `M${round$1(on.x(from))} ${round$1(on.y(watts))}H${round$1(Math.max(on.x(to), on.x(from) + 2))}`);
+			return sheet(setting.id, [width, height$4], "The levels that power keeps to", description, [
 				axisLeft(on, number$2),
 				path$1(tracePath(power, on.x, on.y), "a", 1),
 				path$1(held.join(""), "b", 4),
@@ -14225,7 +14248,7 @@ function plateaus(chart, setting) {
 	};
 }
 // src/report/chart/ratio.ts
-const height$2 = 210;
+const height$3 = 210;
 const percent = (value) => quantity(value, "%");
 /** How the ratio of two meters runs through the ride, with its trend and where the trend crosses 100 %. */
 function ratio$1(chart, setting) {
@@ -14264,10 +14287,10 @@ function ratio$1(chart, setting) {
 			];
 			const times = [...blocks, ...trend].map((block) => block.at);
 			const domain = setting.view?.within ?? [Math.min(0, ...times), Math.max(1, ...times)];
-			const on = panel([gutter.left, width - gutter.right], [gutter.title + 6, height$2 - gutter.axis], domain, [Math.min(...values), Math.max(...values)], 5);
+			const on = panel([gutter.left, width - gutter.right], [gutter.title + 6, height$3 - gutter.axis], domain, [Math.min(...values), Math.max(...values)], 5);
 			const upper = trend.map(({ at, high }) => [on.x(at), on.y(high)]);
 			const lower = trend.map(({ at, low }) => [on.x(at), on.y(low)]).reverse();
-			return sheet(setting.id, [width, height$2], "Ratio of the meters through the ride", description, [
+			return sheet(setting.id, [width, height$3], "Ratio of the meters through the ride", description, [
 				marks(on, setting.marked),
 				clipped(setting, "band", on, [trend.length > 1 ? shape(`${polyline([...upper, ...lower])}Z`, "band") : null]),
 				axisLeft(on, (value) => `${value} %`),
@@ -14367,7 +14390,7 @@ function response(chart, setting) {
 	};
 }
 // src/report/chart/speed-curve.ts
-const height$1 = 240;
+const height$2 = 240;
 /** Speed is recorded in m/s and spoken of in km/h. */
 const kmh = 3.6;
 /** Power against speed, with the curve that it keeps to. */
@@ -14387,8 +14410,8 @@ function speedCurve(chart, setting) {
 			const [slowest, fastest] = extent(all.map((point) => point.speed * kmh)) ?? [0, 1];
 			const speeds = [Math.min(0, slowest), fastest];
 			const watts = extent(all.map((point) => point.watts)) ?? [0, 1];
-			const on = panel([gutter.left, width - gutter.right], [gutter.title + 6, height$1 - gutter.axis], speeds, [Math.min(0, watts[0]), watts[1]]);
-			return sheet(setting.id, [width, height$1], "Power against speed", description, [
+			const on = panel([gutter.left, width - gutter.right], [gutter.title + 6, height$2 - gutter.axis], speeds, [Math.min(0, watts[0]), watts[1]]);
+			return sheet(setting.id, [width, height$2], "Power against speed", description, [
 				axisLeft(on, number$2),
 				dots(points.map((point) => [on.x(point.speed * kmh), on.y(point.watts)]), 1.6, "a"),
 				path$1(polyline(curve.map((point) => [on.x(point.speed * kmh), on.y(point.watts)])), "b", 2),
@@ -14410,6 +14433,10 @@ function speedCurve(chart, setting) {
 const longestName = 80;
 function foreign(text) {
 	return { foreign: shorten$1(text, longestName) };
+}
+/** Builds a sentence from a template; pieces may be sentences themselves. */
+function say(parts, ...pieces) {
+	return join(parts.flatMap((part, index) => index < pieces.length ? [part, pieces[index]] : [part]));
 }
 /** Puts pieces one behind another, with `between` between them. */
 function join(pieces, between = "") {
@@ -14521,7 +14548,7 @@ function traces(chart, setting) {
 	return {
 		title: meters.length > 1 ? "Both meters through the ride" : "The ride, second by second",
 		description: describe$1(chart, meters.length > 1),
-		table: table$1(chart, meters),
+		table: table$2(chart, meters),
 		strip: strip$1(meters),
 		draw: (width) => {
 			let top = 0;
@@ -14634,7 +14661,7 @@ function describe$1(chart, pair) {
 	].filter((part) => part !== null).join(", ")} against time, ${position(chart.primary.length)} in all. Where several seconds share a pixel the lowest and the highest are drawn. Stretches that findings argue from are marked.`;
 }
 /** Lowest and highest of equal parts of the ride. */
-function table$1(chart, meters) {
+function table$2(chart, meters) {
 	const length = chart.primary.length;
 	const part = Math.max(60, Math.ceil(length / tableRows / 60) * 60);
 	const columns = [
@@ -14956,7 +14983,7 @@ function reasonInFull(reason) {
 }
 // src/report/words/grade.ts
 /** The grade in one word, and what it asks of whoever decides. */
-const grades = {
+const grades$1 = {
 	clear: {
 		word: "Clear",
 		means: "Nothing was found that needs an answer."
@@ -14975,10 +15002,10 @@ const grades = {
 	}
 };
 function gradeWord(grade) {
-	return grades[grade].word;
+	return grades$1[grade].word;
 }
 function gradeMeans(grade) {
-	return grades[grade].means;
+	return grades$1[grade].means;
 }
 /** What each level asks for; heads its group of findings. */
 const levelHeadings = {
@@ -15036,7 +15063,7 @@ function meterName(report, subject) {
 	return subject === "primary" ? "primary" : secondName(report, subject, "");
 }
 /** Maker, product and serial number as the file states them. */
-function deviceSaid({ maker, product, serial }) {
+function deviceSaid$1({ maker, product, serial }) {
 	const named = [maker, product].filter((part) => part !== null);
 	const name = named.length === 0 ? ["not stated"] : [foreign(named.join(" "))];
 	return serial === null ? name : join([
@@ -15054,7 +15081,7 @@ const gravestFirst = [
 ];
 function outline(report) {
 	const context = contextOf(report);
-	const told = context.findings.map((finding, index) => tell$1(context, finding, index + 1));
+	const told = context.findings.map((finding, index) => tell$2(context, finding, index + 1));
 	const raised = gravestFirst.map((level) => ({
 		level,
 		findings: told.filter((one) => one.finding.level === level)
@@ -15085,7 +15112,7 @@ function restsOn({ grade }, raised) {
 	const own = of(grade);
 	return own.length === 0 && grade === "refer" ? of("query").filter(standsAlone) : own.filter(standsAlone);
 }
-function tell$1({ report, findings, rules, several }, finding, number) {
+function tell$2({ report, findings, rules, several }, finding, number) {
 	const rule = rules.get(finding.rule) ?? null;
 	return {
 		finding,
@@ -15224,7 +15251,7 @@ function markedOn({ told, place }, chart) {
 	return own === void 0 || own.finding.level === "none" ? [] : own.finding.stretches;
 }
 // src/report/csv.ts
-const head$1 = [
+const head$3 = [
 	"rule",
 	"title",
 	"subject",
@@ -15251,10 +15278,14 @@ function renderCsv(report) {
 	const findings = [...raised.flatMap((group) => group.findings), ...fine].map(findingRow);
 	const others = report.measurements.filter((one) => one.state !== "measured").map((one) => otherRow(report, one));
 	return [
-		head$1,
+		head$3,
 		...findings,
 		...others
-	].map((row) => `${row.map(cell).join(",")}\r\n`).join("");
+	].map(csvRow).join("");
+}
+/** One line of a table for spreadsheets. */
+function csvRow(cells) {
+	return `${cells.map(cell).join(",")}\r\n`;
 }
 /** Quoted where needed. Text that a spreadsheet would run as a formula is kept from it by an apostrophe. */
 function cell(value) {
@@ -15283,7 +15314,7 @@ function findingRow({ finding, title, about, claim }) {
 			"query",
 			"refer"
 		].flatMap((level) => [limits[level]?.atLeast ?? null, limits[level]?.atMost ?? null]),
-		finding.stretches.map(span).join(" "),
+		finding.stretches.map(span$1).join(" "),
 		plain$1(claim)
 	];
 }
@@ -15345,7 +15376,7 @@ const live = {
 	averaged: (seconds) => `As judged: means over ${seconds} s`,
 	chart: "The ride: arrow keys read second by second (with Shift ten at once), plus and minus zoom, 0 shows the whole ride",
 	hint: "Point at the chart to read it, drag across it to zoom in.",
-	showing: (within) => `Showing ${span(within)}.`
+	showing: (within) => `Showing ${span$1(within)}.`
 };
 // src/report/page/said.ts
 /** A sentence with strangers' words set apart, so that they neither mix with ours nor turn our direction. */
@@ -15357,7 +15388,7 @@ function section(id, title, content, kind = "") {
 	return html`<section class="row ${kind}" aria-labelledby="${id}"><h2 id="${id}">${title}</h2><div>${content}</div></section>`;
 }
 /** A part of a section under a heading of its own. */
-function part(title, content) {
+function part$1(title, content) {
 	return html`<div class="part"><h3>${title}</h3>${content}</div>`;
 }
 /** A list of terms with what is said of each; terms without a text are left out. */
@@ -15368,7 +15399,7 @@ function bullets(items) {
 	return html`<ul>${items.map((item) => html`<li>${item}</li>`)}</ul>`;
 }
 /** A table that scrolls by itself where the page is narrow, also by keyboard. */
-function table(caption, head, rows, kind = "words") {
+function table$1(caption, head, rows, kind = "words") {
 	return html`<div class="scroll" role="group" tabindex="0" aria-label="${caption}"><table class="${kind}"><caption>${caption}</caption><thead><tr>${head.map((cell) => html`<th scope="col">${cell}</th>`)}</tr></thead><tbody>${rows.map(([first, ...others]) => html`<tr><th scope="row">${first}</th>${others.map((cell) => html`<td>${cell}</td>`)}</tr>`)}</tbody></table></div>`;
 }
 // src/report/page/figure.ts
@@ -15400,7 +15431,7 @@ function figure(layout, chart) {
 }
 function numbersOf(title, { head, rows }) {
 	const step = Math.ceil(rows.length / longTable);
-	return table(step === 1 ? `${title}: the numbers` : `${title}: one row in ${step}; all stand in the JSON report`, head, rows.filter((_, index) => index % step === 0), "numbers");
+	return table$1(step === 1 ? `${title}: the numbers` : `${title}: one row in ${step}; all stand in the JSON report`, head, rows.filter((_, index) => index % step === 0), "numbers");
 }
 /** Where the page's script draws again; hidden without it. */
 function host(chart) {
@@ -15433,10 +15464,10 @@ function liveData(layout) {
 	});
 }
 // src/report/chart/gauge.ts
-const height = 74;
-const middle = 40;
+const height$1 = 74;
+const middle$1 = 40;
 /** Standard deviations that hold about 95 of 100 honest submissions. */
-const honestReach = 2;
+const honestReach$1 = 2;
 /**
 * A finding's number on a scale: the value with its interval, the limits of each level, and where honest
 * submissions lie. Null when the number is withheld.
@@ -15460,19 +15491,19 @@ function gauge(finding, id, description) {
 			...one,
 			text: `${levelWords[one.level]} ${quantity(one.at, unit)}`
 		}));
-		return sheet(id, [width, height], "The number on a scale", description, [
+		return sheet(id, [width, height$1], "The number on a scale", description, [
 			honest === null ? null : [box([on.x(honest[0]), on.x(honest[1])], [31, 49], "band")],
-			rule([8, middle], [width - 8, middle], "rule"),
+			rule([8, middle$1], [width - 8, middle$1], "rule"),
 			low - margin < 0 && high + margin > 0 ? [rule([on.x(0), 31], [on.x(0), 49], "quiet"), label("0", [on.x(0), 62], "quiet", "middle")] : null,
-			placed(named, on.x, width).map(({ at, text, x, row }) => [rule([on.x(at), 28 - row * 13], [on.x(at), 50], "quiet", 1.5), label(text, [x, 25 - row * 13], "quiet")]),
-			interval[0] === interval[1] ? null : rule([on.x(interval[0]), middle], [on.x(interval[1]), middle], "ink", 3),
-			dot([on.x(value), middle], 5.5, "ink"),
+			placed$1(named, on.x, width).map(({ at, text, x, row }) => [rule([on.x(at), 28 - row * 13], [on.x(at), 50], "quiet", 1.5), label(text, [x, 25 - row * 13], "quiet")]),
+			interval[0] === interval[1] ? null : rule([on.x(interval[0]), middle$1], [on.x(interval[1]), middle$1], "ink", 3),
+			dot([on.x(value), middle$1], 5.5, "ink"),
 			label(quantity(value, unit), [clampText(on.x(value), quantity(value, unit), width), 67], "ink")
 		]);
 	};
 }
 function honestRange({ centre, spread }) {
-	return [centre - honestReach * spread, centre + honestReach * spread];
+	return [centre - honestReach$1 * spread, centre + honestReach$1 * spread];
 }
 function limitsOf({ limits }) {
 	return [
@@ -15492,7 +15523,7 @@ function clampText(x, text, width) {
 	return Math.min(Math.max(2, x - long / 2), width - long - 2);
 }
 /** Labels of the limits in two rows, so that neighbours do not run into each other. */
-function placed(limits, x, width) {
+function placed$1(limits, x, width) {
 	const free = [-Infinity, -Infinity];
 	return [...limits].sort((a, b) => a.at - b.at).map((one) => {
 		const left = clampText(x(one.at), one.text, width);
@@ -15555,7 +15586,7 @@ function basis$1(layout, { finding, rule }) {
 function when(layout, stretches) {
 	const ride = layout.report.charts.find(isWholeRide);
 	const more = stretches.length - mostStretches;
-	return [...stretches.slice(0, mostStretches).map((stretch, index) => [index > 0 && ", ", ride === void 0 ? span(stretch) : html`<a href="#${chartId(layout, ride)}" data-from="${stretch[0]}" data-to="${stretch[1]}">${span(stretch)}</a>`]), more > 0 && ` and ${more} more`];
+	return [...stretches.slice(0, mostStretches).map((stretch, index) => [index > 0 && ", ", ride === void 0 ? span$1(stretch) : html`<a href="#${chartId(layout, ride)}" data-from="${stretch[0]}" data-to="${stretch[1]}">${span$1(stretch)}</a>`]), more > 0 && ` and ${more} more`];
 }
 /** The number with its interval against its limits, drawn and in words. */
 function scale({ finding, number, value, limits }) {
@@ -15583,21 +15614,21 @@ function fineFindings(layout) {
 /** What could not be checked, and why: never to be mistaken for a pass. */
 function uncheckedMeasures({ told: { unchecked } }) {
 	if (unchecked.length === 0) return null;
-	return section("unchecked", "What could not be checked, and why", unchecked.map(({ because, checks }) => part(`${plain$1(capital([because]))} (${number$2(checks.length)})`, html`<ul>${checks.map(({ question, about, why }) => html`<li>${question} <span class="quiet">(${about}${plain$1(why) !== because && html`: ${said$1(why)}`})</span></li>`)}</ul>`)));
+	return section("unchecked", "What could not be checked, and why", unchecked.map(({ because, checks }) => part$1(`${plain$1(capital([because]))} (${number$2(checks.length)})`, html`<ul>${checks.map(({ question, about, why }) => html`<li>${question} <span class="quiet">(${about}${plain$1(why) !== because && html`: ${said$1(why)}`})</span></li>`)}</ul>`)));
 }
 // src/report/client/script.ts
-const script = "(function(){let e=/[\\p{Cc}\\p{Cs}\\u00ad\\u061c\\u180e\\u200b\\u200e\\u200f\\u2028-\\u202e\\u2060-\\u2069\\ufeff\\ufff9-\\ufffb\\ufffe\\uffff\\u{e0000}-\\u{e007f}]/gu;function t(t){return t.replace(e,`�`)}let n=/* @__PURE__ */ new WeakSet;function r(e){let t={toString:()=>e};return n.add(t),t}function i(e){return t(e).replace(/[&<>\"']/g,e=>`&#${e.charCodeAt(0)};`)}let a=/^(on.*|style|srcdoc|src|srcset|action|formaction|data|poster|ping|background|cite|xmlns.*)$/i,o=/^(href|xlink:href)$/i,s=/^(script|style|iframe|noscript|xmp|noembed|noframes|plaintext)$/i;function c(e){let t=[],n=`text`,r=``,i=``,c=``,l=``;for(let[u,d]of e.entries()){let f=0;for(;f<d.length;){let e=d.slice(f);if(n===`text`){let t=/^<(\\/?)([a-zA-Z][\\w:-]*)/.exec(e);if(e[0]===`<`&&t===null)throw Error(`neither tag nor text: ${e.slice(0,20)}`);t===null?f++:(l=t[1]===`/`?``:s.test(t[2])?t[2]:l,n=`tag`,f+=t[0].length)}else if(n===`tag`){let t=/^[\\w:.-]+(?==)/.exec(e);e[0]===`>`&&(n=`text`),t===null?f++:(r=t[0],n=`name`,f+=t[0].length+1)}else if(n===`name`){if(e[0]!==`\"`&&e[0]!==`'`)throw Error(`attribute ${r} is not quoted`);i=e[0],c=``,n=`value`,f++}else e[0]===i?n=`tag`:c+=e[0],f++}if(u===e.length-1)break;if(n===`text`&&l===``)t.push(`text`);else if(n===`value`&&!a.test(r)&&(!o.test(r)||c.startsWith(`#`)))t.push(`attribute`);else throw Error(`no value may stand after …${d.slice(-40)}`)}if(n!==`text`)throw Error(`a template ends inside a tag: …${e.at(-1).slice(-40)}`);return t}let l=/* @__PURE__ */ new WeakMap;function u(e){let t=l.get(e);return t===void 0&&(t=c(e),l.set(e,t)),t}function d(e,t){if(e==null||e===!1)return``;if(typeof e==`string`)return i(e);if(typeof e==`number`){if(!Number.isFinite(e))throw Error(`not a number to print: ${e}`);return String(e)}if(t===`text`){if(Array.isArray(e))return e.map(e=>d(e,t)).join(``);if(n.has(e))return e.toString()}throw Error(`neither text nor markup in ${t}: ${typeof e}`)}function f(e,...t){let n=u(e),i=e[0];for(let[r,a]of t.entries())i+=d(a,n[r])+e[r+1];return r(i)}let p=f,m={\"%\":1,W:1,\"W/kg\":2,rpm:1,bpm:1,N·m:1,kJ:1,kg:1,s:1,min:1,count:0,share:3,ratio:3,r:3},ee=[`ratio`,`r`];function h(e,t,n){let r=Math.abs(e).toFixed(t),[i,a]=(n||!r.includes(`.`)?r:r.replace(/\\.?0+$/,``)).split(`.`),o=i.length>4?i.replace(/\\B(?=(\\d{3})+$)/g,`,`):i,s=a===void 0?o:`${o}.${a}`;return e<0&&/[1-9]/.test(s)?`−`+s:s}function g(e){return h(e,3,!1)}function _(e,t){return t===`share`?h(e*100,m.share-2,!1):h(e,m[t],ee.includes(t))}function te(e){return e===`share`?`%`:e===`count`||e===`ratio`||e===`r`?``:e}function ne(e,t){return t===`s`&&Number.isInteger(e)&&Math.abs(e)>=120}function v(e,t){if(ne(e,t))return re(e);let n=te(t);return n===``?_(e,t):_(e,t)+`\\xA0`+n}function re(e){let t=Math.round(Math.abs(e)),n=[[Math.floor(t/3600),`h`],[Math.floor(t/60)%60,`min`],[t%60,`s`]].filter(([e])=>e>0).map(([e,t])=>`${e}\xA0${t}`);return(e<0&&n.length>0?`−`:``)+(n.length>0?n.join(` `):`0\\xA0s`)}function y(e){let t=Math.abs(Math.round(e)),n=e=>String(e).padStart(2,`0`),r=Math.floor(t/3600),i=Math.floor(t/60)%60,a=r>0?`${r}:${n(i)}:${n(t%60)}`:`${i}:${n(t%60)}`;return e<0?`−`+a:a}function ie([e,t]){return`${y(e)}–${y(t)}`}let b={ink:[`#1d2126`,`#ebe7de`],quiet:[`#575d66`,`#a9a69e`],rule:[`#d9d5cb`,`#3a3d42`],paper:[`#fffdf8`,`#16181b`],a:[`#0b5394`,`#7db8f2`],b:[`#c4550d`,`#f5a05f`],c:[`#00785a`,`#59c9a5`],d:[`#8e3b76`,`#dd95c8`],haze:[`#c3bba8`,`#5b5f66`],band:[`#e6e1d4`,`#34373c`],mark:[`#f6e2a8`,`#564617`],flag:[`#7a5a00`,`#e5c25c`]},x=e=>({class:`s-${e}`,light:b[e][0]}),S=e=>({class:`f-${e}`,light:b[e][0]});function C(e){return[`a`,`b`,`c`,`d`][e%4]}let w=e=>Math.round(e*10)/10;function T(...e){let t=1/0,n=-1/0;for(let r of e)for(let e of r)e!==null&&(e<t&&(t=e),e>n&&(n=e));return t>n?null:[t,n]}function ae(e,t,n){let r=new oe,i=0;for(;i<e.length;){let a=Math.floor(t(i)),o=i+1;for(;o<e.length&&Math.floor(t(o))===a;)o++;let s=o>i+1,c=s?E(e,i,o):e[i]===null?[]:[i];c.length===0&&r.lift();for(let i of c)r.to(s?a:t(i),n(e[i]));i=o}return r.path}function E(e,t,n){let r=-1,i=-1;for(let a=t;a<n;a++){let t=e[a]??null;t!==null&&((r<0||t<e[r])&&(r=a),(i<0||t>e[i])&&(i=a))}return r<0?[]:r===i?[r]:r<i?[r,i]:[i,r]}var oe=class{path=``;x=0;y=0;down=!1;lift(){this.down=!1}to(e,t){let[n,r]=[Math.round(e*10),Math.round(t*10)],[i,a]=[n-this.x,r-this.y];this.down?i===0?this.path+=a===0?``:`v${a/10}`:a===0?this.path+=`h${i/10}`:this.path+=`l${i/10}${a<0?``:` `}${a/10}`:this.path+=`M${n/10} ${r/10}`,this.x=n,this.y=r,this.down=!0}};function D(e){return e.map(([e,t],n)=>`${n===0?`M`:`L`}${w(e)} ${w(t)}`).join(``)}function O(e,t){return e.map((e,n)=>{let r=t[n]??null;return e===null||r===null?null:e-r})}function k(e,t){let n=Math.floor(t/2),r=0,i=0,a=(t,n)=>{let a=e[t]??null;a!==null&&(r+=n*a,i+=n)};for(let e=0;e<n;e++)a(e,1);return e.map((e,t)=>(a(t+n,1),a(t-n-1,-1),i>n?r/i:null))}function A([e,t],[n,r]){let i=(r-n)/(t-e);return t=>n+(t-e)*i}function se([e,t],n){let r=(t-e)/Math.max(1,n),i=10**Math.floor(Math.log10(r)),a=r/i;return i*(a<Math.SQRT2?1:a<Math.sqrt(10)?2:a<Math.sqrt(50)?5:10)}function ce(e,t,n){let r=Math.round(1/n),i=e=>n<1?e/r:e*n;return Array.from({length:Math.max(0,t-e+1)},(t,n)=>i(e+n))}function le(e,t){let n=se(e,t),r=ce(Math.floor(e[0]/n),Math.ceil(e[1]/n),n);return{domain:[r[0],r.at(-1)],ticks:r}}let j={left:46,right:10,axis:22,title:18};function M(e,[t,n],r,i,a){return p`<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"chart\" viewBox=\"0 0 ${t} ${n}\" width=\"${t}\" height=\"${n}\" role=\"img\" aria-labelledby=\"${e}-t ${e}-d\" font-family=\"system-ui, sans-serif\" font-size=\"${11}\" stroke-linejoin=\"round\"><title id=\"${e}-t\">${r}</title><desc id=\"${e}-d\">${i}</desc><rect width=\"${t}\" height=\"${n}\" class=\"f-paper\" fill=\"${b.paper[0]}\"/>${a}</svg>`}function N([e,t]){return t>e?[e,t]:[e-1,e+1]}function P([e,t],[n,r],i,a,o=4){let s=le(N(a),o);return{left:e,right:t,top:n,bottom:r,x:A(N(i),[e,t]),y:A(s.domain,[r,n]),ticksY:s.ticks}}function F(e,t=11){return[...e].length*t*.56}function I(e,[t,n],r=`quiet`,i=`start`){let{class:a,light:o}=S(r);return p`<text x=\"${w(t)}\" y=\"${w(n)}\" text-anchor=\"${i}\" class=\"${a}\" fill=\"${o}\">${e}</text>`}function L(e,t,n,r){if(e===``)return null;let{class:i,light:a}=x(t);return r===void 0?p`<path d=\"${e}\" fill=\"none\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${n}\"/>`:p`<path d=\"${e}\" fill=\"none\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${n}\" stroke-dasharray=\"${r}\"/>`}function ue(e,t){if(e===``)return null;let{class:n,light:r}=S(t);return p`<path d=\"${e}\" class=\"${n}\" fill=\"${r}\"/>`}function R([e,t],[n,r],i){let{class:a,light:o}=S(i);return p`<rect x=\"${w(e)}\" y=\"${w(n)}\" width=\"${w(Math.max(0,t-e))}\" height=\"${w(Math.max(0,r-n))}\" class=\"${a}\" fill=\"${o}\"/>`}function z(e,t,n,r=1){let{class:i,light:a}=x(n);return p`<line x1=\"${w(e[0])}\" y1=\"${w(e[1])}\" x2=\"${w(t[0])}\" y2=\"${w(t[1])}\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${r}\"/>`}function de([e,t],n,r){let{class:i,light:a}=S(r);return p`<circle cx=\"${w(e)}\" cy=\"${w(t)}\" r=\"${n}\" class=\"${i}\" fill=\"${a}\"/>`}function B(e,t,n){if(e.length===0)return null;let{class:r,light:i}=x(n),a=e.map(([e,t])=>`M${w(e)} ${w(t)}h0`).join(``);return p`<path d=\"${a}\" class=\"${r}\" stroke=\"${i}\" stroke-width=\"${2*t}\" stroke-linecap=\"round\"/>`}function V({left:e,right:t,y:n,ticksY:r},i){return r.flatMap(r=>[z([e,n(r)],[t,n(r)],`rule`),I(i(r),[e-6,n(r)+4],`quiet`,`end`)])}function H({bottom:e,x:t,left:n,right:r},i,a){let o=-1/0;return i.flatMap(i=>{let s=a(i),c=F(s)/2,l=Math.min(Math.max(t(i),n),r),u=z([l,e],[l,e+4],`quiet`);if(l-c<o)return[u];o=l+c+8;let d=l+c>r+j.right?`end`:`middle`;return[u,I(s,[d===`end`?r+j.right:l,e+16],`quiet`,d)]})}let fe=[1,2,5,10,15,30,60,120,300,600,900,1800,3600,7200,14400,86400];function pe([e,t],n){let r=fe.find(r=>(t-e)/r<=n)??Math.ceil((t-e)/n),i=[];for(let n=Math.ceil(e/r)*r;n<=t;n+=r)i.push(n);return i}function U(e,t){return H(e,pe(t,Math.max(2,Math.floor((e.right-e.left)/70))),y)}function W({left:e,top:t},n,r=[]){let i=e,a=t-7,o=I(n,[i,a],`ink`);return i+=F(n)+14,[o,...r.flatMap(({name:e,role:t,mark:n=`line`})=>{let r=i;i+=18+F(e)+12;let o=n===`area`?R([r,r+14],[a-9,a+1],t):n===`dot`?de([r+7,a-4],3,t):L(`M${w(r)} ${a-4}h14`,t,2,n===`dashes`?`4 3`:void 0);return o===null?[]:[o,I(e,[r+18,a])]})]}function G({x:e,left:t,right:n,top:r,bottom:i},a){return a.flatMap(([a,o])=>{let s=Math.max(t,e(a)),c=Math.min(n,Math.max(e(o),s+1.5));return c<=t||s>=n||c-s>.5*(n-t)?[]:[R([s,c],[r,i],`mark`),R([s,c],[r-3,r],`flag`)]})}function K({id:e,view:t},n,{left:r,right:i,top:a,bottom:o},s){return t===void 0?p`${s}`:p`<clipPath id=\"${e}-${n}\"><rect x=\"${r}\" y=\"${a}\" width=\"${i-r}\" height=\"${o-a}\"/></clipPath><g clip-path=\"url(#${e}-${n})\">${s}</g>`}let q={tools:`Look closer at the ride`,zoomIn:`Closer`,zoomOut:`Wider`,whole:`Whole ride`,averaged:e=>`As judged: means over ${e} s`,chart:`The ride: arrow keys read second by second (with Shift ten at once), plus and minus zoom, 0 shows the whole ride`,hint:`Point at the chart to read it, drag across it to zoom in.`,showing:e=>`Showing ${ie(e)}.`};function me(e,t){let n=t.map(({name:e,value:t})=>`${e} ${t??`not recorded`}`);return[y(e),...n].join(` · `)}let J=e=>v(e,`%`);function he(e,t){let{blocks:n,trend:r}=e,i=ge(r),a=[`Each dot is one block: power of the primary over the second, in per cent, against time; ${n.length} blocks.`,r.length>0?`The trend runs from ${J(r[0].percent)} to ${J(r.at(-1).percent)}.`:``,i.length>0?`It crosses 100 % at ${i.map(y).join(`, `)}.`:``].filter(e=>e!==``).join(` `);return{title:`Ratio of the meters through the ride`,description:a,table:{head:[`time`,`primary over second`,`mean power`],rows:n.map(e=>[y(e.at),J(e.percent),v(e.watts,`W`)])},strip:{label:`primary over second`,values:n.map(e=>e.percent),say:J},draw:e=>{let o=[100,...n.map(e=>e.percent),...r.flatMap(({low:e,high:t})=>[e,t])],s=[...n,...r].map(e=>e.at),c=t.view?.within??[Math.min(0,...s),Math.max(1,...s)],l=P([j.left,e-j.right],[j.title+6,210-j.axis],c,[Math.min(...o),Math.max(...o)],5),u=r.map(({at:e,high:t})=>[l.x(e),l.y(t)]),d=r.map(({at:e,low:t})=>[l.x(e),l.y(t)]).reverse();return M(t.id,[e,210],`Ratio of the meters through the ride`,a,[G(l,t.marked),K(t,`band`,l,[r.length>1?ue(`${D([...u,...d])}Z`,`band`):null]),V(l,e=>`${e} %`),z([l.left,l.y(100)],[l.right,l.y(100)],`quiet`),K(t,`lines`,l,[B(n.map(e=>[l.x(e.at),l.y(e.percent)]),2.5,`a`),L(D(r.map(({at:e,percent:t})=>[l.x(e),l.y(t)])),`ink`,2),...i.flatMap(e=>[z([l.x(e),l.y(100)-8],[l.x(e),l.y(100)+8],`ink`,2),I(y(e),[l.x(e)+4,l.y(100)+14],`ink`)])]),U(l,c),W(l,`Primary over second`,[{name:`block`,role:`a`,mark:`dot`},{name:`trend`,role:`ink`},{name:`95 % band`,role:`band`,mark:`area`}])])}}}function ge(e){return e.slice(1).flatMap((t,n)=>{let r=e[n],[i,a]=[r.percent-100,t.percent-100];return i*a<0?[r.at+(t.at-r.at)*i/(i-a)]:[]})}function _e(e,t){let{blocks:n}=e,r=n.map(e=>e.heartRate-e.predicted),i=`Heart rate as measured (dots) and as power predicts it (line), and below it the difference of the two, against time; ${n.length} blocks.`;return{title:`Heart rate, predicted and measured`,description:i,table:{head:[`time`,`mean power`,`heart rate`,`predicted`],rows:n.map(e=>[y(e.at),v(e.watts,`W`),v(e.heartRate,`bpm`),v(e.predicted,`bpm`)])},strip:{label:`heart rate, measured minus predicted`,values:r,say:e=>v(e,`bpm`)},draw:e=>{let a=n.map(e=>e.at),o=t.view?.within??[Math.min(0,...a),Math.max(1,...a)],s=[j.left,e-j.right],c=T(n.flatMap(e=>[e.heartRate,e.predicted]))??[0,1],l=T([0,...r])??[0,1],u=P(s,[j.title+6,150],o,c),d=P(s,[150+j.title+16,150+j.title+16+90],o,l,3);return M(t.id,[e,d.bottom+j.axis],`Heart rate, predicted and measured`,i,[G(u,t.marked),G(d,t.marked),V(u,g),K(t,`over`,u,[L(D(n.map(e=>[u.x(e.at),u.y(e.predicted)])),`b`,1.75),B(n.map(e=>[u.x(e.at),u.y(e.heartRate)]),2.5,`a`)]),W(u,`bpm`,[{name:`measured`,role:`a`,mark:`dot`},{name:`predicted from power`,role:`b`}]),V(d,g),z([d.left,d.y(0)],[d.right,d.y(0)],`quiet`),K(t,`under`,d,[L(D(n.map((e,t)=>[d.x(e.at),d.y(r[t])])),`a`,1.5)]),W(d,`Measured minus predicted, bpm`),U(d,o)])}}}function ve(e,t){let n=ye(e,t),r=t.view??{within:[0,e.primary.length],averaging:null};return{title:n.length>1?`Both meters through the ride`:`The ride, second by second`,description:Y(e,n.length>1),table:X(e,n),strip:Ce(n),draw:i=>{let a=0,o=[],s=null;for(let c of be(e,n,r)){let e=T(...c.curves.map(e=>e.values));if(e===null)continue;let n=P([j.left,i-j.right],[a+j.title+4,a+j.title+c.height],r.within,c.zero?[Math.min(0,e[0]),Math.max(0,e[1])]:e,c.height>90?4:2);o.push(...Se(c,n,t,r.within[0])),a+=j.title+c.height+10,s=n}return s!==null&&o.push(...U(s,r.within)),M(t.id,[i,a+j.axis],`The ride, second by second`,Y(e,n.length>1),o)}}}function ye(e,{meter:t}){return[{name:t(`primary`),power:e.primary},...e.seconds.map(({subject:e,power:n})=>({name:t(e),power:n}))]}function be(e,t,{within:n,averaging:r}){let i=e=>e.slice(n[0],n[1]),a=e=>i(r===null?e:k(e,r)),o=[{title:`Power, W`,height:150,zero:!0,curves:t.map(({name:e,power:t},n)=>({values:a(t),name:e,role:C(n),width:1.25})).reverse()}];t.length>1&&o.unshift(xe(e,t,{within:n,averaging:r}));let s=(e,t,n)=>({title:e,height:56,zero:n,curves:[{values:i(t),name:``,role:`quiet`,width:1,behind:!0}]});return e.cadence!==null&&o.push(s(`Cadence, rpm`,e.cadence,!0)),e.heartRate!==null&&o.push(s(`Heart rate, bpm`,e.heartRate,!1)),o}function xe(e,t,{within:n,averaging:r}){let i=t.slice(1),a=i.map(({power:t})=>O(e.primary,t)),o=e=>e.slice(n[0],n[1]),s=r===null&&n[1]-n[0]<=600,c=r??30,l=(e,t)=>({values:o(s?e:k(e,c)),name:[i.length>1?`minus ${i[t].name}`:``,s?`as recorded`:`${c} s mean`].filter(e=>e!==``).join(`, `),role:i.length>1?C(t+1):`ink`,width:1.5});return{title:`Primary minus second, W`,height:130,zero:!0,curves:[...s||r!==null?[]:a.map(e=>({values:o(e),name:``,role:`haze`,width:1,behind:!0})),...a.map(l)]}}function Se(e,t,n,r){let i=e.curves.filter(e=>e.behind!==!0).map(({name:e,role:t})=>({name:e,role:t})),a=e=>t.x(r+e);return[...G(t,n.marked),...V(t,g),e.zero&&t.ticksY[0]<0?z([t.left,t.y(0)],[t.right,t.y(0)],`quiet`):null,...e.curves.map(e=>L(ae(e.values,a,t.y),e.role,e.width)),...W(t,e.title,i.length>1||e.title.startsWith(`Primary`)?[...i].reverse():[])].filter(e=>e!==null)}function Y(e,t){return`${[t?`Difference of the meters, with its mean over 30 s in front`:null,`power`,e.cadence===null?null:`cadence`,e.heartRate===null?null:`heart rate`].filter(e=>e!==null).join(`, `)} against time, ${y(e.primary.length)} in all. Where several seconds share a pixel the lowest and the highest are drawn. Stretches that findings argue from are marked.`}function X(e,t){let n=e.primary.length,r=Math.max(60,Math.ceil(n/12/60)*60),i=[...t.map(({name:e,power:t})=>({head:`${e}, W`,values:t})),...e.cadence===null?[]:[{head:`cadence, rpm`,values:e.cadence}],...e.heartRate===null?[]:[{head:`heart rate, bpm`,values:e.heartRate}]],a=[];for(let e=0;e<n;e+=r){let t=Math.min(n,e+r);a.push([`${y(e)}–${y(t)}`,...i.map(({values:n})=>{let r=T(n.slice(e,t));return r===null?`–`:`${g(Math.round(r[0]))} to ${g(Math.round(r[1]))}`})])}return{head:[`time`,...i.map(({head:e})=>`${e}: lowest to highest`)],rows:a}}function Ce(e){let t=e[1],n=t===void 0?e[0].power:O(e[0].power,t.power);return{label:t===void 0?`power`:`primary minus second`,values:n,say:e=>`${g(Math.round(e))} W`}}function we(e,t){switch(e.kind){case`traces`:return ve(e,t);case`ratio`:return he(e,t);case`response`:return _e(e,t)}}function Z({scale:e,changes:t}){let n=0;return(t.match(/\\(-?\\d+\\)|[a-zA-Z0_]/g)??[]).map(t=>{if(t===`_`)return null;let r=t.charCodeAt(0);return t.length>1?n+=Number(t.slice(1,-1)):t!==`0`&&(n+=r>96?r-96:64-r),n/e})}function Te(e){if(e.kind!==`traces`)return e;let{primary:t,seconds:n,cadence:r,heartRate:i}=e;return{...e,primary:Z(t),seconds:n.map(({subject:e,power:t})=>({subject:e,power:Z(t)})),cadence:r===null?null:Z(r),heartRate:i===null?null:Z(i)}}function Ee(e,t,n){let r=(e,t)=>({name:e,unit:`W`,values:n===null?t:k(t,n)});return[r(t(`primary`),e.primary),...e.seconds.map(e=>r(t(e.subject),e.power)),...e.cadence===null?[]:[{name:`cadence`,unit:`rpm`,values:e.cadence}],...e.heartRate===null?[]:[{name:`heart rate`,unit:`bpm`,values:e.heartRate}]]}function De(e,t){return e.map(({name:e,unit:n,values:r})=>{let i=r[t]??null;return{name:e,value:i===null?null:v(i,n)}})}function Q([e,t],n){let r=Math.min(n,Math.max(10,Math.round(t-e))),i=Math.min(Math.max(0,Math.round((e+t-r)/2)),n-r);return[i,i+r]}function $([e,t],n,r,i){let a=r?1/2:2;return Q([n-(n-e)*a,n+(t-n)*a],i)}function Oe([e,t],n){let r=Math.max(15,(t-e)/2);return Q([e-r,t+r],n)}function ke([e,t],n,r){return n<e?Q([n,n+t-e],r):n>=t?Q([n+1-(t-e),n+1],r):[e,t]}function Ae(){let e=document.getElementById(`live-data`);if(e===null)return;let t=JSON.parse(e.textContent??``),n=t.charts.flatMap(({figure:e,marked:t,chart:n})=>{let r=document.querySelector(`#${e} .live`);return r===null?[]:[{host:r,id:`${e}-l`,marked:t,chart:Te(n)}]}),r=n.find(e=>e.chart.kind===`traces`);r!==void 0&&new je(t,n,r,r.chart)}var je=class{data;drawn;ride;chart;length;tools;output;averagedButton;within;averaging=null;channels;at=null;dragFrom=null;constructor(e,t,n,r){this.data=e,this.drawn=t,this.ride=n,this.chart=r,this.length=r.primary.length,this.within=[0,this.length],this.channels=this.readChannels(),this.tools=n.host.parentElement.querySelector(`.tools`),this.output=this.tools.querySelector(`output`),this.averagedButton=this.tools.querySelector(`[data-do=\"averaged\"]`),this.tools.hidden=!1;for(let{host:e}of t){e.hidden=!1;for(let t of e.parentElement.querySelectorAll(`.wide, .narrow`))t.hidden=!0}this.listen();let i=new ResizeObserver(()=>this.draw());for(let{host:e}of t)i.observe(e)}meter=e=>this.data.meters[e]??e;readChannels(){return Ee(this.chart,e=>this.meter(e),this.averaging)}listen(){let{host:e}=this.ride;this.tools.addEventListener(`click`,e=>this.press(e)),e.addEventListener(`keydown`,e=>this.key(e)),e.addEventListener(`pointerdown`,e=>this.down(e)),e.addEventListener(`pointermove`,e=>this.move(e)),e.addEventListener(`pointerup`,e=>this.up(e)),e.addEventListener(`pointercancel`,()=>this.drop()),e.addEventListener(`pointerleave`,()=>this.point(null)),e.addEventListener(`dblclick`,()=>this.show([0,this.length])),document.addEventListener(`click`,e=>this.follow(e))}follow(e){let t=e.target.closest(`a[data-from]`);t!==null&&(e.preventDefault(),this.show(Oe([Number(t.dataset.from),Number(t.dataset.to)],this.length)),this.ride.host.focus({preventScroll:!0}),this.ride.host.parentElement.scrollIntoView({block:`start`}))}press(e){let t=e.target.closest(`[data-do]`)?.dataset.do,n=this.at??(this.within[0]+this.within[1])/2;(t===`in`||t===`out`)&&this.show($(this.within,n,t===`in`,this.length)),t===`whole`&&this.show([0,this.length]),t===`averaged`&&this.average(this.averaging===null?this.data.averaging:null)}key(e){let t=this.at??this.within[0],n=e.shiftKey?10:1,r={ArrowLeft:this.at===null?t:t-n,ArrowRight:this.at===null?t:t+n,Home:this.within[0],End:this.within[1]-1}[e.key];if(r!==void 0)this.read(Math.min(this.length-1,Math.max(0,r)));else if(e.key===`+`||e.key===`=`)this.show($(this.within,t,!0,this.length));else if(e.key===`-`)this.show($(this.within,t,!1,this.length));else if(e.key===`0`||e.key===`Escape`)this.show([0,this.length]);else return;e.preventDefault()}read(e){let t=ke(this.within,e,this.length);t[0]!==this.within[0]&&this.show(t),this.point(e)}down(e){e.button===0&&e.pointerType!==`touch`&&(this.dragFrom=this.second(e),this.ride.host.setPointerCapture(e.pointerId))}move(e){this.point(this.second(e))}up(e){let t=this.dragFrom;if(this.drop(),t===null)return;let n=this.second(e);Math.abs(this.x(t)-this.x(n))>6&&this.show(Q([Math.min(t,n),Math.max(t,n)],this.length))}drop(){this.dragFrom=null,this.overlay()}show(e){this.within=Q(e,this.length),this.draw(),this.output.textContent=q.showing(this.within)}average(e){this.averaging=e,this.averagedButton.setAttribute(`aria-pressed`,String(e!==null)),this.channels=this.readChannels(),this.draw()}point(e){this.at=e,this.overlay(),this.output.textContent=e===null?q.hint:me(e,De(this.channels,e))}draw(){let{within:e,averaging:t}=this,n={within:e,averaging:t};for(let{host:e,id:t,marked:r,chart:i}of this.drawn){let a=we(i,{id:t,marked:r,meter:this.meter,view:n}).draw(Math.max(280,e.clientWidth)),o=new DOMParser().parseFromString(a.toString(),`image/svg+xml`).documentElement;e.replaceChildren(document.importNode(o,!0))}this.overlay()}overlay(){for(let{host:e}of this.drawn){let t=e.querySelector(`svg`);for(let e of t.querySelectorAll(`.cursor`))e.remove();if(this.at===null||this.at<this.within[0]||this.at>this.within[1])continue;let n=this.x(this.at,e);if(this.dragFrom!==null&&e===this.ride.host){let r=this.x(this.dragFrom,e);t.append(this.mark(`rect`,{x:Math.min(n,r),y:0,width:Math.abs(n-r),height:t.viewBox.baseVal.height}))}t.append(this.mark(`line`,{x1:n,x2:n,y1:j.title,y2:t.viewBox.baseVal.height-j.axis}))}}mark(e,t){let n=document.createElementNS(`http://www.w3.org/2000/svg`,e);n.setAttribute(`class`,`cursor`);for(let[e,r]of Object.entries(t))n.setAttribute(e,String(r));return n}x(e,t=this.ride.host){let[n,r]=this.within,i=Math.max(280,t.clientWidth)-j.left-j.right;return j.left+(e-n)/(r-n)*i}second(e){let{host:t}=this.ride,[n,r]=this.within,i=t.clientWidth-j.left-j.right,a=(e.clientX-t.getBoundingClientRect().left-j.left)/i;return Math.min(r-1,Math.max(n,Math.round(n+a*(r-n))))}};Ae()})();";
+const script$1 = "(function(){let e=/[\\p{Cc}\\p{Cs}\\u00ad\\u061c\\u180e\\u200b\\u200e\\u200f\\u2028-\\u202e\\u2060-\\u2069\\ufeff\\ufff9-\\ufffb\\ufffe\\uffff\\u{e0000}-\\u{e007f}]/gu;function t(t){return t.replace(e,`�`)}let n=/* @__PURE__ */ new WeakSet;function r(e){let t={toString:()=>e};return n.add(t),t}function i(e){return t(e).replace(/[&<>\"']/g,e=>`&#${e.charCodeAt(0)};`)}let a=/^(on.*|style|srcdoc|src|srcset|action|formaction|data|poster|ping|background|cite|xmlns.*)$/i,o=/^(href|xlink:href)$/i,s=/^(#|[a-z][a-z-]*\\/)/,c=/^(script|style|iframe|noscript|xmp|noembed|noframes|plaintext)$/i;function l(e){let t=[],n=`text`,r=``,i=``,l=``,u=``;for(let[d,f]of e.entries()){let p=0;for(;p<f.length;){let e=f.slice(p);if(n===`text`){let t=/^<(\\/?)([a-zA-Z][\\w:-]*)/.exec(e);if(e[0]===`<`&&t===null)throw Error(`neither tag nor text: ${e.slice(0,20)}`);t===null?p++:(u=t[1]===`/`?``:c.test(t[2])?t[2]:u,n=`tag`,p+=t[0].length)}else if(n===`tag`){let t=/^[\\w:.-]+(?==)/.exec(e);e[0]===`>`&&(n=`text`),t===null?p++:(r=t[0],n=`name`,p+=t[0].length+1)}else if(n===`name`){if(e[0]!==`\"`&&e[0]!==`'`)throw Error(`attribute ${r} is not quoted`);i=e[0],l=``,n=`value`,p++}else e[0]===i?n=`tag`:l+=e[0],p++}if(d===e.length-1)break;if(n===`text`&&u===``)t.push(`text`);else if(n===`value`&&!a.test(r)&&(!o.test(r)||s.test(l)))t.push(`attribute`);else throw Error(`no value may stand after …${f.slice(-40)}`)}if(n!==`text`)throw Error(`a template ends inside a tag: …${e.at(-1).slice(-40)}`);return t}let u=/* @__PURE__ */ new WeakMap;function d(e){let t=u.get(e);return t===void 0&&(t=l(e),u.set(e,t)),t}function f(e,t){if(e==null||e===!1)return``;if(typeof e==`string`)return i(e);if(typeof e==`number`){if(!Number.isFinite(e))throw Error(`not a number to print: ${e}`);return String(e)}if(t===`text`){if(Array.isArray(e))return e.map(e=>f(e,t)).join(``);if(n.has(e))return e.toString()}throw Error(`neither text nor markup in ${t}: ${typeof e}`)}function p(e,...t){let n=d(e),i=e[0];for(let[r,a]of t.entries())i+=f(a,n[r])+e[r+1];return r(i)}let m=p,h={\"%\":1,W:1,\"W/kg\":2,rpm:1,bpm:1,N·m:1,kJ:1,kg:1,s:1,min:1,count:0,share:3,ratio:3,r:3},g=[`ratio`,`r`];function _(e,t,n){let r=Math.abs(e).toFixed(t),[i,a]=(n||!r.includes(`.`)?r:r.replace(/\\.?0+$/,``)).split(`.`),o=i.length>4?i.replace(/\\B(?=(\\d{3})+$)/g,`,`):i,s=a===void 0?o:`${o}.${a}`;return e<0&&/[1-9]/.test(s)?`−`+s:s}function v(e){return _(e,3,!1)}function y(e,t){return t===`share`?_(e*100,h.share-2,!1):_(e,h[t],g.includes(t))}function ee(e){return e===`share`?`%`:e===`count`||e===`ratio`||e===`r`?``:e}function te(e,t){return t===`s`&&Number.isInteger(e)&&Math.abs(e)>=120}function b(e,t){if(te(e,t))return ne(e);let n=ee(t);return n===``?y(e,t):y(e,t)+`\\xA0`+n}function ne(e){let t=Math.round(Math.abs(e)),n=[[Math.floor(t/3600),`h`],[Math.floor(t/60)%60,`min`],[t%60,`s`]].filter(([e])=>e>0).map(([e,t])=>`${e}\xA0${t}`);return(e<0&&n.length>0?`−`:``)+(n.length>0?n.join(` `):`0\\xA0s`)}function x(e){let t=Math.abs(Math.round(e)),n=e=>String(e).padStart(2,`0`),r=Math.floor(t/3600),i=Math.floor(t/60)%60,a=r>0?`${r}:${n(i)}:${n(t%60)}`:`${i}:${n(t%60)}`;return e<0?`−`+a:a}function re([e,t]){return`${x(e)}–${x(t)}`}let S={ink:[`#1d2126`,`#ebe7de`],quiet:[`#575d66`,`#a9a69e`],rule:[`#d9d5cb`,`#3a3d42`],paper:[`#fffdf8`,`#16181b`],a:[`#0b5394`,`#7db8f2`],b:[`#c4550d`,`#f5a05f`],c:[`#00785a`,`#59c9a5`],d:[`#8e3b76`,`#dd95c8`],haze:[`#c3bba8`,`#5b5f66`],band:[`#e6e1d4`,`#34373c`],mark:[`#f6e2a8`,`#564617`],flag:[`#7a5a00`,`#e5c25c`]},C=e=>({class:`s-${e}`,light:S[e][0]}),w=e=>({class:`f-${e}`,light:S[e][0]});function T(e){return[`a`,`b`,`c`,`d`][e%4]}let E=e=>Math.round(e*10)/10;function D(...e){let t=1/0,n=-1/0;for(let r of e)for(let e of r)e!==null&&(e<t&&(t=e),e>n&&(n=e));return t>n?null:[t,n]}function ie(e,t,n){let r=new oe,i=0;for(;i<e.length;){let a=Math.floor(t(i)),o=i+1;for(;o<e.length&&Math.floor(t(o))===a;)o++;let s=o>i+1,c=s?ae(e,i,o):e[i]===null?[]:[i];c.length===0&&r.lift();for(let i of c)r.to(s?a:t(i),n(e[i]));i=o}return r.path}function ae(e,t,n){let r=-1,i=-1;for(let a=t;a<n;a++){let t=e[a]??null;t!==null&&((r<0||t<e[r])&&(r=a),(i<0||t>e[i])&&(i=a))}return r<0?[]:r===i?[r]:r<i?[r,i]:[i,r]}var oe=class{path=``;x=0;y=0;down=!1;lift(){this.down=!1}to(e,t){let[n,r]=[Math.round(e*10),Math.round(t*10)],[i,a]=[n-this.x,r-this.y];this.down?i===0?this.path+=a===0?``:`v${a/10}`:a===0?this.path+=`h${i/10}`:this.path+=`l${i/10}${a<0?``:` `}${a/10}`:this.path+=`M${n/10} ${r/10}`,this.x=n,this.y=r,this.down=!0}};function O(e){return e.map(([e,t],n)=>`${n===0?`M`:`L`}${E(e)} ${E(t)}`).join(``)}function k(e,t){return e.map((e,n)=>{let r=t[n]??null;return e===null||r===null?null:e-r})}function A(e,t){let n=Math.floor(t/2),r=0,i=0,a=(t,n)=>{let a=e[t]??null;a!==null&&(r+=n*a,i+=n)};for(let e=0;e<n;e++)a(e,1);return e.map((e,t)=>(a(t+n,1),a(t-n-1,-1),i>n?r/i:null))}function j([e,t],[n,r]){let i=(r-n)/(t-e);return t=>n+(t-e)*i}function se([e,t],n){let r=(t-e)/Math.max(1,n),i=10**Math.floor(Math.log10(r)),a=r/i;return i*(a<Math.SQRT2?1:a<Math.sqrt(10)?2:a<Math.sqrt(50)?5:10)}function M(e,t,n){let r=Math.round(1/n),i=e=>n<1?e/r:e*n;return Array.from({length:Math.max(0,t-e+1)},(t,n)=>i(e+n))}function ce(e,t){let n=se(e,t),r=M(Math.floor(e[0]/n),Math.ceil(e[1]/n),n);return{domain:[r[0],r.at(-1)],ticks:r}}let N={left:46,right:10,axis:22,title:18};function P(e,[t,n],r,i,a){return m`<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"chart\" viewBox=\"0 0 ${t} ${n}\" width=\"${t}\" height=\"${n}\" role=\"img\" aria-labelledby=\"${e}-t ${e}-d\" font-family=\"system-ui, sans-serif\" font-size=\"${11}\" stroke-linejoin=\"round\"><title id=\"${e}-t\">${r}</title><desc id=\"${e}-d\">${i}</desc><rect width=\"${t}\" height=\"${n}\" class=\"f-paper\" fill=\"${S.paper[0]}\"/>${a}</svg>`}function F([e,t]){return t>e?[e,t]:[e-1,e+1]}function I([e,t],[n,r],i,a,o=4){let s=ce(F(a),o);return{left:e,right:t,top:n,bottom:r,x:j(F(i),[e,t]),y:j(s.domain,[r,n]),ticksY:s.ticks}}function L(e,t=11){return[...e].length*t*.56}function R(e,[t,n],r=`quiet`,i=`start`){let{class:a,light:o}=w(r);return m`<text x=\"${E(t)}\" y=\"${E(n)}\" text-anchor=\"${i}\" class=\"${a}\" fill=\"${o}\">${e}</text>`}function z(e,t,n,r){if(e===``)return null;let{class:i,light:a}=C(t);return r===void 0?m`<path d=\"${e}\" fill=\"none\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${n}\"/>`:m`<path d=\"${e}\" fill=\"none\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${n}\" stroke-dasharray=\"${r}\"/>`}function le(e,t){if(e===``)return null;let{class:n,light:r}=w(t);return m`<path d=\"${e}\" class=\"${n}\" fill=\"${r}\"/>`}function B([e,t],[n,r],i){let{class:a,light:o}=w(i);return m`<rect x=\"${E(e)}\" y=\"${E(n)}\" width=\"${E(Math.max(0,t-e))}\" height=\"${E(Math.max(0,r-n))}\" class=\"${a}\" fill=\"${o}\"/>`}function V(e,t,n,r=1){let{class:i,light:a}=C(n);return m`<line x1=\"${E(e[0])}\" y1=\"${E(e[1])}\" x2=\"${E(t[0])}\" y2=\"${E(t[1])}\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${r}\"/>`}function ue([e,t],n,r){let{class:i,light:a}=w(r);return m`<circle cx=\"${E(e)}\" cy=\"${E(t)}\" r=\"${n}\" class=\"${i}\" fill=\"${a}\"/>`}function H(e,t,n){if(e.length===0)return null;let{class:r,light:i}=C(n),a=e.map(([e,t])=>`M${E(e)} ${E(t)}h0`).join(``);return m`<path d=\"${a}\" class=\"${r}\" stroke=\"${i}\" stroke-width=\"${2*t}\" stroke-linecap=\"round\"/>`}function U({left:e,right:t,y:n,ticksY:r},i){return r.flatMap(r=>[V([e,n(r)],[t,n(r)],`rule`),R(i(r),[e-6,n(r)+4],`quiet`,`end`)])}function de({bottom:e,x:t,left:n,right:r},i,a){let o=-1/0;return i.flatMap(i=>{let s=a(i),c=L(s)/2,l=Math.min(Math.max(t(i),n),r),u=V([l,e],[l,e+4],`quiet`);if(l-c<o)return[u];o=l+c+8;let d=l+c>r+N.right?`end`:`middle`;return[u,R(s,[d===`end`?r+N.right:l,e+16],`quiet`,d)]})}let fe=[1,2,5,10,15,30,60,120,300,600,900,1800,3600,7200,14400,86400];function pe([e,t],n){let r=fe.find(r=>(t-e)/r<=n)??Math.ceil((t-e)/n),i=[];for(let n=Math.ceil(e/r)*r;n<=t;n+=r)i.push(n);return i}function W(e,t){return de(e,pe(t,Math.max(2,Math.floor((e.right-e.left)/70))),x)}function G({left:e,top:t},n,r=[]){let i=e,a=t-7,o=R(n,[i,a],`ink`);return i+=L(n)+14,[o,...r.flatMap(({name:e,role:t,mark:n=`line`})=>{let r=i;i+=18+L(e)+12;let o=n===`area`?B([r,r+14],[a-9,a+1],t):n===`dot`?ue([r+7,a-4],3,t):z(`M${E(r)} ${a-4}h14`,t,2,n===`dashes`?`4 3`:void 0);return o===null?[]:[o,R(e,[r+18,a])]})]}function K({x:e,left:t,right:n,top:r,bottom:i},a){return a.flatMap(([a,o])=>{let s=Math.max(t,e(a)),c=Math.min(n,Math.max(e(o),s+1.5));return c<=t||s>=n||c-s>.5*(n-t)?[]:[B([s,c],[r,i],`mark`),B([s,c],[r-3,r],`flag`)]})}function q({id:e,view:t},n,{left:r,right:i,top:a,bottom:o},s){return t===void 0?m`${s}`:m`<clipPath id=\"${e}-${n}\"><rect x=\"${r}\" y=\"${a}\" width=\"${i-r}\" height=\"${o-a}\"/></clipPath><g clip-path=\"url(#${e}-${n})\">${s}</g>`}let J={tools:`Look closer at the ride`,zoomIn:`Closer`,zoomOut:`Wider`,whole:`Whole ride`,averaged:e=>`As judged: means over ${e} s`,chart:`The ride: arrow keys read second by second (with Shift ten at once), plus and minus zoom, 0 shows the whole ride`,hint:`Point at the chart to read it, drag across it to zoom in.`,showing:e=>`Showing ${re(e)}.`};function me(e,t){let n=t.map(({name:e,value:t})=>`${e} ${t??`not recorded`}`);return[x(e),...n].join(` · `)}let Y=e=>b(e,`%`);function he(e,t){let{blocks:n,trend:r}=e,i=ge(r),a=[`Each dot is one block: power of the primary over the second, in per cent, against time; ${n.length} blocks.`,r.length>0?`The trend runs from ${Y(r[0].percent)} to ${Y(r.at(-1).percent)}.`:``,i.length>0?`It crosses 100 % at ${i.map(x).join(`, `)}.`:``].filter(e=>e!==``).join(` `);return{title:`Ratio of the meters through the ride`,description:a,table:{head:[`time`,`primary over second`,`mean power`],rows:n.map(e=>[x(e.at),Y(e.percent),b(e.watts,`W`)])},strip:{label:`primary over second`,values:n.map(e=>e.percent),say:Y},draw:e=>{let o=[100,...n.map(e=>e.percent),...r.flatMap(({low:e,high:t})=>[e,t])],s=[...n,...r].map(e=>e.at),c=t.view?.within??[Math.min(0,...s),Math.max(1,...s)],l=I([N.left,e-N.right],[N.title+6,210-N.axis],c,[Math.min(...o),Math.max(...o)],5),u=r.map(({at:e,high:t})=>[l.x(e),l.y(t)]),d=r.map(({at:e,low:t})=>[l.x(e),l.y(t)]).reverse();return P(t.id,[e,210],`Ratio of the meters through the ride`,a,[K(l,t.marked),q(t,`band`,l,[r.length>1?le(`${O([...u,...d])}Z`,`band`):null]),U(l,e=>`${e} %`),V([l.left,l.y(100)],[l.right,l.y(100)],`quiet`),q(t,`lines`,l,[H(n.map(e=>[l.x(e.at),l.y(e.percent)]),2.5,`a`),z(O(r.map(({at:e,percent:t})=>[l.x(e),l.y(t)])),`ink`,2),...i.flatMap(e=>[V([l.x(e),l.y(100)-8],[l.x(e),l.y(100)+8],`ink`,2),R(x(e),[l.x(e)+4,l.y(100)+14],`ink`)])]),W(l,c),G(l,`Primary over second`,[{name:`block`,role:`a`,mark:`dot`},{name:`trend`,role:`ink`},{name:`95 % band`,role:`band`,mark:`area`}])])}}}function ge(e){return e.slice(1).flatMap((t,n)=>{let r=e[n],[i,a]=[r.percent-100,t.percent-100];return i*a<0?[r.at+(t.at-r.at)*i/(i-a)]:[]})}function _e(e,t){let{blocks:n}=e,r=n.map(e=>e.heartRate-e.predicted),i=`Heart rate as measured (dots) and as power predicts it (line), and below it the difference of the two, against time; ${n.length} blocks.`;return{title:`Heart rate, predicted and measured`,description:i,table:{head:[`time`,`mean power`,`heart rate`,`predicted`],rows:n.map(e=>[x(e.at),b(e.watts,`W`),b(e.heartRate,`bpm`),b(e.predicted,`bpm`)])},strip:{label:`heart rate, measured minus predicted`,values:r,say:e=>b(e,`bpm`)},draw:e=>{let a=n.map(e=>e.at),o=t.view?.within??[Math.min(0,...a),Math.max(1,...a)],s=[N.left,e-N.right],c=D(n.flatMap(e=>[e.heartRate,e.predicted]))??[0,1],l=D([0,...r])??[0,1],u=I(s,[N.title+6,150],o,c),d=I(s,[150+N.title+16,150+N.title+16+90],o,l,3);return P(t.id,[e,d.bottom+N.axis],`Heart rate, predicted and measured`,i,[K(u,t.marked),K(d,t.marked),U(u,v),q(t,`over`,u,[z(O(n.map(e=>[u.x(e.at),u.y(e.predicted)])),`b`,1.75),H(n.map(e=>[u.x(e.at),u.y(e.heartRate)]),2.5,`a`)]),G(u,`bpm`,[{name:`measured`,role:`a`,mark:`dot`},{name:`predicted from power`,role:`b`}]),U(d,v),V([d.left,d.y(0)],[d.right,d.y(0)],`quiet`),q(t,`under`,d,[z(O(n.map((e,t)=>[d.x(e.at),d.y(r[t])])),`a`,1.5)]),G(d,`Measured minus predicted, bpm`),W(d,o)])}}}function ve(e,t){let n=ye(e,t),r=t.view??{within:[0,e.primary.length],averaging:null};return{title:n.length>1?`Both meters through the ride`:`The ride, second by second`,description:X(e,n.length>1),table:Ce(e,n),strip:we(n),draw:i=>{let a=0,o=[],s=null;for(let c of be(e,n,r)){let e=D(...c.curves.map(e=>e.values));if(e===null)continue;let n=I([N.left,i-N.right],[a+N.title+4,a+N.title+c.height],r.within,c.zero?[Math.min(0,e[0]),Math.max(0,e[1])]:e,c.height>90?4:2);o.push(...Se(c,n,t,r.within[0])),a+=N.title+c.height+10,s=n}return s!==null&&o.push(...W(s,r.within)),P(t.id,[i,a+N.axis],`The ride, second by second`,X(e,n.length>1),o)}}}function ye(e,{meter:t}){return[{name:t(`primary`),power:e.primary},...e.seconds.map(({subject:e,power:n})=>({name:t(e),power:n}))]}function be(e,t,{within:n,averaging:r}){let i=e=>e.slice(n[0],n[1]),a=e=>i(r===null?e:A(e,r)),o=[{title:`Power, W`,height:150,zero:!0,curves:t.map(({name:e,power:t},n)=>({values:a(t),name:e,role:T(n),width:1.25})).reverse()}];t.length>1&&o.unshift(xe(e,t,{within:n,averaging:r}));let s=(e,t,n)=>({title:e,height:56,zero:n,curves:[{values:i(t),name:``,role:`quiet`,width:1,behind:!0}]});return e.cadence!==null&&o.push(s(`Cadence, rpm`,e.cadence,!0)),e.heartRate!==null&&o.push(s(`Heart rate, bpm`,e.heartRate,!1)),o}function xe(e,t,{within:n,averaging:r}){let i=t.slice(1),a=i.map(({power:t})=>k(e.primary,t)),o=e=>e.slice(n[0],n[1]),s=r===null&&n[1]-n[0]<=600,c=r??30,l=(e,t)=>({values:o(s?e:A(e,c)),name:[i.length>1?`minus ${i[t].name}`:``,s?`as recorded`:`${c} s mean`].filter(e=>e!==``).join(`, `),role:i.length>1?T(t+1):`ink`,width:1.5});return{title:`Primary minus second, W`,height:130,zero:!0,curves:[...s||r!==null?[]:a.map(e=>({values:o(e),name:``,role:`haze`,width:1,behind:!0})),...a.map(l)]}}function Se(e,t,n,r){let i=e.curves.filter(e=>e.behind!==!0).map(({name:e,role:t})=>({name:e,role:t})),a=e=>t.x(r+e);return[...K(t,n.marked),...U(t,v),e.zero&&t.ticksY[0]<0?V([t.left,t.y(0)],[t.right,t.y(0)],`quiet`):null,...e.curves.map(e=>z(ie(e.values,a,t.y),e.role,e.width)),...G(t,e.title,i.length>1||e.title.startsWith(`Primary`)?[...i].reverse():[])].filter(e=>e!==null)}function X(e,t){return`${[t?`Difference of the meters, with its mean over 30 s in front`:null,`power`,e.cadence===null?null:`cadence`,e.heartRate===null?null:`heart rate`].filter(e=>e!==null).join(`, `)} against time, ${x(e.primary.length)} in all. Where several seconds share a pixel the lowest and the highest are drawn. Stretches that findings argue from are marked.`}function Ce(e,t){let n=e.primary.length,r=Math.max(60,Math.ceil(n/12/60)*60),i=[...t.map(({name:e,power:t})=>({head:`${e}, W`,values:t})),...e.cadence===null?[]:[{head:`cadence, rpm`,values:e.cadence}],...e.heartRate===null?[]:[{head:`heart rate, bpm`,values:e.heartRate}]],a=[];for(let e=0;e<n;e+=r){let t=Math.min(n,e+r);a.push([`${x(e)}–${x(t)}`,...i.map(({values:n})=>{let r=D(n.slice(e,t));return r===null?`–`:`${v(Math.round(r[0]))} to ${v(Math.round(r[1]))}`})])}return{head:[`time`,...i.map(({head:e})=>`${e}: lowest to highest`)],rows:a}}function we(e){let t=e[1],n=t===void 0?e[0].power:k(e[0].power,t.power);return{label:t===void 0?`power`:`primary minus second`,values:n,say:e=>`${v(Math.round(e))} W`}}function Te(e,t){switch(e.kind){case`traces`:return ve(e,t);case`ratio`:return he(e,t);case`response`:return _e(e,t)}}function Z({scale:e,changes:t}){let n=0;return(t.match(/\\(-?\\d+\\)|[a-zA-Z0_]/g)??[]).map(t=>{if(t===`_`)return null;let r=t.charCodeAt(0);return t.length>1?n+=Number(t.slice(1,-1)):t!==`0`&&(n+=r>96?r-96:64-r),n/e})}function Ee(e){if(e.kind!==`traces`)return e;let{primary:t,seconds:n,cadence:r,heartRate:i}=e;return{...e,primary:Z(t),seconds:n.map(({subject:e,power:t})=>({subject:e,power:Z(t)})),cadence:r===null?null:Z(r),heartRate:i===null?null:Z(i)}}function De(e,t,n){let r=(e,t)=>({name:e,unit:`W`,values:n===null?t:A(t,n)});return[r(t(`primary`),e.primary),...e.seconds.map(e=>r(t(e.subject),e.power)),...e.cadence===null?[]:[{name:`cadence`,unit:`rpm`,values:e.cadence}],...e.heartRate===null?[]:[{name:`heart rate`,unit:`bpm`,values:e.heartRate}]]}function Oe(e,t){return e.map(({name:e,unit:n,values:r})=>{let i=r[t]??null;return{name:e,value:i===null?null:b(i,n)}})}function Q([e,t],n){let r=Math.min(n,Math.max(10,Math.round(t-e))),i=Math.min(Math.max(0,Math.round((e+t-r)/2)),n-r);return[i,i+r]}function $([e,t],n,r,i){let a=r?1/2:2;return Q([n-(n-e)*a,n+(t-n)*a],i)}function ke([e,t],n){let r=Math.max(15,(t-e)/2);return Q([e-r,t+r],n)}function Ae([e,t],n,r){return n<e?Q([n,n+t-e],r):n>=t?Q([n+1-(t-e),n+1],r):[e,t]}function je(){let e=document.getElementById(`live-data`);if(e===null)return;let t=JSON.parse(e.textContent??``),n=t.charts.flatMap(({figure:e,marked:t,chart:n})=>{let r=document.querySelector(`#${e} .live`);return r===null?[]:[{host:r,id:`${e}-l`,marked:t,chart:Ee(n)}]}),r=n.find(e=>e.chart.kind===`traces`);r!==void 0&&new Me(t,n,r,r.chart)}var Me=class{data;drawn;ride;chart;length;tools;output;averagedButton;within;averaging=null;channels;at=null;dragFrom=null;constructor(e,t,n,r){this.data=e,this.drawn=t,this.ride=n,this.chart=r,this.length=r.primary.length,this.within=[0,this.length],this.channels=this.readChannels(),this.tools=n.host.parentElement.querySelector(`.tools`),this.output=this.tools.querySelector(`output`),this.averagedButton=this.tools.querySelector(`[data-do=\"averaged\"]`),this.tools.hidden=!1;for(let{host:e}of t){e.hidden=!1;for(let t of e.parentElement.querySelectorAll(`.wide, .narrow`))t.hidden=!0}this.listen();let i=new ResizeObserver(()=>this.draw());for(let{host:e}of t)i.observe(e)}meter=e=>this.data.meters[e]??e;readChannels(){return De(this.chart,e=>this.meter(e),this.averaging)}listen(){let{host:e}=this.ride;this.tools.addEventListener(`click`,e=>this.press(e)),e.addEventListener(`keydown`,e=>this.key(e)),e.addEventListener(`pointerdown`,e=>this.down(e)),e.addEventListener(`pointermove`,e=>this.move(e)),e.addEventListener(`pointerup`,e=>this.up(e)),e.addEventListener(`pointercancel`,()=>this.drop()),e.addEventListener(`pointerleave`,()=>this.point(null)),e.addEventListener(`dblclick`,()=>this.show([0,this.length])),document.addEventListener(`click`,e=>this.follow(e))}follow(e){let t=e.target.closest(`a[data-from]`);t!==null&&(e.preventDefault(),this.show(ke([Number(t.dataset.from),Number(t.dataset.to)],this.length)),this.ride.host.focus({preventScroll:!0}),this.ride.host.parentElement.scrollIntoView({block:`start`}))}press(e){let t=e.target.closest(`[data-do]`)?.dataset.do,n=this.at??(this.within[0]+this.within[1])/2;(t===`in`||t===`out`)&&this.show($(this.within,n,t===`in`,this.length)),t===`whole`&&this.show([0,this.length]),t===`averaged`&&this.average(this.averaging===null?this.data.averaging:null)}key(e){let t=this.at??this.within[0],n=e.shiftKey?10:1,r={ArrowLeft:this.at===null?t:t-n,ArrowRight:this.at===null?t:t+n,Home:this.within[0],End:this.within[1]-1}[e.key];if(r!==void 0)this.read(Math.min(this.length-1,Math.max(0,r)));else if(e.key===`+`||e.key===`=`)this.show($(this.within,t,!0,this.length));else if(e.key===`-`)this.show($(this.within,t,!1,this.length));else if(e.key===`0`||e.key===`Escape`)this.show([0,this.length]);else return;e.preventDefault()}read(e){let t=Ae(this.within,e,this.length);t[0]!==this.within[0]&&this.show(t),this.point(e)}down(e){e.button===0&&e.pointerType!==`touch`&&(this.dragFrom=this.second(e),this.ride.host.setPointerCapture(e.pointerId))}move(e){this.point(this.second(e))}up(e){let t=this.dragFrom;if(this.drop(),t===null)return;let n=this.second(e);Math.abs(this.x(t)-this.x(n))>6&&this.show(Q([Math.min(t,n),Math.max(t,n)],this.length))}drop(){this.dragFrom=null,this.overlay()}show(e){this.within=Q(e,this.length),this.draw(),this.output.textContent=J.showing(this.within)}average(e){this.averaging=e,this.averagedButton.setAttribute(`aria-pressed`,String(e!==null)),this.channels=this.readChannels(),this.draw()}point(e){this.at=e,this.overlay(),this.output.textContent=e===null?J.hint:me(e,Oe(this.channels,e))}draw(){let{within:e,averaging:t}=this,n={within:e,averaging:t};for(let{host:e,id:t,marked:r,chart:i}of this.drawn){let a=Te(i,{id:t,marked:r,meter:this.meter,view:n}).draw(Math.max(280,e.clientWidth)),o=new DOMParser().parseFromString(a.toString(),`image/svg+xml`).documentElement;e.replaceChildren(document.importNode(o,!0))}this.overlay()}overlay(){for(let{host:e}of this.drawn){let t=e.querySelector(`svg`);for(let e of t.querySelectorAll(`.cursor`))e.remove();if(this.at===null||this.at<this.within[0]||this.at>this.within[1])continue;let n=this.x(this.at,e);if(this.dragFrom!==null&&e===this.ride.host){let r=this.x(this.dragFrom,e);t.append(this.mark(`rect`,{x:Math.min(n,r),y:0,width:Math.abs(n-r),height:t.viewBox.baseVal.height}))}t.append(this.mark(`line`,{x1:n,x2:n,y1:N.title,y2:t.viewBox.baseVal.height-N.axis}))}}mark(e,t){let n=document.createElementNS(`http://www.w3.org/2000/svg`,e);n.setAttribute(`class`,`cursor`);for(let[e,r]of Object.entries(t))n.setAttribute(e,String(r));return n}x(e,t=this.ride.host){let[n,r]=this.within,i=Math.max(280,t.clientWidth)-N.left-N.right;return N.left+(e-n)/(r-n)*i}second(e){let{host:t}=this.ride,[n,r]=this.within,i=t.clientWidth-N.left-N.right,a=(e.clientX-t.getBoundingClientRect().left-N.left)/i;return Math.min(r-1,Math.max(n,Math.round(n+a*(r-n))))}};je()})();";
 // src/report/page/style.ts
 /** Colours by which the dark style replaces those that a drawing carries itself. */
 const darkDrawing = Object.entries(palette).map(([role, [, dark]]) => `.s-${role}{stroke:${dark}}.f-${role}{fill:${dark}}`).join("");
-const variables = (which) => Object.entries(palette).map(([role, pair]) => `--${role}:${pair[which]}`).join(";");
+const variables$1 = (which) => Object.entries(palette).map(([role, pair]) => `--${role}:${pair[which]}`).join(";");
 /**
 * The page's look: a margin column holds the headings, which stay in sight while their section passes; the
 * main column holds what is said. Levels are told apart by words and by the weight of the line above them,
 * never by colour alone. The main column is as wide as a drawing, 760 px.
 */
-const style = `
-:root{${variables(0)};--serif:Charter,"Bitstream Charter","Sitka Text",Cambria,"Noto Serif",Georgia,serif;--sans:system-ui,-apple-system,"Segoe UI","Noto Sans",Roboto,sans-serif;--mono:ui-monospace,"SFMono-Regular",Menlo,Consolas,"Noto Sans Mono",monospace;color-scheme:light dark}
+const style$1 = `
+:root{${variables$1(0)};--serif:Charter,"Bitstream Charter","Sitka Text",Cambria,"Noto Serif",Georgia,serif;--sans:system-ui,-apple-system,"Segoe UI","Noto Sans",Roboto,sans-serif;--mono:ui-monospace,"SFMono-Regular",Menlo,Consolas,"Noto Sans Mono",monospace;color-scheme:light dark}
 *{box-sizing:border-box}
 html{-webkit-text-size-adjust:100%;text-size-adjust:100%}
 body{margin:0;background:var(--paper);color:var(--ink);font:1.0625rem/1.55 var(--serif);font-variant-numeric:lining-nums tabular-nums}
@@ -15677,7 +15708,7 @@ pre{margin:.5rem 0 0;padding:.7rem .9rem;background:var(--band);white-space:pre-
 @media screen and (min-width:60rem){main{padding-inline:2rem}.row{grid-template-columns:12rem minmax(0,47.5rem)}.row>h2{position:sticky;top:1rem;align-self:start}.sides{grid-template-columns:1fr 1fr}.row>:not(.facts) dl>div{grid-template-columns:13rem minmax(0,1fr);gap:0 1.5rem}.mast>.facts{order:-1}}
 @media screen and (max-width:30rem){.rests li{grid-template-columns:minmax(0,1fr)}}
 @media screen and (max-width:44rem){.wide{display:none}.narrow:not([hidden]){display:block!important}.row{margin-top:2.4rem}}
-@media screen and (prefers-color-scheme:dark){:root{${variables(1)}}${darkDrawing}}
+@media screen and (prefers-color-scheme:dark){:root{${variables$1(1)}}${darkDrawing}}
 @media print{.tools{display:none}.f-paper{fill:none}.numbers td,.numbers th{white-space:normal}:root{color-scheme:light}body{font-size:9.5pt}main{max-width:none;padding:0}.row{margin-top:1.6rem}figure,tr,li,dl>div{break-inside:avoid}h1,h2,h3,h4,figcaption,.eyebrow{break-after:avoid}.scroll{overflow:visible}figure details:not([open]){display:none}details::details-content{content-visibility:visible;display:block}summary{list-style:none}a{text-decoration:none}.sides{grid-template-columns:1fr 1fr}dl>div{grid-template-columns:11rem minmax(0,1fr);gap:0 1.5rem}@page{margin:16mm 15mm}}
 `;
 // src/report/page/shell.ts
@@ -15686,12 +15717,16 @@ async function policyHash(text) {
 	const bytes = (await sha256(new TextEncoder().encode(text))).match(/../g).map((pair) => Number.parseInt(pair, 16));
 	return `'sha256-${btoa(String.fromCharCode(...bytes))}'`;
 }
+const ofReport = {
+	style: style$1,
+	script: script$1
+};
 /**
 * The whole document. Its policy lets in nothing but this one style and this one script, known by their
 * hashes: no network, no other script, no frame, no form. The fixed text here, the style and the script are
 * the only strings that are not escaped.
 */
-async function shell(title, body) {
+async function shell(title, body, { style, script } = ofReport) {
 	return `<!doctype html>
 <html lang="en-GB">
 <head>
@@ -15823,8 +15858,8 @@ function dataStory(layout) {
 	const { primary, seconds, unreadable } = report.submission;
 	return section("story", "The data’s own story", [
 		...report.charts.filter((chart) => !isWholeRide(chart) && !place.has(chart.id)).map((chart) => figure(layout, chart)),
-		...[primary, ...seconds].map((one) => recording(report, one)),
-		...unreadable.map(({ name, why }) => part("Unreadable second recording", html`<p>${said$1([
+		...[primary, ...seconds].map((one) => recording$2(report, one)),
+		...unreadable.map(({ name, why }) => part$1("Unreadable second recording", html`<p>${said$1([
 			foreign(name),
 			": ",
 			foreign(why)
@@ -15834,12 +15869,12 @@ function dataStory(layout) {
 		steps(report)
 	]);
 }
-function recording(report, one) {
+function recording$2(report, one) {
 	const { declared } = one;
 	const alignment = report.alignment.find(({ subject }) => subject === one.subject);
 	const facts = terms([
 		["File", said$1([foreign(one.name), `, ${formatNames[one.format]}`])],
-		["Device", said$1(deviceSaid(one.device))],
+		["Device", said$1(deviceSaid$1(one.device))],
 		["Declared as", declared === null ? "not declared" : declaredSaid(declared)],
 		["Sport", one.sport === null ? "not stated" : said$1([foreign(one.sport)])],
 		["Where", one.indoors === null ? "not stated" : one.indoors ? "indoors" : "outdoors"],
@@ -15850,7 +15885,7 @@ function recording(report, one) {
 		["What was wrong with the file", one.defects.length === 0 ? null : bullets(one.defects.map((defect) => said$1(defectSaid(defect))))]
 	]);
 	const placed = alignment !== void 0 && html`<h4>How it was put on the primary’s clock</h4><p>${alignmentSaid(alignment)}</p>${terms(alignmentFacts(alignment))}`;
-	return part(plain$1(capital([recordingName(report, one)])), html`${facts}${placed}`);
+	return part$1(plain$1(capital([recordingName(report, one)])), html`${facts}${placed}`);
 }
 function declaredSaid({ place, sides, tolerancePercent }) {
 	return `${placeNames[place]}, ${sides === 1 ? "one side" : "both sides"}, ±${quantity(tolerancePercent, "%")}`;
@@ -15866,7 +15901,7 @@ function powerSaid({ meanPower, maxPower }) {
 function history({ submission: { history } }) {
 	if (history === null) return null;
 	const { rides, notBefore, leftOut } = history;
-	return part("Earlier rides", html`<p>${counted(rides, "ride")} used. ${notBefore > 0 && `${counted(notBefore, "ride")} not used: no earlier than this one. `}${Object.keys(leftOut).length > 0 && `Left out while they were gathered: ${leftOutSaid(leftOut)}.`}</p>`);
+	return part$1("Earlier rides", html`<p>${counted(rides, "ride")} used. ${notBefore > 0 && `${counted(notBefore, "ride")} not used: no earlier than this one. `}${Object.keys(leftOut).length > 0 && `Left out while they were gathered: ${leftOutSaid(leftOut)}.`}</p>`);
 }
 /** More sections than these are counted; all of them stand in the JSON. */
 const mostSections = 60;
@@ -15879,7 +15914,7 @@ function sections(report) {
 		return counted(all.filter((section) => section.kind === kind).length, one, many);
 	});
 	const meters = [...new Set(all.flatMap(({ differences }) => differences.map(({ subject }) => subject)))];
-	const shown = table(all.length > mostSections ? `The first ${mostSections} sections` : "Sections", [
+	const shown = table$1(all.length > mostSections ? `The first ${mostSections} sections` : "Sections", [
 		"section",
 		"when",
 		"mean power",
@@ -15887,12 +15922,12 @@ function sections(report) {
 		...meters.map((subject) => subjectName(report, subject))
 	], all.slice(0, mostSections).map((section) => [
 		sectionNames[section.kind][0],
-		span(section.stretch),
+		span$1(section.stretch),
 		section.watts === null ? "–" : quantity(section.watts, "W"),
 		section.rise === null ? "" : quantity(section.rise, "s"),
 		...meters.map((subject) => differenceSaid(section, subject))
 	]), "numbers");
-	return part("Sections found in the ride", html`<p>${plain$1(capital(list$3(counts)))}.</p><details><summary>Each section</summary>${shown}</details>`);
+	return part$1("Sections found in the ride", html`<p>${plain$1(capital(list$3(counts)))}.</p><details><summary>Each section</summary>${shown}</details>`);
 }
 function differenceSaid({ differences }, meter) {
 	const found = differences.find(({ subject }) => subject === meter);
@@ -15903,7 +15938,7 @@ function differenceSaid({ differences }, meter) {
 }
 function steps(report) {
 	if (report.steps.length === 0) return null;
-	return part("What was done to the data, in order", html`<ol>${report.steps.map((step) => html`<li>${said$1(stepSaid(step))} <span class="quiet">(${subjectName(report, step.subject)})</span></li>`)}</ol>`);
+	return part$1("What was done to the data, in order", html`<ol>${report.steps.map((step) => html`<li>${said$1(stepSaid(step))} <span class="quiet">(${subjectName(report, step.subject)})</span></li>`)}</ol>`);
 }
 // src/report/words/cautions.ts
 /** How to read any report; said before the findings, in every form. */
@@ -15912,7 +15947,7 @@ const always = [
 	"How often honest riders show such a value does not say how likely this rider is honest.",
 	"People decide, under the organiser’s own rules, and the rider has the right to answer."
 ];
-const withSecond = "Two meters that disagree cannot say which of them is off, and two that agree can be wrong together.";
+const withSecond$1 = "Two meters that disagree cannot say which of them is off, and two that agree can be wrong together.";
 const withoutSecond = "Without a second recording, nothing here says whether the meter reads right, only whether its recording behaves like a measurement.";
 const health = "Heart rate and body mass are health data: keep this report among those who decide, or share a redacted one.";
 const redacted = "This report is redacted: names are codes; heart rate, body mass and what would give them away are left out.";
@@ -15920,7 +15955,7 @@ function cautions(report) {
 	const { seconds } = report.submission;
 	return [
 		always[0],
-		seconds.length > 0 ? withSecond : withoutSecond,
+		seconds.length > 0 ? withSecond$1 : withoutSecond,
 		...always.slice(1),
 		report.settings.redacted ? redacted : health
 	];
@@ -15943,7 +15978,7 @@ function facts(report) {
 		["Audit of a submission", `${report.tool.name} ${report.tool.version}`],
 		...[primary, ...seconds].map((one) => [plain$1(capital([recordingName(report, one)])), said$1([foreign(one.name)])]),
 		["Ridden", `${clock(primary.start)}, ${duration(primary.seconds)}`],
-		["Race", `${span(window.stretch)} of the ride, ${window.given ? "as given" : "proposed from the ride itself"}`],
+		["Race", `${span$1(window.stretch)} of the ride, ${window.given ? "as given" : "proposed from the ride itself"}`],
 		["Earlier rides", history === null ? "none handed in" : counted(history.rides, "ride")]
 	]);
 }
@@ -16005,7 +16040,7 @@ function options$37(all) {
 /** What is needed to run the same audit again. */
 function checksums(report) {
 	const { inputs, rules, tool } = report;
-	const files = table("Files used", [
+	const files = table$1("Files used", [
 		"role",
 		"name",
 		"checksum (SHA-256)"
@@ -17705,38 +17740,59 @@ const definitions = report_schema_default.$defs;
 * one line. One report has one text, byte for byte, however the object was put together.
 */
 function renderJson(report) {
-	return `${write(report, report_schema_default, "")}\n`;
+	return `${write$2(report, report_schema_default, "")}\n`;
 }
 function follow$1(node) {
 	const name = node?.$ref?.replace("#/$defs/", "");
 	return name === void 0 ? node ?? {} : follow$1(definitions[name]);
 }
 /** Of alternatives, the one whose `kind` is the value's own, else the first that has properties. */
-function choose(node, value) {
+function choose$1(node, value) {
 	const options = node.oneOf?.map(follow$1);
 	if (options === void 0) return node;
 	const kind = value.kind;
 	return options.find((one) => (one.properties?.kind)?.const === kind) ?? options.find((one) => one.properties !== void 0) ?? node;
 }
-function write(value, at, indent) {
+function write$2(value, at, indent) {
 	if (typeof value === "number") return Number.isFinite(value) ? JSON.stringify(value) : "null";
 	if (value === null || typeof value !== "object") return JSON.stringify(value ?? null);
 	const node = follow$1(at);
 	const inner = `${indent} `;
 	if (isList(value)) {
-		if (value.every((one) => one === null || typeof one !== "object")) return `[${value.map((one) => write(one, void 0, "")).join(",")}]`;
-		return `[\n${value.map((one, index) => inner + write(one, node.prefixItems?.[index] ?? node.items, inner)).join(",\n")}\n${indent}]`;
+		if (value.every((one) => one === null || typeof one !== "object")) return `[${value.map((one) => write$2(one, void 0, "")).join(",")}]`;
+		return `[\n${value.map((one, index) => inner + write$2(one, node.prefixItems?.[index] ?? node.items, inner)).join(",\n")}\n${indent}]`;
 	}
-	const chosen = choose(node, value);
+	const chosen = choose$1(node, value);
 	const free = typeof chosen.additionalProperties === "object" ? chosen.additionalProperties : void 0;
 	const known = Object.keys(chosen.properties ?? {}).filter((key) => Object.hasOwn(value, key));
 	const others = Object.keys(value).filter((key) => !known.includes(key)).sort();
-	const lines = [...known, ...others].filter((key) => value[key] !== void 0).map((key) => `${inner}${JSON.stringify(key)}: ${write(value[key], chosen.properties?.[key] ?? free, inner)}`);
+	const lines = [...known, ...others].filter((key) => value[key] !== void 0).map((key) => `${inner}${JSON.stringify(key)}: ${write$2(value[key], chosen.properties?.[key] ?? free, inner)}`);
 	return lines.length === 0 ? "{}" : `{\n${lines.join(",\n")}\n${indent}}`;
 }
 function isList(value) {
 	return Array.isArray(value);
 }
+// src/report/words/letter.ts
+/** The letter's fixed words, paragraph by paragraph. */
+const letter = {
+	greeting: ({ rider }) => `Dear ${rider ?? "rider"},`,
+	opening: ({ submission, reach }, { event }) => {
+		const all = reach.judged + reach.notApplicable + reach.failed;
+		return plain$1(say`Your result in ${event === void 0 ? "your race" : event} rests on the recording ${foreign(submission.primary.name)}, which begins at ${clock(submission.primary.start)}. We ran the same checks on it as on every other: ${number$2(reach.judged)} of ${counted(all, "check")} could be made.`);
+	},
+	nothing: "They raised nothing that needs an answer from you. Thank you for handing in your recording.",
+	questions: (count) => `${count === 1 ? "One of them raised a question" : `${number$2(count)} of them raised questions`} that we cannot answer without you. That is all this letter is: a question. Nothing is decided, and nothing will be decided before we have read your answer.`,
+	missing: ({ missing }) => `The event also requires ${plain$1(list$3(missing.map((one) => requirementNames[one])))}, which we did not find. Please send it, or tell us why it is not there.`,
+	seen: "What was seen:",
+	innocent: "What it may innocently be:",
+	settles: "What would settle it; any one of these helps:",
+	asking: ({ by, reply }) => {
+		return `Please send what you can ${reply === void 0 ? "by answering this letter" : `to ${reply}`}${by === void 0 ? "" : ` by ${by}`}, in your own words. If something we did not think of explains it, tell us that. If you need more time, say so.`;
+	},
+	rights: "People decide about your result, under the organiser’s own rules, and they will have your answer before them. How often honest riders show such values is stated in the report; it does not say how likely you are honest.",
+	enclosed: "The full report is enclosed. It shows the evidence for every question, says where every limit comes from, and names the checksums with which anyone can run the same checks again. Heart rate and body mass in it are health data; only those who decide see them.",
+	closing: ({ organiser }) => `Kind regards\n${organiser ?? "The organiser"}`
+};
 // node_modules/ansi-regex/index.js
 const ST = String.raw`(?:\u001B\u005C|\u009C)`;
 const stringControls = String.raw`\u0018\u001A\u001B\u0080-\u009F`;
@@ -18577,6 +18633,53 @@ function pieces(word, width) {
 	}
 	return [...parts, part];
 }
+// src/report/letter.ts
+const width$1 = 76;
+/**
+* A letter to the rider in plain words and plain text: what was seen, what it may innocently be, what to
+* send, by when and where, and that nothing is decided yet.
+*/
+function renderLetter(report, frame = {}) {
+	const asked = outline(report).raised.filter(({ level }) => level !== "note").flatMap(({ findings }) => findings.filter((told) => told.accountedBy === null));
+	const open = asked.length > 0 || report.missing.length > 0;
+	return `${[
+		letter.greeting(frame),
+		letter.opening(report, frame),
+		...open ? [] : [letter.nothing],
+		...asked.length > 0 ? [letter.questions(asked.length)] : [],
+		...asked.map((told, index) => question$36(told, index + 1)),
+		...report.missing.length > 0 ? [letter.missing(report)] : [],
+		...open ? [
+			letter.asking(frame),
+			letter.rights,
+			letter.enclosed
+		] : [],
+		...frame.note === void 0 ? [] : [frame.note],
+		letter.closing(frame)
+	].map(paragraph).join("\n\n")}\n`;
+}
+function question$36(told, number) {
+	const { rule, question, claim } = told;
+	const items = (heading, all) => all.length === 0 ? [] : [
+		"",
+		heading,
+		...all.map((item) => `- ${clean(item)}`)
+	];
+	return [
+		`${number}. ${clean(question)}`,
+		"",
+		`${letter.seen} ${clean(plain$1(claim))}`,
+		...items(letter.innocent, rule?.innocent ?? []),
+		...items(letter.settles, rule?.settles ?? [])
+	].join("\n");
+}
+/** Wraps each line by itself; what hangs from a dash or a number hangs under its text. */
+function paragraph(text) {
+	return text.split("\n").flatMap((line) => {
+		const hang = /^(- |\d+\. )/.exec(line)?.[0].length ?? 0;
+		return wrap(clean(line), width$1 - hang).map((one, index) => index === 0 ? one : " ".repeat(hang) + one);
+	}).join("\n");
+}
 // src/report/chart/spark.ts
 const blocks = "▁▂▃▄▅▆▇█";
 const ramp = "_.-=*#%@";
@@ -18692,10 +18795,10 @@ function renderMarkdown(report, { limit }) {
 	const told = outline(report);
 	const findings = told.raised.flatMap((group) => group.findings);
 	return within([
-		...head(report),
+		...head$2(report),
 		...findingTable(findings),
-		...list$2("What to do next", told.next.flatMap(({ whats }) => whats.map(text))),
-		...list$2("Before you decide", cautions(report).map(text)),
+		...list$2("What to do next", told.next.flatMap(({ whats }) => whats.map(text$1))),
+		...list$2("Before you decide", cautions(report).map(text$1)),
 		...findings.map((one) => details(report, one)),
 		...drawings(report, findings),
 		...unchecked(told),
@@ -18717,7 +18820,7 @@ function within(parts, limit) {
 	return `${kept.join("\n\n")}\n`;
 }
 /** Text that Markdown, HTML inside it, and GitHub's own links and mentions must leave as it is. */
-function text(words) {
+function text$1(words) {
 	return clean(words).replace(/[&<>]/g, (character) => ({
 		"&": "&amp;",
 		"<": "&lt;",
@@ -18733,17 +18836,17 @@ function code(words) {
 	return fence + pad + inside + pad + fence;
 }
 function sentence(pieces) {
-	return pieces.map((piece) => typeof piece === "string" ? text(piece) : code(piece.foreign)).join("");
+	return pieces.map((piece) => typeof piece === "string" ? text$1(piece) : code(piece.foreign)).join("");
 }
-function head(report) {
+function head$2(report) {
 	return [
-		`## ${text(`${gradeWord(report.grade)}. ${gradeMeans(report.grade)}`)}`,
+		`## ${text$1(`${gradeWord(report.grade)}. ${gradeMeans(report.grade)}`)}`,
 		[
 			reachSaid(report),
 			damageSaid(report),
 			missingSaid(report),
 			becauseSaid(report)
-		].filter((part) => part !== null).map(text).join(" "),
+		].filter((part) => part !== null).map(text$1).join(" "),
 		`Primary recording: ${code(foreign(report.submission.primary.name).foreign)}`
 	];
 }
@@ -18762,11 +18865,11 @@ function findingTable(findings) {
 		row(Array(6).fill("---")),
 		...findings.map((one) => row([
 			levelWords[one.finding.level],
-			text(one.title),
-			text(one.about),
-			text(one.value ?? "withheld"),
-			text(one.limits ?? ""),
-			text(spans(one.finding.stretches, 2))
+			text$1(one.title),
+			text$1(one.about),
+			text$1(one.value ?? "withheld"),
+			text$1(one.limits ?? ""),
+			text$1(spans(one.finding.stretches, 2))
 		]))
 	].join("\n")];
 }
@@ -18777,11 +18880,11 @@ function details(report, told) {
 	const { rule, finding } = told;
 	const chart = report.charts.find(({ id }) => id === finding.charts[0]);
 	return [
-		`### ${text(told.title)}`,
+		`### ${text$1(told.title)}`,
 		[told.claim, ...told.remarks].map(sentence).join(" "),
-		told.accountedBy === null ? "" : `Accounted for by: ${text(told.accountedBy.title)}.`,
+		told.accountedBy === null ? "" : `Accounted for by: ${text$1(told.accountedBy.title)}.`,
 		chart === void 0 ? "" : strip(report, chart),
-		rule === null || rule.innocent.length === 0 || told.accountedBy !== null ? "" : `It may be innocent:\n\n${rule.innocent.map((one) => `- ${text(one)}`).join("\n")}`
+		rule === null || rule.innocent.length === 0 || told.accountedBy !== null ? "" : `It may be innocent:\n\n${rule.innocent.map((one) => `- ${text$1(one)}`).join("\n")}`
 	].filter((part) => part !== "").join("\n\n");
 }
 function strip(report, chart) {
@@ -18794,14 +18897,14 @@ function strip(report, chart) {
 	const cells = condense(row.values, sparkCells);
 	const shown = extent(cells);
 	if (shown === null) return "";
-	return `${code(spark(cells, shown, false))} ${text(`${row.label}, ${row.say(shown[0])} to ${row.say(shown[1])}`)}`;
+	return `${code(spark(cells, shown, false))} ${text$1(`${row.label}, ${row.say(shown[0])} to ${row.say(shown[1])}`)}`;
 }
 function drawings(report, findings) {
 	const wanted = new Set(findings.flatMap((one) => one.finding.charts));
-	return report.charts.filter((chart) => wanted.has(chart.id)).map(mermaid).filter((drawing) => drawing !== null).slice(0, mostDrawings).map(({ title, source, legend }) => `<details><summary>${title}</summary>\n\n\`\`\`mermaid\n${source}\n\`\`\`\n\n${text(legend)}\n\n</details>`);
+	return report.charts.filter((chart) => wanted.has(chart.id)).map(mermaid).filter((drawing) => drawing !== null).slice(0, mostDrawings).map(({ title, source, legend }) => `<details><summary>${title}</summary>\n\n\`\`\`mermaid\n${source}\n\`\`\`\n\n${text$1(legend)}\n\n</details>`);
 }
 function unchecked({ unchecked: groups }) {
-	return list$2("What could not be checked, and why", groups.map(({ because, checks }) => `${sentence(capital([because]))}: ${checks.map((one) => text(one.question)).join(" ")}`));
+	return list$2("What could not be checked, and why", groups.map(({ because, checks }) => `${sentence(capital([because]))}: ${checks.map((one) => text$1(one.question)).join(" ")}`));
 }
 // src/report/redact.ts
 /** Units whose numbers are health data, or give body mass away beside a power in watts. */
@@ -19020,7 +19123,7 @@ function renderText(report, options) {
 	nextOf(page, told);
 	fineOf(page, told);
 	uncheckedOf(page, told);
-	recordingsOf(page, report);
+	recordingsOf$1(page, report);
 	return page.text();
 }
 /** Lines of a fixed width. Every text that enters is cleaned here, so that no caller can forget it. */
@@ -19160,16 +19263,16 @@ function uncheckedOf(page, { unchecked }) {
 	page.heading("What could not be checked, and why");
 	for (const { because, checks } of unchecked) page.put(`${plain$1(capital([because]))}: ${checks.map((one) => one.question + aside(one)).join(" ")}`, { lead: "· " });
 }
-function recordingsOf(page, report) {
+function recordingsOf$1(page, report) {
 	const { primary, seconds, unreadable, window } = report.submission;
 	page.heading("The recordings");
 	for (const one of [primary, ...seconds]) recordingOf(page, report, one);
 	for (const { name, why } of unreadable) page.put(`Unreadable second recording “${name}”: ${why}`, { lead: "· " });
-	page.put(`Race window, ${window.given ? "as given" : "proposed from the ride"}: ${span(window.stretch)} of the ride.`, { lead: "· " });
+	page.put(`Race window, ${window.given ? "as given" : "proposed from the ride"}: ${span$1(window.stretch)} of the ride.`, { lead: "· " });
 }
 function recordingOf(page, report, one) {
 	const mean = one.meanPower === null ? "" : `; mean ${quantity(one.meanPower, "W")}`;
-	page.put(`${plain$1(capital([recordingName(report, one)]))}: “${one.name}”, ${plain$1(deviceSaid(one.device))}; ${clock(one.start)}, ${duration(one.seconds)}${mean}.`, { lead: "· " });
+	page.put(`${plain$1(capital([recordingName(report, one)]))}: “${one.name}”, ${plain$1(deviceSaid$1(one.device))}; ${clock(one.start)}, ${duration(one.seconds)}${mean}.`, { lead: "· " });
 	for (const defect of one.defects) page.put(plain$1(defectSaid(defect)), { indent: 2 });
 	const alignment = report.alignment.find(({ subject }) => subject === one.subject);
 	if (alignment !== void 0) page.put(`On the primary’s clock. ${alignmentSaid(alignment)}`, { indent: 2 });
@@ -19543,7 +19646,7 @@ async function riderFrom(value, where) {
 	const rider = withoutSchema(await fitting(rider_schema_default, value, "facts-wrong", where));
 	const names = rider.devices?.map((device) => device.name) ?? [];
 	const twice = names.findIndex((name, i) => names.indexOf(name) < i);
-	if (twice >= 0) throw wrong$1(where, {
+	if (twice >= 0) throw wrong$2(where, {
 		path: [
 			"devices",
 			`${twice + 1}`,
@@ -19558,13 +19661,13 @@ async function raceFrom(value, where) {
 	const race = withoutSchema(await fitting(race_schema_default, value, "facts-wrong", where));
 	for (const field of ["start", "finish"]) {
 		const instant = race[field];
-		if (instant !== void 0 && !isInstant(instant)) throw wrong$1(where, {
+		if (instant !== void 0 && !isInstant(instant)) throw wrong$2(where, {
 			path: [field],
 			what: `${instant} is on no calendar and no clock`
 		});
 	}
 	const { start, finish } = race;
-	if (start !== void 0 && finish !== void 0 && Date.parse(finish) <= Date.parse(start)) throw wrong$1(where, {
+	if (start !== void 0 && finish !== void 0 && Date.parse(finish) <= Date.parse(start)) throw wrong$2(where, {
 		path: ["finish"],
 		what: "the race finishes before it starts",
 		hint: "Look at the dates and at the offsets from UTC"
@@ -19577,7 +19680,7 @@ function isInstant(text) {
 	const day = text.slice(0, 10);
 	return (/* @__PURE__ */ new Date(`${day}T00:00:00Z`)).toISOString().startsWith(day);
 }
-function wrong$1(where, fault) {
+function wrong$2(where, fault) {
 	return problemOf([fault], "facts-wrong", where);
 }
 // src/cli/inputs.ts
@@ -19615,7 +19718,7 @@ async function riderGiven(io, given) {
 	const names = new Set(named.map((device) => device.name));
 	const devices = [...(value.devices ?? []).filter((device) => !names.has(device.name)), ...named];
 	return {
-		facts: await changed(value, present({
+		facts: await changed$1(value, present$1({
 			massKg: given.mass,
 			recordClass: given.class,
 			devices: named.length > 0 ? devices : void 0
@@ -19627,7 +19730,7 @@ async function raceGiven(io, given) {
 	const { value, inputs } = await fileGiven(io, given.race, "race", raceFrom);
 	const { start, finish, kind, require: required } = given;
 	return {
-		facts: await changed(value, present({
+		facts: await changed$1(value, present$1({
 			start,
 			finish,
 			kind,
@@ -19648,14 +19751,14 @@ async function fileGiven(io, file, role, check) {
 	};
 }
 /** Checked again only when an option changed something: the schema is not loaded for nothing. */
-async function changed(value, changes, check) {
+async function changed$1(value, changes, check) {
 	if (Object.keys(changes).length === 0) return value;
 	return check({
 		...value,
 		...changes
 	}, onCommandLine);
 }
-function present(fields) {
+function present$1(fields) {
 	return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== void 0));
 }
 /** "primary=trainer,2,1.5": the last = parts, so that a file's name may hold one. */
@@ -19752,6 +19855,7 @@ const options$36 = {
 	rider: () => new Option("--rider <file>", "facts about the rider: body mass, record class, meters (JSON)"),
 	race: () => new Option("--race <file>", "facts about the race: start, finish, kind, what it requires (JSON)"),
 	rules: () => new Option("--rules <folder>", "an event's own rules, laid over the shipped ones"),
+	earlier: () => new Option("--earlier <file>", "an earlier event to compare with: its event.json or fingerprints.json (repeatable)").argParser(each),
 	mass: () => new Option("--mass <kg>", "the rider's body mass").argParser(number$1),
 	class: () => new Option("--class <class>", "whose published records to compare with").choices(["women", "open"]),
 	device: () => new Option("--device <meter>", "a meter as declared: recording=place,sides,tolerance in %, like primary=trainer,2,1.5 (repeatable)").argParser(each),
@@ -20028,7 +20132,7 @@ function onto(ride, durations) {
 * @throws Problem `profile-wrong` that names the field
 */
 function parseProfile(text) {
-	if (text.length > settings.mostBytes) wrong("the profile is too large", "");
+	if (text.length > settings.mostBytes) wrong$1("the profile is too large", "");
 	const top = record(parsed(text), "", [
 		"profileVersion",
 		"durations",
@@ -20042,7 +20146,7 @@ function parseProfile(text) {
 		hint: "Compile it again with this program, or update the program"
 	});
 	const durations = list(top.durations, "durations", 200).map((value, k) => whole(value, `durations › ${k + 1}`, 1, 1e6));
-	if (durations.some((duration, k) => k > 0 && duration <= durations[k - 1])) wrong("must rise from one to the next", "durations");
+	if (durations.some((duration, k) => k > 0 && duration <= durations[k - 1])) wrong$1("must rise from one to the next", "durations");
 	return {
 		profileVersion: 1,
 		durations,
@@ -20054,7 +20158,7 @@ function parsed(text) {
 	try {
 		return JSON.parse(text);
 	} catch {
-		return wrong("this is no JSON", "");
+		return wrong$1("this is no JSON", "");
 	}
 }
 function ride(value, where, durations) {
@@ -20132,42 +20236,42 @@ function device(value, where) {
 }
 function readings(value, where, length, most) {
 	const values = list(value, where, length);
-	if (values.length !== length) wrong(`must hold ${length} values, one for each duration`, where);
+	if (values.length !== length) wrong$1(`must hold ${length} values, one for each duration`, where);
 	return values.map((reading, k) => optional(reading, (given) => number(given, `${where} › ${k + 1}`, 0, most)));
 }
 function record(value, where, known) {
-	if (typeof value !== "object" || value === null || Array.isArray(value)) return wrong("must be an object in braces", where);
+	if (typeof value !== "object" || value === null || Array.isArray(value)) return wrong$1("must be an object in braces", where);
 	const stray = Object.keys(value).find((name) => !known.includes(name));
-	if (stray !== void 0) return wrong(`does not know the field ${JSON.stringify(stray.slice(0, 40))}`, where);
+	if (stray !== void 0) return wrong$1(`does not know the field ${JSON.stringify(stray.slice(0, 40))}`, where);
 	return value;
 }
 function list(value, where, most) {
-	if (!Array.isArray(value)) return wrong("must be a list in square brackets", where);
-	return value.length > most ? wrong(`must hold at most ${most} entries`, where) : value;
+	if (!Array.isArray(value)) return wrong$1("must be a list in square brackets", where);
+	return value.length > most ? wrong$1(`must hold at most ${most} entries`, where) : value;
 }
 function number(value, where, least, most) {
-	return typeof value === "number" && value >= least && value <= most ? value : wrong(`must be a number from ${least} to ${most}`, where);
+	return typeof value === "number" && value >= least && value <= most ? value : wrong$1(`must be a number from ${least} to ${most}`, where);
 }
 function whole(value, where, least, most) {
 	const given = number(value, where, least, most);
-	return Number.isInteger(given) ? given : wrong("must be a whole number", where);
+	return Number.isInteger(given) ? given : wrong$1("must be a whole number", where);
 }
 function string(value, where) {
-	return typeof value === "string" && value.length <= 1e3 ? value : wrong("must be a text of at most 1000 characters", where);
+	return typeof value === "string" && value.length <= 1e3 ? value : wrong$1("must be a text of at most 1000 characters", where);
 }
 function digest(value, where) {
-	return typeof value === "string" && /^[0-9a-f]{64}$/.test(value) ? value : wrong("must be a SHA-256 digest of 64 hex digits", where);
+	return typeof value === "string" && /^[0-9a-f]{64}$/.test(value) ? value : wrong$1("must be a SHA-256 digest of 64 hex digits", where);
 }
 function boolean(value, where) {
-	return typeof value === "boolean" ? value : wrong("must be true, false or null", where);
+	return typeof value === "boolean" ? value : wrong$1("must be true, false or null", where);
 }
 function choice(value, where, known) {
-	return known.find((name) => name === value) ?? wrong(`must be one of ${known.map((name) => `"${name}"`).join(", ")}`, where);
+	return known.find((name) => name === value) ?? wrong$1(`must be one of ${known.map((name) => `"${name}"`).join(", ")}`, where);
 }
 function optional(value, read) {
 	return value === null || value === void 0 ? null : read(value);
 }
-function wrong(what, where) {
+function wrong$1(what, where) {
 	throw new Problem({
 		code: "profile-wrong",
 		what,
@@ -20261,15 +20365,15 @@ function unfit(recording) {
 }
 /** Whether the ride holds too little power to say anything. */
 function tooShort(series) {
-	return count(series.channels.power, (watts) => watts > 0) < settings.shortestSeconds;
+	return count$1(series.channels.power, (watts) => watts > 0) < settings.shortestSeconds;
 }
 /** What makes this recording no evidence of what its rider can do; null where nothing does. */
 function flaw(series, steps) {
 	const power = series.channels.power;
 	if (meanMaximal(power, [settings.impossibleSprintSeconds]).watts[0] > settings.impossibleSprint) return "impossible power";
 	if (stray(steps) > settings.strayShare * series.recording.time.length) return "clock astray";
-	const recorded = count(series.state, (state) => state <= 1);
-	if (recorded - count(power, (watts) => !Number.isNaN(watts)) > settings.missingShare * recorded) return "mostly missing";
+	const recorded = count$1(series.state, (state) => state <= 1);
+	if (recorded - count$1(power, (watts) => !Number.isNaN(watts)) > settings.missingShare * recorded) return "mostly missing";
 	return longestFreeze(power) >= settings.frozenSeconds ? "frozen power" : null;
 }
 /** Records dropped because they lie far from the body of the ride, as the steps log them. */
@@ -20281,7 +20385,7 @@ function longestFreeze(power) {
 	const repeats = stretchesWhere(1, power.length, (i) => power[i] === power[i - 1] && power[i] > settings.frozenWatts, settings.frozenSeconds - 1);
 	return repeats.length === 0 ? 0 : longestLength(repeats) + 1;
 }
-function count(column, holds) {
+function count$1(column, holds) {
 	let counted = 0;
 	for (const value of column) if (holds(value)) counted++;
 	return counted;
@@ -20303,7 +20407,7 @@ async function compileProfile(files, options = {}) {
 	for await (const file of files) {
 		options.onFile?.(file.name, index++);
 		const digest = await sha256(file.bytes);
-		const outcome = seen.has(digest) ? left("duplicate") : known.get(digest) ?? await take(file, options.devices ?? []);
+		const outcome = seen.has(digest) ? left$1("duplicate") : known.get(digest) ?? await take(file, options.devices ?? []);
 		seen.add(digest);
 		taken.push({
 			name: file.name,
@@ -20313,14 +20417,14 @@ async function compileProfile(files, options = {}) {
 	}
 	return collect(previous, taken);
 }
-const left = (why) => ({ leftOut: { why } });
+const left$1 = (why) => ({ leftOut: { why } });
 async function take(file, devices) {
 	try {
 		const recording = await read(file);
 		const why = unfit(recording);
-		if (why !== null) return left(why);
+		if (why !== null) return left$1(why);
 		const { series, steps } = normalise(recording, file.name);
-		if (tooShort(series)) return left("too short");
+		if (tooShort(series)) return left$1("too short");
 		const found = flaw(series, steps);
 		if (found !== null) return { leftOut: {
 			why: "flawed",
@@ -20328,7 +20432,7 @@ async function take(file, devices) {
 		} };
 		return { ride: pastRide(series, placeOf(file.name, recording.device, devices)) };
 	} catch (error) {
-		if (error instanceof Problem) return left(whyRefused(error));
+		if (error instanceof Problem) return left$1(whyRefused(error));
 		throw error;
 	}
 }
@@ -20405,7 +20509,7 @@ async function* inArchive(archive, inputs, { onTrouble }) {
 }
 // src/cli/progress.ts
 /** A run shorter than this shows no progress, ms. */
-const patience = 400;
+const patience$1 = 400;
 const clearLine = "\r\x1B[2K";
 /** One line on standard error that replaces itself; nothing at all where that is no terminal. */
 function progressOn({ stderr }) {
@@ -20417,7 +20521,7 @@ function progressOn({ stderr }) {
 	let shown = false;
 	return {
 		now(what) {
-			if (performance.now() - began < patience) return;
+			if (performance.now() - began < patience$1) return;
 			shown = true;
 			const room = Math.max(10, (stderr.columns ?? 80) - 2);
 			stderr.write(`${clearLine}${what.slice(0, room)}…`);
@@ -20427,6 +20531,36 @@ function progressOn({ stderr }) {
 			shown = false;
 		}
 	};
+}
+/** Lines that a log gets of a whole run, and the least time between two of them, ms. */
+const logLines = 20;
+const logPause = 2e3;
+/** How many of so many are done, with the time left: a line that replaces itself, or plain lines in a log. */
+function tallyOn(io, all) {
+	const began = performance.now();
+	const line = progressOn(io);
+	let said = began;
+	let saidAt = 0;
+	return {
+		now(done) {
+			const now = performance.now();
+			const text = `${done} of ${all} audited, ${left(now - began, done, all)}`;
+			if (io.stderr.isTTY === true) line.now(text);
+			else if (now - said >= logPause && (done - saidAt) * logLines >= all && done < all) {
+				io.stderr.write(`${text}\n`);
+				said = now;
+				saidAt = done;
+			}
+		},
+		clear: () => line.clear()
+	};
+}
+/** From the time that the ones done took. */
+function left(spent, done, all) {
+	const seconds = Math.ceil(spent / done * (all - done) / 1e3);
+	if (seconds < 90) return `about ${seconds} s left`;
+	const minutes = Math.ceil(seconds / 60);
+	return minutes < 90 ? `about ${minutes} min left` : `about ${(minutes / 60).toFixed(1)} h left`;
 }
 // rules/grades.schema.json
 var grades_schema_default = {
@@ -24282,7 +24416,7 @@ function statusOf(report, failOn) {
 	return lacks || reached ? status.reached : status.done;
 }
 // src/cli/audit.ts
-const examples$1 = `
+const examples$6 = `
 Examples:
   $ wattassay audit trainer.fit
   $ wattassay audit trainer.fit --second pedals.fit --out report.html
@@ -24298,9 +24432,9 @@ Exit status: 0 below --fail-on; 1 the submission reached it, or is incomplete; 2
 `;
 /** `wattassay audit PRIMARY`. `done` is told the exit status. */
 function auditCommand(io, done) {
-	return new Command("audit").summary("audit one submission: a recording, and what there is beside it").description("Audits one submission and reports what needs an explanation, with the evidence.").argument("<primary>", "the recording that the result rests on").addOption(new Option("--second <file>", "the same ride by another meter (repeatable)").argParser(each)).addOption(new Option("--history <path>", "the rider's earlier rides: a folder or ZIP of recordings, or a profile")).addOption(options$36.rider()).addOption(options$36.mass()).addOption(options$36.class()).addOption(options$36.device()).addOption(options$36.race()).addOption(options$36.start()).addOption(options$36.finish()).addOption(options$36.kind()).addOption(options$36.require()).addOption(options$36.rules()).addOption(new Option("--format <form>", "what to print; text unless --out is given").choices(forms)).addOption(new Option("--out <file>", "write the report to a file; .txt, .json, .html, .md or .csv chooses the form (repeatable)").argParser(each)).addOption(new Option("--fail-on <level>", "exit with status 1 from this level on").choices(failLevels).default("refer")).option("--redact", "keep names, heart rate and body mass out of every output, and still judge by them").addHelpText("after", examples$1).action(async (primary, given) => done(await run$1(io, primary, given)));
+	return new Command("audit").summary("audit one submission: a recording, and what there is beside it").description("Audits one submission and reports what needs an explanation, with the evidence.").argument("<primary>", "the recording that the result rests on").addOption(new Option("--second <file>", "the same ride by another meter (repeatable)").argParser(each)).addOption(new Option("--history <path>", "the rider's earlier rides: a folder or ZIP of recordings, or a profile")).addOption(options$36.rider()).addOption(options$36.mass()).addOption(options$36.class()).addOption(options$36.device()).addOption(options$36.race()).addOption(options$36.start()).addOption(options$36.finish()).addOption(options$36.kind()).addOption(options$36.require()).addOption(options$36.rules()).addOption(new Option("--format <form>", "what to print; text unless --out is given").choices(forms)).addOption(new Option("--out <file>", "write the report to a file; .txt, .json, .html, .md or .csv chooses the form (repeatable)").argParser(each)).addOption(new Option("--fail-on <level>", "exit with status 1 from this level on").choices(failLevels).default("refer")).option("--redact", "keep names, heart rate and body mass out of every output, and still judge by them").addHelpText("after", examples$6).action(async (primary, given) => done(await run$7(io, primary, given)));
 }
-async function run$1(io, primary, given) {
+async function run$7(io, primary, given) {
 	const outs = (given.out ?? []).map((file) => ({
 		file,
 		form: formOf(file)
@@ -24310,12 +24444,12 @@ async function run$1(io, primary, given) {
 		const rules = await rulesGiven(io, given.rules);
 		const submission = await submissionGiven(io, primary, given, (what) => progress.now(what));
 		const inputs = [...submission.otherInputs, ...rules.inputs];
-		const report = await audit({
+		const report = await audit$1({
 			...submission,
 			otherInputs: inputs
 		}, rules.set, (stage) => progress.now(stage));
 		progress.clear();
-		await tell(io, given.redact ? redact(report) : report, given, outs);
+		await tell$1(io, given.redact ? redact(report) : report, given, outs);
 		return statusOf(report, given.failOn);
 	} finally {
 		progress.clear();
@@ -24365,7 +24499,7 @@ async function secondsGiven(io, files) {
 	};
 }
 /** Files first: a report that could not be written must not look as if it had been. */
-async function tell(io, report, { format }, outs) {
+async function tell$1(io, report, { format }, outs) {
 	for (const { file, form } of outs) {
 		await writeWhole(path.resolve(io.cwd, file), await render(report, form));
 		remark(io, `written: ${file}`);
@@ -24373,6 +24507,3660 @@ async function tell(io, report, { format }, outs) {
 	const form = format ?? (outs.length === 0 ? "text" : null);
 	if (form !== null) io.stdout.write(await renderTo(io, report, form));
 	else remark(io, `${gradeWord(report.grade)}. ${reachSaid(report)}`);
+}
+// src/event/decisions.schema.json
+var decisions_schema_default = {
+	$schema: "https://json-schema.org/draft/2020-12/schema",
+	title: "Decisions",
+	description: "What people asked, heard and decided, finding by finding. Whoever decided is named by role, never by name.",
+	type: "object",
+	additionalProperties: false,
+	required: ["decisions"],
+	properties: {
+		"$schema": { "type": "string" },
+		"decisions": {
+			"type": "array",
+			"maxItems": 1e5,
+			"items": {
+				"type": "object",
+				"additionalProperties": false,
+				"required": ["rider", "rule"],
+				"properties": {
+					"rider": {
+						"description": "the rider's number",
+						"type": "string",
+						"pattern": "\\S",
+						"maxLength": 20
+					},
+					"rule": {
+						"description": "the rule whose finding it is about, or missing",
+						"type": "string",
+						"pattern": "\\S",
+						"maxLength": 100
+					},
+					"event": {
+						"description": "the event it was made at",
+						"type": "string",
+						"maxLength": 200
+					},
+					"id": {
+						"description": "the rider at every event",
+						"type": "string",
+						"maxLength": 100
+					},
+					"asked": { "$ref": "#/$defs/day" },
+					"due": { "$ref": "#/$defs/day" },
+					"answered": { "$ref": "#/$defs/day" },
+					"answer": { "$ref": "#/$defs/text" },
+					"decision": {
+						"description": "stands: the result stands; explained: the rider's explanation was accepted; does not stand; withdrawn: the question was taken back",
+						"enum": [
+							"stands",
+							"explained",
+							"does not stand",
+							"withdrawn"
+						]
+					},
+					"by": {
+						"description": "who decided, by role: chief commissaire, jury",
+						"type": "string",
+						"pattern": "\\S",
+						"maxLength": 100
+					},
+					"decidedOn": { "$ref": "#/$defs/day" },
+					"why": { "$ref": "#/$defs/text" },
+					"appeal": { "enum": [
+						"open",
+						"upheld",
+						"dismissed"
+					] },
+					"until": { "$ref": "#/$defs/day" }
+				}
+			}
+		}
+	},
+	$defs: {
+		"day": {
+			"description": "a calendar day like 2026-03-14",
+			"type": "string",
+			"pattern": "^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$"
+		},
+		"text": {
+			"description": "in a few sentences",
+			"type": "string",
+			"maxLength": 4e3
+		}
+	}
+};
+// src/event/decisions.ts
+/** The record of questions, answers and decisions, beside the event file. */
+const decisionsFile = "decisions.json";
+/**
+* Decisions from parsed JSON.
+*
+* @throws AggregateError of Problems `facts-wrong`: everything that is wrong at once
+*/
+async function decisionsFrom(value, where) {
+	const faults = await faultsOf(decisions_schema_default, value);
+	const decisions = faults.length > 0 ? [] : value.decisions;
+	const all = faults.length > 0 ? faults : decisions.flatMap(incomplete);
+	if (all.length > 0) throw new AggregateError(problemsOf(all, "facts-wrong", where));
+	return decisions;
+}
+/** A decision on record says by whom and why; only an explanation can be taken for granted later on. */
+function incomplete(decision, index) {
+	const path = ["decisions", String(index + 1)];
+	const faults = [];
+	const { decision: made, by, why, until, due, asked } = decision;
+	if (made !== void 0 && by === void 0) faults.push({
+		path,
+		what: "a decision needs “by”: who decided, by role"
+	});
+	if (made !== void 0 && why === void 0) faults.push({
+		path,
+		what: "a decision needs “why”"
+	});
+	if (until !== void 0 && made !== "explained") faults.push({
+		path,
+		what: "“until” stands only beside the decision “explained”"
+	});
+	if (due !== void 0 && asked !== void 0 && due < asked) faults.push({
+		path,
+		what: "the answer is due before the question was sent"
+	});
+	return faults;
+}
+/** The text of the file, the same for the same decisions. */
+function printDecisions(decisions) {
+	return `${JSON.stringify({ decisions }, null, 2)}\n`;
+}
+/** The list with what is new laid over the entry of the same rider, rule and event. */
+function withDecision(decisions, change) {
+	const at = decisions.findIndex(({ rider, rule, event }) => rider === change.rider && rule === change.rule && event === change.event);
+	if (at < 0) return [...decisions, change];
+	return decisions.map((one, index) => index === at ? {
+		...one,
+		...change
+	} : one);
+}
+/** What is open comes first: what waits for those who decide before what waits for the rider. */
+const standings = [
+	"to decide",
+	"to ask",
+	"asked",
+	"decided",
+	"explained"
+];
+/**
+* Where each matter of a rider stands: every finding that asks for something and stands by itself, and what
+* is missing. A decision changes no measurement and no grade.
+*
+* @param others rules that only the event as a whole raised about this rider
+*/
+function mattersOf(row, event, decisions, others) {
+	const asking = row.findings.filter(({ level, explainedBy }) => level !== "note" && explainedBy === null);
+	const lacking = row.missing.length > 0 || row.state === "not audited" ? ["missing"] : [];
+	return [.../* @__PURE__ */ new Set([
+		...asking.map(({ rule }) => rule),
+		...others,
+		...lacking
+	])].map((rule) => {
+		const decision = decisionOn(row, rule, event, decisions);
+		return {
+			rule,
+			decision,
+			standing: standingOf(decision, event)
+		};
+	}).sort((a, b) => standings.indexOf(a.standing) - standings.indexOf(b.standing));
+}
+/** The decision made here, or an explanation accepted at another event that still holds. */
+function decisionOn({ number, id }, rule, event, decisions) {
+	const about = decisions.filter((one) => one.rule === rule);
+	const own = about.find((one) => one.rider === number && (one.event ?? event.name) === event.name);
+	if (own !== void 0) return own;
+	const day = event.race.start?.slice(0, 10);
+	return about.find((one) => id !== null && one.id === id && one.until !== void 0 && day !== void 0 && day <= one.until) ?? null;
+}
+function standingOf(decision, { name }) {
+	if (decision === null) return "to ask";
+	if (decision.event !== void 0 && decision.event !== name) return "explained";
+	if (decision.appeal === "open") return "to decide";
+	if (decision.decision === "explained") return "explained";
+	if (decision.decision !== void 0) return "decided";
+	if (decision.answered !== void 0) return "to decide";
+	return decision.asked === void 0 ? "to ask" : "asked";
+}
+/** A record with what people did about it. */
+function viewOf(record, decisions, changes) {
+	const shared = record.crossChecks?.shared ?? [];
+	const raised = ({ number }) => shared.filter(({ a, b, level }) => level !== "note" && (a.number === number || b.number === number)).map(({ rule }) => rule);
+	const matters = record.rows.map((row) => [row.number, mattersOf(row, record.event, decisions, raised(row))]);
+	return {
+		record,
+		matters: new Map(matters),
+		changes
+	};
+}
+// src/event/event.schema.json
+var event_schema_default = {
+	$schema: "https://json-schema.org/draft/2020-12/schema",
+	title: "Event",
+	description: "An event and its submissions. Paths start at this file and may not lead out of its folder. Only the name is needed: files are then matched by the rider's number.",
+	type: "object",
+	additionalProperties: false,
+	required: ["name"],
+	properties: {
+		"$schema": { "type": "string" },
+		"name": {
+			"description": "what the event is called",
+			"type": "string",
+			"pattern": "\\S",
+			"maxLength": 200
+		},
+		"start": { "$ref": "#/$defs/instant" },
+		"finish": { "$ref": "#/$defs/instant" },
+		"kind": { "$ref": "#/$defs/kind" },
+		"required": { "$ref": "#/$defs/required" },
+		"rules": { "$ref": "#/$defs/path" },
+		"secondRecordings": { "$ref": "#/$defs/secondRecordings" },
+		"categories": {
+			"description": "what differs for a category, by its name",
+			"type": "object",
+			"maxProperties": 100,
+			"additionalProperties": {
+				"type": "object",
+				"additionalProperties": false,
+				"properties": {
+					"start": { "$ref": "#/$defs/instant" },
+					"finish": { "$ref": "#/$defs/instant" },
+					"kind": { "$ref": "#/$defs/kind" },
+					"required": { "$ref": "#/$defs/required" },
+					"rules": { "$ref": "#/$defs/path" },
+					"secondRecordings": { "$ref": "#/$defs/secondRecordings" }
+				}
+			}
+		},
+		"submissions": { "$ref": "#/$defs/path" },
+		"results": { "$ref": "#/$defs/path" },
+		"riders": {
+			"description": "the start list",
+			"type": "array",
+			"maxItems": 1e4,
+			"items": {
+				"type": "object",
+				"additionalProperties": false,
+				"required": ["number"],
+				"properties": {
+					"number": {
+						"description": "the rider's number: up to 20 letters, digits, - and _",
+						"type": "string",
+						"pattern": "^[A-Za-z0-9][A-Za-z0-9_-]{0,19}$"
+					},
+					"name": {
+						"description": "the rider's name",
+						"type": "string",
+						"maxLength": 200
+					},
+					"id": {
+						"description": "the same at every event, like a licence number",
+						"type": "string",
+						"pattern": "\\S",
+						"maxLength": 100
+					},
+					"category": {
+						"description": "one of the categories",
+						"type": "string",
+						"maxLength": 100
+					},
+					"place": {
+						"description": "place in the results",
+						"type": "integer",
+						"minimum": 1
+					},
+					"primary": { "$ref": "#/$defs/path" },
+					"seconds": {
+						"type": "array",
+						"maxItems": 20,
+						"items": { "$ref": "#/$defs/path" }
+					},
+					"history": { "$ref": "#/$defs/path" },
+					"facts": {
+						"description": "a file of facts about the rider, or the facts themselves",
+						"type": ["string", "object"]
+					}
+				}
+			}
+		}
+	},
+	$defs: {
+		"path": {
+			"description": "a path from the event file, with / between folders",
+			"type": "string",
+			"pattern": "\\S",
+			"maxLength": 1e3
+		},
+		"instant": {
+			"description": "date and time with the offset from UTC, for example 2026-03-14T19:00:00+01:00",
+			"type": "string",
+			"pattern": "^\\d{4}-\\d{2}-\\d{2}T\\d{2}:\\d{2}(:\\d{2}(\\.\\d{1,3})?)?(Z|[+-]\\d{2}:\\d{2})$"
+		},
+		"kind": {
+			"description": "workout: the trainer may hold the power to a target",
+			"enum": [
+				"race",
+				"time trial",
+				"workout"
+			]
+		},
+		"required": {
+			"description": "what is required of every submission; where it is missing the grade is incomplete",
+			"type": "array",
+			"uniqueItems": true,
+			"maxItems": 5,
+			"items": { "enum": [
+				"power",
+				"cadence",
+				"heartRate",
+				"second recording",
+				"history"
+			] }
+		},
+		"secondRecordings": {
+			"description": "who must hand in a second recording, where not everybody must",
+			"type": "object",
+			"additionalProperties": false,
+			"properties": {
+				"top": {
+					"description": "the best so many by place",
+					"type": "integer",
+					"minimum": 1
+				},
+				"aboveWattsPerKg": {
+					"description": "whoever held at least this power for the given minutes, W/kg",
+					"type": "number",
+					"exclusiveMinimum": 0,
+					"maximum": 20
+				},
+				"minutes": {
+					"description": "minutes that the power must have been held; 20 when left out",
+					"type": "number",
+					"exclusiveMinimum": 0,
+					"maximum": 600
+				}
+			}
+		}
+	}
+};
+// src/event/event-file.ts
+/** How the file of an event is named; the text before it is the organiser's. */
+const eventFileEnding = ".event.json";
+/** What a rider's number may look like: it names folders, so that nothing in it can lead elsewhere. */
+const numberPattern = /^[A-Za-z0-9][A-Za-z0-9_-]{0,19}$/;
+/** Numbers that differ in case alone would share a folder on some systems. */
+const sameNumber = (number) => number.toLowerCase();
+/**
+* An event file from parsed JSON, with everything that is wrong in it by itself; null when nothing could be
+* made of it. What its paths lead to is not looked at here.
+*/
+async function eventFileFrom(value, where) {
+	const faults = await faultsOf(event_schema_default, value);
+	if (faults.length > 0) {
+		const problems = problemsOf(faults, "facts-wrong", where);
+		return {
+			file: null,
+			problems: isRecord(value) ? [recordGiven(where)] : problems
+		};
+	}
+	const { $schema: _, ...file } = value;
+	return {
+		file,
+		problems: problemsOf([...riderFaults(file), ...pathFaults(file)], "facts-wrong", where)
+	};
+}
+/** What `event` wrote is easily taken for what it reads. */
+function isRecord(value) {
+	return typeof value === "object" && value !== null && "eventVersion" in value;
+}
+function recordGiven(where) {
+	return new Problem({
+		code: "facts-wrong",
+		what: "this is what an event came to, not the file that describes it",
+		where,
+		hint: `Name the file that ends in ${eventFileEnding}, or the folder with the submissions`
+	});
+}
+function riderFaults({ riders = [], categories }) {
+	const seen = /* @__PURE__ */ new Map();
+	return riders.flatMap(({ number, category }, index) => {
+		const faults = [];
+		const path = ["riders", String(index + 1)];
+		const before = seen.get(sameNumber(number));
+		if (before !== void 0) faults.push({
+			path: [...path, "number"],
+			what: `rider ${before + 1} bears the number ${number} too`
+		});
+		seen.set(sameNumber(number), index);
+		if (category !== void 0 && categories !== void 0 && !Object.hasOwn(categories, category)) faults.push({
+			path: [...path, "category"],
+			what: `there is no category “${category}”`,
+			hint: `The event has: ${Object.keys(categories).join(", ")}`
+		});
+		return faults;
+	});
+}
+function pathFaults(file) {
+	return [
+		[["submissions"], file.submissions],
+		[["results"], file.results],
+		[["rules"], file.rules],
+		...Object.entries(file.categories ?? {}).map(([name, { rules }]) => [[
+			"categories",
+			name,
+			"rules"
+		], rules]),
+		...(file.riders ?? []).flatMap((rider, i) => riderPaths(rider).map(([field, text]) => [[
+			"riders",
+			String(i + 1),
+			...field
+		], text]))
+	].flatMap(([path, text]) => {
+		const what = text === void 0 ? null : whyNoPath(text);
+		return what === null ? [] : [{
+			path,
+			what,
+			hint: "Give a path from the event file, inside its folder"
+		}];
+	});
+}
+function riderPaths({ primary, seconds, history, facts }) {
+	return [
+		[["primary"], primary],
+		...(seconds ?? []).map((text, i) => [["seconds", String(i + 1)], text]),
+		[["history"], history],
+		[["facts"], facts]
+	].filter((one) => typeof one[1] === "string");
+}
+/** Why a path may not be used; null when it may. One spelling serves every system. */
+function whyNoPath(text) {
+	if (/^([\\/]|[A-Za-z]:)/.test(text)) return `“${text}” does not start at the event file`;
+	if (text.split(/[\\/]/).includes("..")) return `“${text}” leads out of the event's folder`;
+	if (text.includes("\\")) return `“${text}” holds a backslash: folders are parted by /`;
+	return null;
+}
+// src/event/marks.schema.json
+var marks_schema_default = {
+	$schema: "https://json-schema.org/draft/2020-12/schema",
+	title: "Fingerprints of an event",
+	description: "Marks of the content of every recording of an event, to be kept where later events can be compared with it. They hold no rider, no number and no sample.",
+	type: "object",
+	additionalProperties: false,
+	required: [
+		"marksVersion",
+		"event",
+		"recordings"
+	],
+	properties: {
+		"marksVersion": { "const": 1 },
+		"event": {
+			"type": "string",
+			"maxLength": 200
+		},
+		"recordings": {
+			"type": "array",
+			"maxItems": 1e5,
+			"items": {
+				"type": "object",
+				"additionalProperties": false,
+				"required": ["code", "marks"],
+				"properties": {
+					"code": {
+						"description": "start of the recording's checksum",
+						"type": "string",
+						"pattern": "^[0-9a-f]{8}$"
+					},
+					"marks": {
+						"type": "string",
+						"maxLength": 1e6,
+						"pattern": "^[0-9a-z. ]*$"
+					}
+				}
+			}
+		}
+	}
+};
+// src/event/record.schema.json
+var record_schema_default = {
+	$schema: "https://json-schema.org/draft/2020-12/schema",
+	title: "Record of an event",
+	description: "Grades, numbers, fingerprints and paths of every submission; never charts. Holds health data: keep it where only those see it who decide.",
+	type: "object",
+	additionalProperties: false,
+	required: [
+		"eventVersion",
+		"tool",
+		"event",
+		"plan",
+		"part",
+		"rules",
+		"titles",
+		"rows",
+		"unmatched",
+		"crossChecks"
+	],
+	properties: {
+		"eventVersion": { "const": 1 },
+		"tool": {
+			"type": "object",
+			"required": ["name", "version"],
+			"properties": {
+				"name": { "type": "string" },
+				"version": { "type": "string" }
+			}
+		},
+		"event": {
+			"type": "object",
+			"required": ["name", "race"],
+			"properties": {
+				"name": { "type": "string" },
+				"race": { "type": "object" }
+			}
+		},
+		"plan": {
+			"type": "string",
+			"pattern": "^[0-9a-f]{64}$"
+		},
+		"part": {
+			"type": ["object", "null"],
+			"required": ["index", "of"],
+			"properties": {
+				"index": {
+					"type": "integer",
+					"minimum": 1
+				},
+				"of": {
+					"type": "integer",
+					"minimum": 1
+				}
+			}
+		},
+		"rules": {
+			"type": "array",
+			"items": {
+				"type": "object",
+				"required": [
+					"folder",
+					"name",
+					"sha256"
+				]
+			}
+		},
+		"titles": {
+			"type": "object",
+			"additionalProperties": {
+				"type": "object",
+				"required": ["title", "family"],
+				"properties": {
+					"title": { "type": "string" },
+					"family": { "enum": [
+						"recording",
+						"trace",
+						"agreement",
+						"physiology"
+					] }
+				}
+			}
+		},
+		"rows": {
+			"type": "array",
+			"maxItems": 1e4,
+			"items": { "$ref": "#/$defs/row" }
+		},
+		"unmatched": {
+			"type": "array",
+			"items": {
+				"type": "object",
+				"required": [
+					"file",
+					"why",
+					"hint"
+				],
+				"properties": {
+					"file": { "type": "string" },
+					"why": { "type": "string" },
+					"hint": { "type": "string" }
+				}
+			}
+		},
+		"crossChecks": {
+			"type": ["object", "null"],
+			"additionalProperties": false,
+			"required": [
+				"shared",
+				"devices",
+				"field",
+				"effects",
+				"repeated"
+			],
+			"properties": {
+				"shared": {
+					"type": "array",
+					"items": {
+						"type": "object",
+						"required": [
+							"rule",
+							"level",
+							"seconds",
+							"a",
+							"b"
+						]
+					}
+				},
+				"devices": {
+					"type": "array",
+					"items": {
+						"type": "object",
+						"required": ["device", "riders"]
+					}
+				},
+				"field": {
+					"type": "array",
+					"items": {
+						"type": "object",
+						"required": [
+							"category",
+							"rule",
+							"subject",
+							"unit",
+							"count",
+							"median",
+							"low",
+							"high",
+							"spread"
+						]
+					}
+				},
+				"effects": {
+					"type": "array",
+					"items": {
+						"type": "object",
+						"required": [
+							"category",
+							"rule",
+							"of",
+							"riders"
+						]
+					}
+				},
+				"repeated": {
+					"type": "array",
+					"items": {
+						"type": "object",
+						"required": [
+							"number",
+							"rule",
+							"values"
+						]
+					}
+				}
+			}
+		}
+	},
+	$defs: {
+		"text": { "type": ["string", "null"] },
+		"interval": {
+			"type": "array",
+			"minItems": 2,
+			"maxItems": 2,
+			"items": { "type": "number" }
+		},
+		"row": {
+			"type": "object",
+			"additionalProperties": false,
+			"required": [
+				"number",
+				"name",
+				"id",
+				"category",
+				"place",
+				"state",
+				"why",
+				"grade",
+				"reach",
+				"missing",
+				"findings",
+				"numbers",
+				"recordings",
+				"report"
+			],
+			"properties": {
+				"number": {
+					"type": "string",
+					"pattern": "^[A-Za-z0-9][A-Za-z0-9_-]{0,19}$"
+				},
+				"name": { "$ref": "#/$defs/text" },
+				"id": { "$ref": "#/$defs/text" },
+				"category": { "$ref": "#/$defs/text" },
+				"place": { "type": ["integer", "null"] },
+				"state": { "enum": ["audited", "not audited"] },
+				"why": { "$ref": "#/$defs/text" },
+				"grade": { "enum": [
+					"clear",
+					"query",
+					"refer",
+					"incomplete"
+				] },
+				"reach": {
+					"type": "object",
+					"required": [
+						"judged",
+						"notApplicable",
+						"failed"
+					],
+					"properties": {
+						"judged": { "type": "integer" },
+						"notApplicable": { "type": "integer" },
+						"failed": { "type": "integer" }
+					}
+				},
+				"missing": {
+					"type": "array",
+					"items": { "enum": [
+						"power",
+						"cadence",
+						"heartRate",
+						"second recording",
+						"history"
+					] }
+				},
+				"findings": {
+					"type": "array",
+					"items": {
+						"type": "object",
+						"required": [
+							"rule",
+							"subject",
+							"level",
+							"value",
+							"unit",
+							"interval",
+							"limits",
+							"expected",
+							"explainedBy",
+							"claim"
+						],
+						"properties": {
+							"rule": { "type": "string" },
+							"subject": { "type": "string" },
+							"level": { "enum": [
+								"note",
+								"query",
+								"refer"
+							] },
+							"value": { "type": ["number", "null"] },
+							"unit": { "$ref": "#/$defs/unit" },
+							"interval": { "anyOf": [{ "$ref": "#/$defs/interval" }, { "type": "null" }] },
+							"limits": { "type": "object" },
+							"expected": { "type": ["object", "null"] },
+							"explainedBy": { "$ref": "#/$defs/text" },
+							"claim": { "type": "string" }
+						}
+					}
+				},
+				"numbers": {
+					"type": "array",
+					"items": {
+						"type": "object",
+						"required": [
+							"rule",
+							"subject",
+							"value",
+							"unit",
+							"interval"
+						],
+						"properties": {
+							"rule": { "type": "string" },
+							"subject": { "type": "string" },
+							"value": { "type": "number" },
+							"unit": { "$ref": "#/$defs/unit" },
+							"interval": { "$ref": "#/$defs/interval" }
+						}
+					}
+				},
+				"recordings": {
+					"type": "array",
+					"items": {
+						"type": "object",
+						"required": [
+							"role",
+							"file",
+							"sha256",
+							"from",
+							"to",
+							"device",
+							"marks"
+						],
+						"properties": {
+							"role": { "type": "string" },
+							"file": { "type": "string" },
+							"sha256": {
+								"type": "string",
+								"pattern": "^[0-9a-f]{64}$"
+							},
+							"from": { "type": "number" },
+							"to": { "type": "number" },
+							"device": { "$ref": "#/$defs/text" },
+							"marks": {
+								"type": "string",
+								"pattern": "^[0-9a-z. ]*$"
+							}
+						}
+					}
+				},
+				"report": {
+					"type": ["string", "null"],
+					"pattern": "^reports/rider-[A-Za-z0-9_-]+$"
+				}
+			}
+		},
+		"unit": { "enum": [
+			"%",
+			"W",
+			"W/kg",
+			"rpm",
+			"bpm",
+			"N·m",
+			"kJ",
+			"kg",
+			"s",
+			"min",
+			"count",
+			"share",
+			"ratio",
+			"r"
+		] }
+	}
+};
+// src/event/record.ts
+/** Names of what an event writes into its folder. */
+const recordFile = "event.json";
+const marksFile = "fingerprints.json";
+const reportFolder = (number) => `reports/rider-${number}`;
+/** Of any JSON value: keys in order, no spaces. */
+function canonicalText(value) {
+	return JSON.stringify(value, (_, part) => part !== null && typeof part === "object" && !Array.isArray(part) ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => a < b ? -1 : 1)) : part);
+}
+function digestOf$1(value) {
+	return sha256(new TextEncoder().encode(canonicalText(value)));
+}
+/** What an entry says of its rider, apart from any recording. */
+function listed({ number, name, id, category, place }) {
+	return {
+		number,
+		name,
+		id,
+		category,
+		place
+	};
+}
+/** The row of a submission that could not be audited, or that was never handed in. */
+function emptyRow(entry, why) {
+	return {
+		...listed(entry),
+		state: "not audited",
+		why,
+		grade: "incomplete",
+		reach: {
+			judged: 0,
+			notApplicable: 0,
+			failed: 0
+		},
+		missing: entry.race.required ?? [],
+		findings: [],
+		numbers: [],
+		recordings: [],
+		report: null
+	};
+}
+/** Digest of all that the parts of one event must have in common. */
+function planDigest(plan, { tool, rules }, redacted) {
+	return digestOf$1({
+		plan,
+		tool,
+		rules,
+		redacted
+	});
+}
+/** The record as text: one row a line, so that a change of one submission changes one line. */
+function printRecord(record) {
+	return `{\n${Object.entries(record).map(([name, value]) => {
+		const key = `  ${JSON.stringify(name)}: `;
+		if (name !== "rows" || record.rows.length === 0) return key + JSON.stringify(value);
+		return `${key}[\n${record.rows.map((row) => `    ${JSON.stringify(row)}`).join(",\n")}\n  ]`;
+	}).join(",\n")}\n}\n`;
+}
+/** @throws Problem `report-wrong` */
+function parseRecord(text, where) {
+	return parseWith(record_schema_default, text, where);
+}
+/** What tells this event's recordings from those of a later one, and nothing of what they hold. */
+function marksOfEvent({ event, rows }) {
+	const recordings = rows.flatMap((row) => row.recordings.filter(({ marks }) => marks !== "").map(({ sha256: digest, marks }) => ({
+		code: digest.slice(0, 8),
+		marks
+	})));
+	recordings.sort((a, b) => a.code < b.code ? -1 : a.code > b.code ? 1 : 0);
+	return {
+		marksVersion: 1,
+		event: event.name,
+		recordings
+	};
+}
+function printMarks({ marksVersion, event, recordings }) {
+	const lines = recordings.map((one) => `    ${JSON.stringify(one)}`);
+	const list = lines.length === 0 ? "[]" : `[\n${lines.join(",\n")}\n  ]`;
+	return `{\n  "marksVersion": ${marksVersion},\n  "event": ${JSON.stringify(event)},\n  "recordings": ${list}\n}\n`;
+}
+/** An earlier event from the text of its record, or of the marks kept of it. */
+async function parseEarlier(text, where) {
+	const value = parseJson(text, "report-wrong", where);
+	if (typeof value === "object" && value !== null && "marksVersion" in value) return {
+		marks: await fitting(marks_schema_default, value, "report-wrong", where),
+		rows: []
+	};
+	const record = await fitting(record_schema_default, value, "report-wrong", where);
+	return {
+		marks: marksOfEvent(record),
+		rows: record.rows
+	};
+}
+async function parseWith(schema, text, where) {
+	try {
+		return await fitting(schema, parseJson(text, "report-wrong", where), "report-wrong", where);
+	} catch (error) {
+		if (!(error instanceof Problem)) throw error;
+		throw new Problem({
+			code: "report-wrong",
+			what: `this is no record of an event that this version can read: ${error.message}`,
+			...error.where === void 0 ? {} : { where: error.where },
+			hint: "Run `wattassay event` again"
+		});
+	}
+}
+// src/event/since.ts
+/** Grades from best to worst. What was not all there cannot be better than what was and needs no answer. */
+const order = [
+	"clear",
+	"incomplete",
+	"query",
+	"refer"
+];
+/** What became of each rider since an earlier run, by number. */
+function changesSince(before, now) {
+	const then = new Map(before.rows.map((row) => [row.number, row]));
+	const changes = /* @__PURE__ */ new Map();
+	for (const row of now.rows) {
+		const old = then.get(row.number);
+		changes.set(row.number, old === void 0 ? "new" : changeOf(old, row));
+		then.delete(row.number);
+	}
+	for (const number of then.keys()) changes.set(number, "gone");
+	return changes;
+}
+/** By grade, and within a grade by the number of findings of each level. */
+function changeOf(before, now) {
+	const weights = (row) => [
+		order.indexOf(row.grade),
+		...[
+			"refer",
+			"query",
+			"note"
+		].map((level) => row.findings.filter((finding) => finding.level === level).length),
+		row.missing.length
+	];
+	const [a, b] = [weights(before), weights(now)];
+	const at = a.findIndex((weight, i) => weight !== b[i]);
+	if (at < 0) return "same";
+	return b[at] > a[at] ? "worse" : "better";
+}
+// src/report/client/overview-script.ts
+const script = "(function(){function e(){let e=document.querySelector(`#submissions`),a=document.querySelector(`#tools`);if(e===null||a===null)return;let o=e.tBodies[0],s=[...o.rows].map(t),c=a.querySelector(`output`);a.hidden=!1;let l=()=>{let e=r(a),t=0;for(let n of s){let r=i(n,e);n.row.hidden=!r,r&&t++}c.textContent=`${t} of ${s.length} shown`};a.addEventListener(`input`,l),a.addEventListener(`submit`,e=>e.preventDefault()),a.addEventListener(`reset`,()=>requestAnimationFrame(l));let u=[...e.tHead.rows[0].cells];e.tHead.addEventListener(`click`,e=>{let t=e.target.closest(`th`);if(t===null||t.querySelector(`button`)===null)return;let r=t.ariaSort===`ascending`;for(let e of u)e.ariaSort=e===t?r?`descending`:`ascending`:`none`;n(s,u.indexOf(t),r),o.append(...s.map(({row:e})=>e))}),l()}function t(e){let t=[...e.cells].map(({dataset:e,textContent:t})=>{let{key:n}=e;return n===void 0?(t??``).toLowerCase():n===``||Number.isNaN(Number(n))?n:Number(n)});return{row:e,text:`${e.textContent} ${e.dataset.rules}`.toLowerCase(),keys:t}}function n(e,t,n){let r=new Intl.Collator(`en`,{numeric:!0});e.sort((e,i)=>{let[a,o]=[e.keys[t]??``,i.keys[t]??``];if(a===``!=(o===``))return a===``?1:-1;let s=typeof a==`number`&&typeof o==`number`?a-o:r.compare(String(a),String(o));return n?-s:s})}function r(e){let t=[...e.elements].filter(e=>`name`in e&&`value`in e&&e.name!==``);return Object.fromEntries(t.map(({name:e,value:t})=>[e,t]))}function i({row:e,text:t},{words:n=``,...r}){return t.includes(n.trim().toLowerCase())?Object.entries(r).every(([t,n])=>n===``||e.dataset[t]===n||(e.dataset[t]??``).split(`@`).includes(n)):!1}e()})();";
+// src/report/event/words.ts
+/** Every sentence that is said of an event as a whole. */
+/** Where a matter stands between people, in few words. */
+const standingWords = {
+	"to decide": "to decide",
+	"to ask": "to ask",
+	asked: "answer awaited",
+	decided: "decided",
+	explained: "explanation accepted"
+};
+const changeWords = {
+	new: "new",
+	better: "better",
+	worse: "worse",
+	same: "same",
+	gone: "gone"
+};
+/** The grade as a word; what could not be audited never looks like anything else. */
+function gradeSaid({ state, grade }) {
+	return state === "audited" ? gradeWord(grade) : "Not audited";
+}
+function riderSaid({ number: bib, name }) {
+	return name === null ? [bib] : say`${bib} ${foreign(name)}`;
+}
+/** "Clear 12, query 3, …": how many of each grade, the gravest first. */
+function countsSaid({ rows }) {
+	const counts = /* @__PURE__ */ new Map();
+	for (const row of rows) counts.set(gradeSaid(row), (counts.get(gradeSaid(row)) ?? 0) + 1);
+	return [
+		"Refer",
+		"Query",
+		"Incomplete",
+		"Not audited",
+		"Clear"
+	].filter((word) => counts.has(word)).map((word) => `${word} ${number$2(counts.get(word))}`).join(", ");
+}
+/** "in 24 of 31 checks". */
+function reachInShort({ reach }) {
+	return `${reach.judged} of ${reach.judged + reach.notApplicable + reach.failed}`;
+}
+/** Why a row has nothing to show, or what the event requires and does not have; null when all is there. */
+function lackSaid({ why, missing }) {
+	if (why !== null) return [foreign(why)];
+	if (missing.length === 0) return null;
+	return say`Missing: ${list$3(missing.map((one) => requirementNames[one]))}.`;
+}
+function numberSaid({ value, unit, interval }) {
+	if (value === null || interval === null) return "";
+	const between = range(interval, unit);
+	return between === null ? quantity(value, unit) : `${quantity(value, unit)} (${between})`;
+}
+/** Where a number lies in its field: "The field's median is 1.02; 90 of 100 lie from 0.97 to 1.08." */
+function fieldSaid({ count, median, low, high, unit }) {
+	const across = range([low, high], unit) ?? quantity(low, unit);
+	return `The field's median is ${quantity(median, unit)}; nine in ten of ${number$2(count)} lie from ${across}.`;
+}
+function titleOf({ titles }, rule) {
+	if (rule === "missing") return "What the event requires";
+	return Object.hasOwn(titles, rule) ? titles[rule].title : rule;
+}
+const ofCategory = (category) => category === null ? [""] : say` of category ${foreign(category)}`;
+function sharedSaid({ a, b, seconds }) {
+	const same = say`at least ${duration(seconds)} are the same, sample by sample, `;
+	if (b.event === null) return say`Riders ${a.number} (${a.role}) and ${b.number ?? ""} (${b.role}): ${same}in both recordings.`;
+	return say`Rider ${a.number} (${a.role}): ${same}as in the recording ${b.role} of ${foreign(b.event)}.`;
+}
+function deviceSaid({ device, riders }) {
+	return say`The device ${foreign(device)} recorded at the same time for riders ${list$3(riders.map((one) => [one]))}.`;
+}
+/** Causes common to all, by the rule that so many raise: looked at before any rider is asked. */
+const commonCauses = {
+	"outside-race-window": "Look at the start and finish in the event file, and at their offset from UTC.",
+	"clock-fault": "Look at the software that the recordings come from: a version of it may write wrong times.",
+	"implied-mass": "Look at the course: gradients that are off make every rider look lighter or heavier.",
+	"different-ride": "Look at how files were received: they may have been mixed up on the way."
+};
+function effectSaid(record, { category, rule, of, riders }) {
+	const cause = commonCauses[rule] ?? "Look for a cause that is common to them before you ask them one by one.";
+	return say`${titleOf(record, rule)}: ${counted(riders.length, "submission")} of ${number$2(of)}${ofCategory(category)}. So many at once say more about the event than about the riders. ${cause}`;
+}
+function repeatedSaid(record, { number: bib, rule, values }) {
+	const before = values.map(({ event, value, unit }) => say`${quantity(value, unit)} at ${foreign(event)}`);
+	return say`Rider ${bib}: ${titleOf(record, rule)}, in the same direction as before: ${join([list$3(before)])}.`;
+}
+/** Everything that only the event shows, in the order of weight, with the riders that it is about. */
+function crossCheckLines(record) {
+	const { crossChecks } = record;
+	if (crossChecks === null) return [];
+	return [
+		...crossChecks.effects.map((one) => ({
+			kind: "the event itself",
+			riders: one.riders,
+			said: effectSaid(record, one)
+		})),
+		...crossChecks.shared.map((one) => ({
+			kind: one.level,
+			riders: [one.a.number, ...one.b.number === null ? [] : [one.b.number]],
+			said: sharedSaid(one)
+		})),
+		...crossChecks.devices.map((one) => ({
+			kind: "device",
+			riders: one.riders,
+			said: deviceSaid(one)
+		})),
+		...crossChecks.repeated.map((one) => ({
+			kind: "again",
+			riders: [one.number],
+			said: repeatedSaid(record, one)
+		}))
+	];
+}
+/** "3 to decide, 5 to ask, 2 answer awaited"; null when nothing is open. */
+function openSaid(standings) {
+	const open = [
+		"to decide",
+		"to ask",
+		"asked"
+	].map((standing) => [standing, standings.filter((one) => one === standing).length]).filter(([, count]) => count > 0);
+	return open.length === 0 ? null : open.map(([standing, count]) => `${number$2(count)} ${standingWords[standing]}`).join(", ");
+}
+// src/report/event/miniature.ts
+const width = 160;
+const height = 36;
+const middle = 14;
+const fieldAt = 29;
+/** Standard deviations that hold about 95 of 100 honest submissions. */
+const honestReach = 2;
+/**
+* The weightiest number of a submission on a scale: above with its interval, the limits and where honest
+* submissions lie, below where the field lies. Null when there is no number to show.
+*/
+function miniature(record, row) {
+	const evidence = evidenceOf(row);
+	if (evidence === null) return null;
+	const { rule, subject, unit, value, interval, limits, honest } = evidence;
+	const field = fieldOf(record, row, rule, subject);
+	if (limits.length === 0 && field === null) return null;
+	const known = [
+		value,
+		...interval,
+		...limits,
+		...honest ?? [],
+		...field === null ? [] : [field.low, field.high]
+	];
+	const [low, high] = [Math.min(...known), Math.max(...known)];
+	const margin = (high - low) * .06 || Math.max(Math.abs(high) * .2, 1);
+	const x = (at) => round(4 + (at - low + margin) / (high - low + 2 * margin) * 152);
+	const said = `${titleOf(record, rule)}: ${quantity(value, unit)}.${field === null ? "" : ` ${fieldSaid(field)}`}`;
+	return svg`<svg viewBox="0 0 ${width} ${height}" role="img" aria-label="${said}"><title>${said}</title>${honest !== null && svg`<rect class="honest" x="${x(honest[0])}" y="${6}" width="${round(x(honest[1]) - x(honest[0]))}" height="16"/>`}<path class="axis" d="M4 ${middle}H${156}"/>${limits.map((at) => svg`<path class="limit" d="M${x(at)} ${4}V${24}"/>`)}<path class="between" d="M${x(interval[0])} ${middle}H${x(interval[1])}"/><circle class="at" cx="${x(value)}" cy="${middle}" r="4"/>${field !== null && svg`<path class="field" d="M${x(field.low)} ${fieldAt}H${x(field.high)}"/><path class="middle" d="M${x(field.median)} ${24}V${34}"/>`}</svg>`;
+}
+const round = (value) => Math.round(value * 10) / 10;
+function evidenceOf({ findings, numbers }) {
+	const finding = findings.find(({ value, explainedBy }) => value !== null && explainedBy === null);
+	if (finding !== void 0) return ofFinding(finding);
+	const pair = numbers.find(({ subject }) => subject === "pair");
+	return pair === void 0 ? null : {
+		...pair,
+		limits: [],
+		honest: null
+	};
+}
+function ofFinding({ rule, subject, unit, value, interval, limits, expected }) {
+	if (value === null || interval === null) return null;
+	const numbers = Object.values(limits).flatMap(({ atLeast, atMost }) => [atLeast, atMost]);
+	const honest = expected === null ? null : [expected.centre - honestReach * expected.spread, expected.centre + honestReach * expected.spread];
+	return {
+		rule,
+		subject,
+		unit,
+		value,
+		interval,
+		limits: numbers.filter((one) => one !== null),
+		honest
+	};
+}
+/** Where the field of the rider's category lies in a check. */
+function fieldOf({ crossChecks }, { category }, rule, subject) {
+	return crossChecks?.field.find((one) => one.rule === rule && one.subject === subject && one.category === category) ?? null;
+}
+// src/report/event/style.ts
+const variables = (which) => Object.entries(palette).map(([role, pair]) => `--${role}:${pair[which]}`).join(";");
+/**
+* The overview's look: one wide table under a narrow head. Grades are told apart by words and by the weight of
+* the mark before them, never by colour alone.
+*/
+const style = `
+:root{${variables(0)};--sans:system-ui,-apple-system,"Segoe UI","Noto Sans",Roboto,sans-serif;--serif:Charter,"Bitstream Charter","Sitka Text",Cambria,"Noto Serif",Georgia,serif;color-scheme:light dark}
+*{box-sizing:border-box}
+body{margin:0;background:var(--paper);color:var(--ink);font:.9375rem/1.45 var(--sans);font-variant-numeric:lining-nums tabular-nums}
+main{padding:2rem 1rem 4rem;max-width:90rem;margin:0 auto}
+h1,h2,p,ul{margin:0}
+h1{font:600 clamp(1.6rem,1.2rem + 2vw,2.4rem)/1.15 var(--serif);text-wrap:balance}
+h2{font:600 1.2rem/1.25 var(--serif);margin-top:2.2rem;border-top:1px solid var(--ink);padding-top:.7rem}
+p{max-width:44rem;margin-top:.6rem}
+ul{padding-left:1.15rem;max-width:52rem;margin-top:.5rem}
+li+li{margin-top:.3rem}
+a{color:inherit;text-decoration-color:var(--quiet);text-underline-offset:.18em}
+:focus-visible{outline:2px solid var(--a);outline-offset:2px}
+.quiet{color:var(--quiet)}
+.lead{font-size:1.1rem}
+form{display:flex;flex-wrap:wrap;gap:.6rem 1rem;align-items:end;margin-top:1rem}
+form[hidden],tr[hidden]{display:none}
+label{display:grid;gap:.15rem;font-size:.8125rem;font-weight:600;color:var(--quiet)}
+input,select,button{font:inherit;color:var(--ink);background:var(--paper);border:1px solid var(--quiet);border-radius:2px;padding:.3rem .5rem;min-height:2rem;max-width:18rem}
+button{cursor:pointer}
+output{color:var(--quiet);padding-bottom:.35rem}
+.scroll{overflow-x:auto;margin-top:.8rem}
+table{border-collapse:collapse;width:100%}
+th,td{text-align:left;vertical-align:top;padding:.45rem 1rem .45rem 0;border-top:1px solid var(--rule);overflow-wrap:anywhere}
+thead th{position:sticky;top:0;background:var(--paper);border-top:0;border-bottom:1px solid var(--ink);vertical-align:bottom;z-index:1;white-space:nowrap}
+th button{border:0;padding:0;background:none;font-weight:600;min-height:0}
+th[aria-sort=ascending] button::after{content:" ↑"}
+th[aria-sort=descending] button::after{content:" ↓"}
+tbody th{font-weight:400}
+tbody tr{content-visibility:auto;contain-intrinsic-size:auto 4rem}
+.grade{white-space:nowrap;padding-left:.7rem;border-left:1px solid var(--rule)}
+.grade.refer{border-left:7px double var(--ink);font-weight:600}
+.grade.query{border-left:3px solid var(--ink);font-weight:600}
+.grade.lacks{border-left:3px dotted var(--ink)}
+td ul{list-style:none;padding:0;margin:0}
+td li+li{margin-top:.15rem}
+td svg{display:block;width:10rem;height:2.25rem;overflow:visible}
+.honest{fill:var(--band)}
+.axis,.limit{stroke:var(--quiet);stroke-width:1}
+.limit{stroke-width:1.5}
+.between{stroke:var(--ink);stroke-width:2.5}
+.at{fill:var(--ink)}
+.field{stroke:var(--haze);stroke-width:4}
+.middle{stroke:var(--a);stroke-width:2}
+@media (prefers-color-scheme:dark){:root{${variables(1)}}}
+@media print{form{display:none}main{padding:0;max-width:none}body{font-size:8pt}thead th{position:static}tbody tr{content-visibility:visible;break-inside:avoid}:root{${variables(0)};color-scheme:light}}
+`;
+// src/report/event/overview.ts
+/** What is open first; what needs nobody last. */
+const standingOrder = [
+	"to decide",
+	"to ask",
+	"asked",
+	"decided",
+	"explained"
+];
+const gradeOrder = [
+	"refer",
+	"query",
+	"incomplete",
+	"clear"
+];
+/**
+* The event on one page: every submission a row, what is open first. It works from disk, and for all that it
+* says without script; with it rows can be sorted and sifted.
+*/
+async function renderOverview(view) {
+	const { record } = view;
+	const name = foreignText(record.event.name);
+	const body = html`<main>${head$1(view)}${onlyTogether(view)}<h2 id="all">Submissions</h2>${tools(view)}${table(view)}${unmatched(view)}</main>`;
+	return shell(`Overview: ${name}`, body, {
+		style,
+		script
+	});
+}
+function head$1({ record, matters, changes }) {
+	const open = openSaid([...matters.values()].flat().map(({ standing }) => standing));
+	const gone = [...changes ?? []].filter(([, change]) => change === "gone").map(([number]) => number);
+	const { tool, part } = record;
+	return html`<h1>${record.event.name}</h1><p class="lead">${counted(record.rows.length, "submission")}. ${countsSaid(record)}. ${open === null ? "Nothing is open." : `Open: ${open}.`}</p>${part !== null && html`<p>This is part ${part.index} of ${part.of}.</p>`}${gone.length > 0 && html`<p>No longer there since the earlier run: ${gone.join(", ")}.</p>`}<p>A flag is a question, not a verdict. Each rider’s report shows the evidence, the innocent explanations and what would settle it.</p><p class="quiet">Pictures: the number with its interval and the limits; shaded, where honest submissions lie; below, where nine in ten of the field lie, and its median. Made by ${tool.name} ${tool.version}.</p>`;
+}
+function onlyTogether({ record }) {
+	const lines = crossCheckLines(record);
+	if (lines.length === 0) return null;
+	return html`<h2 id="together">Seen only in the event as a whole</h2><p class="quiet">None of this changes a rider’s own report or grade.</p><ul>${lines.map(({ said: sentence, riders }) => {
+		const links = riders.map((number) => html` <a href="#rider-${number}">${number}</a>`);
+		return html`<li>${said$1(sentence)} <span class="quiet">Rows:${links}</span></li>`;
+	})}</ul>`;
+}
+function tools({ record, matters }) {
+	const { rows } = record;
+	const unique = (all) => [...new Set(all)].sort();
+	const choice = (label, name, values) => values.length > 1 && html`<label>${label}<select name="${name}"><option value="">all</option>${values.map(([value, text]) => html`<option value="${value}">${text}</option>`)}</select></label>`;
+	const same = (all) => unique(all).map((one) => [one, one]);
+	const rules = unique(rows.flatMap(({ findings }) => findings.map(({ rule }) => rule))).map((rule) => [rule, titleOf(record, rule)]).sort(([, a], [, b]) => a < b ? -1 : 1);
+	return html`<form id="tools" hidden><label>Rider or words<input name="words" type="search" autocomplete="off"></label>${choice("Grade", "grade", same(rows.map(gradeSaid)))}${choice("Finding", "rules", rules)}${choice("Category", "category", same(rows.flatMap(({ category }) => category ?? [])))}${choice("Stands", "open", same([...matters.values()].flat().map(({ standing }) => standingWords[standing])))}<button type="reset">Show all</button><output></output></form>`;
+}
+function table({ record, matters, changes }) {
+	const withCategory = record.rows.some(({ category }) => category !== null);
+	const withPlace = record.rows.some(({ place }) => place !== null);
+	const columns = [
+		"Rider",
+		...withCategory ? ["Category"] : [],
+		...withPlace ? ["Place"] : [],
+		"Grade",
+		"Checks made",
+		"What was seen",
+		"Evidence",
+		"Stands",
+		...changes === null ? [] : ["Since"]
+	];
+	const lines = record.rows.map((row) => ({
+		row,
+		matters: matters.get(row.number) ?? []
+	}));
+	lines.sort((a, b) => weight(a.row, a.matters) - weight(b.row, b.matters));
+	const cells = (row, own) => [
+		rider(row),
+		withCategory && html`<td>${row.category}</td>`,
+		withPlace && html`<td data-key="${row.place ?? ""}">${row.place}</td>`,
+		grade(row),
+		html`<td data-key="${row.reach.judged}">${reachInShort(row)}</td>`,
+		html`<td>${seen(record, row)}</td>`,
+		html`<td data-key="${row.findings[0]?.rule ?? ""}">${miniature(record, row)}</td>`,
+		html`<td data-key="${own.length === 0 ? "" : standingOrder.indexOf(own[0].standing)}">${stands(record, own)}</td>`,
+		changes !== null && html`<td>${changeWords[changes.get(row.number) ?? "new"]}</td>`
+	];
+	return html`<div class="scroll" role="group" tabindex="0" aria-labelledby="all"><table id="submissions"><thead><tr>${columns.map((column) => html`<th scope="col"><button type="button">${column}</button></th>`)}</tr></thead><tbody>${lines.map(({ row, matters: own }) => html`<tr id="rider-${row.number}" data-grade="${gradeSaid(row)}" data-rules="${rulesOf(row)}" data-category="${row.category ?? ""}" data-open="${own.map(({ standing }) => standingWords[standing]).join("@")}">${cells(row, own)}</tr>`)}</tbody></table></div>`;
+}
+const rulesOf = ({ findings }) => findings.map(({ rule }) => rule).join("@");
+/** What is open, then the grade; equal ones stay in the order of their numbers. */
+function weight({ grade: own, state }, [first]) {
+	return (first === void 0 ? standingOrder.length : standingOrder.indexOf(first.standing)) * 10 + (state === "audited" ? gradeOrder.indexOf(own) : 2);
+}
+function rider({ number, name, report }) {
+	const shown = html`${number}${name !== null && html` <bdi>${foreignText(name)}</bdi>`}`;
+	return html`<th scope="row" data-key="${number}">${report === null ? shown : html`<a href="reports/rider-${number}/report.html">${shown}</a>`}</th>`;
+}
+function grade(row) {
+	const lacks = row.state !== "audited" || row.grade === "incomplete";
+	const key = gradeOrder.indexOf(row.grade) + (row.state === "audited" ? 0 : .5);
+	return html`<td class="grade ${lacks ? "lacks" : row.grade}" data-key="${key}">${gradeSaid(row)}</td>`;
+}
+function seen(record, row) {
+	const lack = lackSaid(row);
+	return html`<ul>${row.findings.filter(({ explainedBy }) => explainedBy === null).map((one) => html`<li title="${one.claim}">${titleOf(record, one.rule)} ${numberSaid(one)} <span class="quiet">${levelWords[one.level]}</span></li>`)}${lack !== null && html`<li>${said$1(lack)}</li>`}</ul>`;
+}
+function stands(record, own) {
+	return html`<ul>${own.map(({ rule, standing, decision }) => {
+		const more = [
+			decision?.due !== void 0 && standing === "asked" ? `due ${decision.due}` : null,
+			decision?.decision ?? null,
+			decision?.by === void 0 ? null : `by ${decision.by}`,
+			decision?.appeal === void 0 ? null : `appeal ${decision.appeal}`,
+			decision?.until === void 0 ? null : `until ${decision.until}`
+		].filter((one) => one !== null);
+		return html`<li title="${decision?.why ?? ""}">${standingWords[standing]}${more.length > 0 && ` (${more.join(", ")})`} <span class="quiet">${titleOf(record, rule)}</span></li>`;
+	})}</ul>`;
+}
+function unmatched({ record }) {
+	if (record.unmatched.length === 0) return null;
+	return html`<h2 id="unmatched">Files that nobody was matched with</h2><ul>${record.unmatched.map(({ file, why, hint }) => html`<li><q><bdi>${file}</bdi></q>: ${why}. <span class="quiet">${hint}.</span></li>`)}</ul>`;
+}
+// src/report/event/summary.ts
+/** Submissions shown in a summary in Markdown; the overview shows them all. */
+const mostRows = 200;
+const head = [
+	"number",
+	"name",
+	"category",
+	"place",
+	"grade",
+	"judged",
+	"not made",
+	"broken",
+	"missing",
+	"refer",
+	"query",
+	"note",
+	"open",
+	"since",
+	"why not audited",
+	"report"
+];
+/** One row a submission, for a spreadsheet. */
+function renderSummaryCsv(view) {
+	const rows = view.record.rows.map((row) => {
+		const of = (level) => row.findings.filter((one) => one.level === level).map(({ rule, subject }) => `${rule} (${subject})`);
+		const matters = view.matters.get(row.number) ?? [];
+		const change = view.changes?.get(row.number);
+		return [
+			row.number,
+			row.name ?? "",
+			row.category ?? "",
+			row.place,
+			row.state === "audited" ? row.grade : row.state,
+			row.reach.judged,
+			row.reach.notApplicable,
+			row.reach.failed,
+			row.missing.join("; "),
+			of("refer").join("; "),
+			of("query").join("; "),
+			of("note").join("; "),
+			matters.map(({ rule, standing }) => `${rule}: ${standingWords[standing]}`).join("; "),
+			change === void 0 ? "" : changeWords[change],
+			row.why ?? "",
+			row.report === null ? "" : `${row.report}/report.html`
+		];
+	});
+	return [head, ...rows].map(csvRow).join("");
+}
+/** The event on one page of Markdown: what is open first, then every grade. */
+function renderSummaryMarkdown(view) {
+	const { record, matters } = view;
+	const open = openSaid([...matters.values()].flat().map(({ standing }) => standing));
+	return `${[
+		`# ${text$1(record.event.name)}`,
+		"",
+		`${record.rows.length} submissions. ${countsSaid(record)}. ${open === null ? "Nothing is open." : `Open: ${open}.`}`,
+		"",
+		"A flag is a question, not a verdict. Each rider’s report shows the evidence and its innocent explanations.",
+		...part("Seen only in the event as a whole", crossCheckLines(record).map(({ said }) => `- ${text(said)}`)),
+		...part("Submissions that ask for something", asking(view)),
+		...part("Since the earlier run", changed(view)),
+		...part("Files that nobody was matched with", record.unmatched.map(({ file, why, hint }) => `- ${text$1(file)}: ${text$1(why)}. ${text$1(hint)}.`))
+	].join("\n")}\n`;
+}
+function part(title, lines) {
+	return lines.length === 0 ? [] : [
+		"",
+		`## ${title}`,
+		"",
+		...lines
+	];
+}
+const text = (sentence) => text$1(plain$1(sentence));
+function asking({ record, matters }) {
+	const rows = record.rows.filter((row) => row.grade !== "clear" || (matters.get(row.number) ?? []).length > 0);
+	if (rows.length === 0) return [];
+	const shown = rows.slice(0, mostRows).map((row) => {
+		const seen = row.findings.filter(({ level, explainedBy }) => level !== "note" && explainedBy === null).map((one) => `${titleOf(record, one.rule)} ${numberSaid(one)}`.trim());
+		const lack = lackSaid(row);
+		const said = [...seen.map((one) => text$1(one)), ...lack === null ? [] : [text(lack)]].join("; ");
+		const standing = (matters.get(row.number) ?? [])[0]?.standing;
+		return `| ${text(riderSaid(row))} | ${gradeSaid(row)} | ${reachInShort(row)} | ${said} | ${standing === void 0 ? "" : standingWords[standing]} |`;
+	});
+	const more = rows.length - shown.length;
+	return [
+		"| rider | grade | checks made | what was seen | stands |",
+		"| --- | --- | --- | --- | --- |",
+		...shown,
+		...more > 0 ? ["", `${more} more are in the overview.`] : []
+	];
+}
+function changed({ record, changes }) {
+	if (changes === null) return [];
+	const rows = new Map(record.rows.map((row) => [row.number, row]));
+	const all = [...changes].filter(([, change]) => change !== "same");
+	const same = changes.size - all.length;
+	return [...all.slice(0, mostRows).map(([number, change]) => {
+		const row = rows.get(number);
+		const grade = row === void 0 ? "" : `, now ${gradeSaid(row)}`;
+		return `- ${text$1(showable(number))}: ${changeWords[change]}${grade}`;
+	}), `- the same: ${same}`];
+}
+// src/cli/event-out.ts
+/** Bytes of the record of an event of ten thousand. */
+const recordBytes = 536870912;
+/** Makes the folder that an event is written to. @throws Problem `file-unwritable` */
+async function makeFolder(folder, shown) {
+	try {
+		await mkdir(folder, { recursive: true });
+	} catch (error) {
+		throw whyUnwritable(error, shown);
+	}
+}
+/** The record in a folder that `event` or `merge` wrote. */
+async function recordIn(io, folder) {
+	const shown = path.join(folder, recordFile);
+	const { bytes } = await readFileSafely(path.resolve(io.cwd, shown), {
+		most: recordBytes,
+		shown
+	});
+	return parseRecord(new TextDecoder().decode(bytes), shown);
+}
+/** Earlier events, each by its record or its fingerprints. */
+async function earlierGiven(io, named) {
+	const earlier = [];
+	for (const file of named) {
+		const { bytes } = await readFileSafely(path.resolve(io.cwd, file), {
+			most: recordBytes,
+			shown: file
+		});
+		earlier.push(await parseEarlier(new TextDecoder().decode(bytes), file));
+	}
+	return earlier;
+}
+/** Decisions beside the event file; none when there is no such file. */
+async function decisionsIn(root) {
+	let bytes;
+	try {
+		({bytes} = await readFileSafely(path.join(root, decisionsFile), {
+			most: 64 * limits$37.factsBytes,
+			root,
+			shown: decisionsFile
+		}));
+	} catch (error) {
+		if (error instanceof Problem && error.code === "file-missing") return [];
+		throw error;
+	}
+	return decisionsFrom(parseJson(new TextDecoder().decode(bytes), "facts-wrong", decisionsFile), decisionsFile);
+}
+/** Writes the record of a part: what it shows is shown by the whole. */
+async function writePart(folder, record) {
+	await writeWhole(path.join(folder, recordFile), printRecord(record));
+}
+/** Writes the record and everything that is made from it. */
+async function writeEvent(folder, record, decisions, before) {
+	const files = {
+		...await viewFiles(record, decisions, before),
+		[marksFile]: printMarks(marksOfEvent(record)),
+		[recordFile]: printRecord(record)
+	};
+	for (const [name, text] of Object.entries(files)) await writeWhole(path.join(folder, name), text);
+}
+/** Writes anew what shows decisions, and nothing else. */
+async function writeViews(folder, record, decisions) {
+	for (const [name, text] of Object.entries(await viewFiles(record, decisions, null))) await writeWhole(path.join(folder, name), text);
+}
+async function viewFiles(record, decisions, before) {
+	const view = viewOf(record, decisions, before === null ? null : changesSince(before, record));
+	return {
+		"overview.html": await renderOverview(view),
+		"summary.csv": renderSummaryCsv(view),
+		"summary.md": renderSummaryMarkdown(view)
+	};
+}
+// src/event/entries.ts
+/** Minutes over which the line in W/kg is held against a rider, where the event names none. */
+const lineMinutes = 20;
+/** Riders of the event file, and what the results add to them; numbers of either list count. */
+function joinLists(own, results) {
+	const joined = new Map(own.map((rider) => [sameNumber(rider.number), rider]));
+	for (const rider of results) {
+		const before = joined.get(sameNumber(rider.number));
+		joined.set(sameNumber(rider.number), before === void 0 ? rider : {
+			...rider,
+			...before
+		});
+	}
+	return [...joined.values()];
+}
+/** One entry a rider, in the order of the numbers, whatever order they were listed or found in. */
+function draftEntries(file, riders, matched) {
+	const listed = new Map(riders.map((rider) => [sameNumber(rider.number), rider]));
+	const found = new Map(matched.map((one) => [sameNumber(one.number), one]));
+	return [.../* @__PURE__ */ new Set([...listed.keys(), ...found.keys()])].map((key) => draft(file, listed.get(key) ?? { number: found.get(key).number }, found.get(key))).sort((a, b) => byNumber(a.number, b.number));
+}
+/** 2 before 11, and B7 after both. */
+function byNumber(a, b) {
+	const [x, y] = [Number(a), Number(b)];
+	if (Number.isNaN(x) !== Number.isNaN(y)) return Number.isNaN(x) ? 1 : -1;
+	if (!Number.isNaN(x) && x !== y) return x - y;
+	return a < b ? -1 : a > b ? 1 : 0;
+}
+function draft(file, rider, found) {
+	const terms = termsOf(file, rider.category);
+	const own = rider.primary !== void 0;
+	return {
+		number: rider.number,
+		name: rider.name ?? null,
+		id: rider.id ?? null,
+		category: rider.category ?? null,
+		place: rider.place ?? null,
+		race: raceOf(terms, rider.place),
+		rules: terms.rules ?? null,
+		primary: rider.primary ?? found?.primary ?? null,
+		seconds: rider.seconds ?? (own ? [] : found?.seconds ?? []),
+		history: rider.history ?? found?.history ?? null,
+		facts: rider.facts ?? found?.facts ?? null,
+		secondsAbove: lineOf(terms)
+	};
+}
+/** The event's terms with what differs for a category. */
+function termsOf(file, category) {
+	const own = category !== void 0 && file.categories !== void 0 && Object.hasOwn(file.categories, category) ? file.categories[category] : {};
+	const { start, finish, kind, required, rules, secondRecordings } = {
+		...file,
+		...own
+	};
+	return present({
+		start,
+		finish,
+		kind,
+		required,
+		rules,
+		secondRecordings
+	});
+}
+function raceOf({ rules: _, secondRecordings, ...race }, place) {
+	const { top } = secondRecordings ?? {};
+	return top !== void 0 && place !== void 0 && place <= top ? withSecond(race) : race;
+}
+/** The same race, a second recording required. */
+function withSecond(race) {
+	const required = [.../* @__PURE__ */ new Set([...race.required ?? [], "second recording"])];
+	return {
+		...race,
+		required
+	};
+}
+function lineOf({ secondRecordings }) {
+	const { aboveWattsPerKg, minutes = lineMinutes } = secondRecordings ?? {};
+	return aboveWattsPerKg === void 0 ? null : {
+		wattsPerKg: aboveWattsPerKg,
+		minutes
+	};
+}
+function present(fields) {
+	return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== void 0));
+}
+// src/event/field.ts
+/** Submissions below which there is no field to speak of. */
+const leastField = 8;
+/** A finding of at least so many, and of such a share, says more about the event than about its riders. */
+const effect = {
+	riders: 5,
+	share: .25
+};
+/** Events at which meters must have differed the same way before it is said. */
+const leastEvents = 3;
+/** Riders on one serial number from whom on it is the recorder's habit, not one device in many hands. */
+const mostHands = 4;
+/** Scales the median absolute deviation of a normal sample to its standard deviation. */
+const toSpread = 1.4826;
+const audited$1 = (rows) => rows.filter(({ state }) => state === "audited");
+function byCategory(rows) {
+	const groups = /* @__PURE__ */ new Map();
+	for (const row of audited$1(rows)) groups.set(row.category, [...groups.get(row.category) ?? [], row]);
+	return new Map([...groups].sort(([a], [b]) => (a ?? "") < (b ?? "") ? -1 : 1));
+}
+/** Where the field lies in each check: median and reach by category, untouched by a few who lie far off. */
+function fieldRanges(rows) {
+	return [...byCategory(rows)].flatMap(([category, members]) => {
+		const values = /* @__PURE__ */ new Map();
+		for (const { rule, subject, unit, value } of members.flatMap(({ numbers }) => numbers)) {
+			const key = JSON.stringify([rule, subject]);
+			const held = values.get(key) ?? {
+				unit,
+				all: []
+			};
+			held.all.push(value);
+			values.set(key, held);
+		}
+		return [...values].filter(([, { all }]) => all.length >= leastField).map(([key, { unit, all }]) => {
+			const [rule, subject] = JSON.parse(key);
+			return {
+				category,
+				rule,
+				subject,
+				unit,
+				count: all.length,
+				...rangeOf(all, unit)
+			};
+		}).sort((a, b) => a.rule + a.subject < b.rule + b.subject ? -1 : 1);
+	});
+}
+function rangeOf(values, unit) {
+	const sorted = [...values].sort((a, b) => a - b);
+	const median = medianSorted(sorted);
+	const off = sorted.map((value) => Math.abs(value - median)).sort((a, b) => a - b);
+	return {
+		median: roundTo(median, unit),
+		low: roundTo(quantileSorted(sorted, .05), unit),
+		high: roundTo(quantileSorted(sorted, .95), unit),
+		spread: roundTo(toSpread * medianSorted(off), unit)
+	};
+}
+/** Findings of so many of a category at once that a cause common to all is likelier than as many causes. */
+function fieldEffects(rows) {
+	return [...byCategory(rows)].flatMap(([category, members]) => {
+		const riders = /* @__PURE__ */ new Map();
+		for (const row of members) for (const { rule, level } of row.findings) {
+			if (level === "note") continue;
+			riders.set(rule, (riders.get(rule) ?? /* @__PURE__ */ new Set()).add(row.number));
+		}
+		return [...riders].filter(([, hit]) => hit.size >= effect.riders && hit.size >= effect.share * members.length).map(([rule, hit]) => ({
+			category,
+			rule,
+			of: members.length,
+			riders: [...hit]
+		})).sort((a, b) => a.rule < b.rule ? -1 : 1);
+	});
+}
+/** Devices that recorded for two riders at the same time. */
+function sharedDevices(rows) {
+	const held = /* @__PURE__ */ new Map();
+	for (const { number, recordings } of rows) for (const { device, sha256, from, to } of recordings) if (device !== null) held.set(device, [...held.get(device) ?? [], {
+		number,
+		sha256,
+		from,
+		to
+	}]);
+	return [...held].map(([device, spans]) => {
+		const riders = spans.filter((one) => spans.some((other) => other.number !== one.number && other.sha256 !== one.sha256 && other.from < one.to && one.from < other.to));
+		return {
+			device,
+			riders: [...new Set(riders.map(({ number }) => number))].sort(byNumber)
+		};
+	}).filter(({ riders }) => riders.length > 1 && riders.length < mostHands).sort((a, b) => a.device < b.device ? -1 : 1);
+}
+/** Differences between a rider's meters that were beyond doubt, in the same direction, at event after event. */
+function repeatedDifferences(rows, earlier, rules) {
+	return rows.flatMap((row) => row.id === null ? [] : rules.flatMap((rule) => {
+		const now = numberOf$1(row, rule);
+		if (now === null || sideOf(now.interval) === 0) return [];
+		const before = earlier.flatMap(({ event, rows: theirs }) => {
+			const same = theirs.find(({ id }) => id === row.id);
+			const then = same === void 0 ? null : numberOf$1(same, rule);
+			return then === null ? [] : [{
+				event,
+				then
+			}];
+		});
+		if (!before.every(({ then }) => sideOf(then.interval) === sideOf(now.interval)) || before.length + 1 < leastEvents) return [];
+		const values = before.map(({ event, then: { value, unit } }) => ({
+			event,
+			value,
+			unit
+		}));
+		return [{
+			number: row.number,
+			rule,
+			values
+		}];
+	}));
+}
+function numberOf$1({ numbers }, rule) {
+	return numbers.find((one) => one.rule === rule && one.subject === "pair") ?? null;
+}
+const sideOf = ([low, high]) => low > 0 ? 1 : high < 0 ? -1 : 0;
+/** Starting places of which one is chosen. */
+const reach = 60;
+/**
+* Least share of a stretch's samples at which the channel bends, and least number of different changes.
+* Cadence moves by a turn or two, so that two riders' may agree for long where it is smooth.
+*/
+const telling = {
+	p: {
+		share: .4,
+		changes: 4
+	},
+	c: {
+		share: .6,
+		changes: 5
+	}
+};
+const hexDigits = 12;
+/** The marks of a recording's power, and of its cadence, which stays where somebody rescaled power. */
+async function marksOf({ channels }) {
+	return [...await marksIn("p", channels.power), ...await marksIn("c", channels.cadence)].map(({ channel, at, digest }) => `${channel}${at.toString(36)}.${digest}`).join(" ");
+}
+/** Marks from their text; what is none is passed over. */
+function parseMarks(text) {
+	return [...text.matchAll(/(?:^| )([pc])([0-9a-z]{1,6})\.([0-9a-f]{12})(?= |$)/g)].map(([, channel, at, digest]) => ({
+		channel,
+		at: Number.parseInt(at, 36),
+		digest
+	}));
+}
+async function marksIn(channel, values) {
+	if (values === void 0 || values.length < 30) return [];
+	const chosen = choose(values, telling[channel]);
+	return Promise.all(chosen.map(async (at) => ({
+		channel,
+		at,
+		digest: (await digestOf(channel, values, at)).slice(0, hexDigits)
+	})));
+}
+/** In every run of `reach` starting places the one of least hash; of equal ones the last. */
+function choose(values, least) {
+	const hashes = rollingHashes(values, 30);
+	const bends = tellingPlaces(values, least);
+	const usable = (at) => !Number.isNaN(hashes[at]) && bends[at] === 1;
+	const chosen = [];
+	let low = -1;
+	for (let at = 0; at < hashes.length; at++) {
+		if (low >= 0 && low <= at - reach) {
+			low = -1;
+			for (let i = Math.max(0, at - reach + 1); i < at; i++) if (usable(i) && (low < 0 || hashes[i] <= hashes[low])) low = i;
+		}
+		if (usable(at) && (low < 0 || hashes[at] <= hashes[low])) low = at;
+		if (at >= 59 && low >= 0 && chosen.at(-1) !== low) chosen.push(low);
+	}
+	return chosen;
+}
+/** Where a stretch holds enough of a rider to be told from any other: 1, elsewhere 0. */
+function tellingPlaces(values, least) {
+	const places = new Uint8Array(Math.max(0, values.length - 30 + 1));
+	for (let at = 0; at < places.length; at++) {
+		let bends = 0;
+		const changes = /* @__PURE__ */ new Set();
+		for (let i = at + 1; i < at + 30; i++) {
+			const change = values[i] - values[i - 1];
+			if (change !== 0) changes.add(change);
+			if (i > at + 1 && change !== values[i - 1] - values[i - 2]) bends++;
+		}
+		if (bends >= least.share * 30 && changes.size >= least.changes) places[at] = 1;
+	}
+	return places;
+}
+function digestOf(channel, values, at) {
+	return sha256(new TextEncoder().encode(`${channel}:${values.subarray(at, at + 30).join()}`));
+}
+// src/event/match.ts
+/** Endings of what is read as a recording, also gzipped or packed. */
+const recording$1 = /\.(fit|tcx|gpx|csv)(\.gz)?$|\.zip$/i;
+/** A calendar day at the front of a name is no rider's number. */
+const day = /^(19|20)\d\d[-_.]?\d\d[-_.]?\d\d/;
+/**
+* Matches files with riders by names alone: a folder that begins with the rider's number, the nearest to the
+* file, or else the file's own name. Of several recordings the names must say which is the `primary` and which
+* is a `second`; one alone is the primary. `history` (a folder or ZIP) or `profile.json` is the rider's past,
+* `rider.json` the facts. Whatever leaves a doubt is listed with its reason and belongs to nobody.
+*
+* @param files paths with `/`, a member of a ZIP as if the ZIP were a folder
+* @param known numbers of the start list; null without one, when any number counts
+*/
+function matchFiles(files, known) {
+	const list = known === null ? null : new Map(known.map((number) => [sameNumber(number), number]));
+	const byRider = /* @__PURE__ */ new Map();
+	const unmatched = [];
+	const refuse = (file, why, hint) => unmatched.push({
+		file,
+		why,
+		hint
+	});
+	for (const file of files) {
+		const kept = roleOf(file);
+		if (kept === null) continue;
+		const found = numberIn(kept.named, list);
+		if (typeof found !== "string") refuse(file, found.why, found.hint);
+		else byRider.set(found, [...byRider.get(found) ?? [], kept]);
+	}
+	return {
+		matched: [...byRider].map(([number, kept]) => settle(number, kept, refuse)),
+		unmatched: unmatched.sort((a, b) => a.file < b.file ? -1 : 1)
+	};
+}
+function roleOf(file) {
+	const parts = file.split("/");
+	const past = parts.findIndex((part) => /^history(\.zip)?$/i.test(part));
+	if (past >= 0) {
+		const named = parts.slice(0, past);
+		return {
+			file,
+			as: "history",
+			whole: parts.slice(0, past + 1).join("/"),
+			named
+		};
+	}
+	const last = parts.at(-1);
+	if (/(^|[-_ .])profile\.json$/i.test(last)) return {
+		file,
+		as: "history",
+		whole: file,
+		named: parts
+	};
+	if (/(^|[-_ .])rider\.json$/i.test(last)) return {
+		file,
+		as: "facts",
+		whole: file,
+		named: parts
+	};
+	return recording$1.test(last) ? {
+		file,
+		as: "recording",
+		whole: file,
+		named: parts
+	} : null;
+}
+/** The number that a path names, or why it names none. */
+function numberIn(parts, list) {
+	const folders = parts.slice(0, -1);
+	const own = parts.at(-1) ?? "";
+	const fromFolder = [...folders, ...own.includes(".") ? [] : [own]].map((part) => numberOf(part, list)).filter((one) => one !== null).at(-1);
+	const fromName = own.includes(".") ? numberOf(own, list) : null;
+	if (fromFolder !== void 0 && fromName !== null && list?.has(sameNumber(fromName)) && fromFolder !== fromName) return {
+		why: `its folder says rider ${fromFolder}, its name says rider ${fromName}`,
+		hint: "Move or rename the file so that both say the same"
+	};
+	const found = fromFolder ?? fromName;
+	if (found === null) return {
+		why: "no rider's number is at the start of its name or of its folder",
+		hint: "Put the number first, like “17-primary.fit”, or the file into the folder “17”"
+	};
+	if (list !== null && !list.has(sameNumber(found))) return {
+		why: `no rider of the start list bears the number ${found}`,
+		hint: "Add the rider, or rename the file"
+	};
+	return list?.get(sameNumber(found)) ?? found;
+}
+/** The number at the front of a name: one of the list as it stands, or up to five digits. */
+function numberOf(part, list) {
+	const token = /^[A-Za-z0-9]+/.exec(part)?.[0] ?? "";
+	const listed = list?.get(sameNumber(token));
+	if (listed !== void 0) return listed;
+	if (day.test(part)) return null;
+	const digits = /^0*(\d{1,5})(?![A-Za-z0-9])/.exec(part)?.[1];
+	if (digits === void 0) return null;
+	return list?.get(digits) ?? digits;
+}
+function settle(number, kept, refuse) {
+	const only = (as, what) => {
+		const all = [...new Set(kept.filter((one) => one.as === as).map((one) => one.whole))];
+		if (all.length < 2) return all[0] ?? null;
+		for (const file of all) refuse(file, `rider ${number} has ${all.length} of ${what}`, "Leave the one that counts");
+		return null;
+	};
+	return {
+		number,
+		...rolesOf(number, kept.filter((one) => one.as === "recording").map(({ file }) => file), refuse),
+		history: only("history", "histories"),
+		facts: only("facts", "files of facts")
+	};
+}
+const says = (word) => (file) => new RegExp(`(^|[^a-z])${word}s?([^a-z]|$)`, "i").test(file.split("/").at(-1));
+function rolesOf(number, files, refuse) {
+	if (files.length === 1 && !says("second")(files[0])) return {
+		primary: files[0],
+		seconds: []
+	};
+	const primaries = files.filter(says("primary"));
+	const seconds = files.filter((file) => says("second")(file) && !says("primary")(file));
+	const others = files.filter((file) => !primaries.includes(file) && !seconds.includes(file));
+	const hint = "Name one file “primary” and each other “second”, like “17-primary.fit” and “17-second.fit”";
+	if (primaries.length !== 1) {
+		const many = primaries.length === 0 ? "none of" : `${primaries.length} of`;
+		for (const file of files) refuse(file, `${many} the ${files.length} recordings of rider ${number} is called primary`, hint);
+		return {
+			primary: null,
+			seconds: []
+		};
+	}
+	for (const file of others) refuse(file, `its name does not say what it is to rider ${number}`, hint);
+	return {
+		primary: primaries[0],
+		seconds
+	};
+}
+// src/event/results.ts
+/** Lines beyond which a list is no results list. */
+const mostLines = 2e4;
+/** What a column may hold, by the heading that people give it. */
+const headings = {
+	number: "number",
+	no: "number",
+	"no.": "number",
+	bib: "number",
+	place: "place",
+	rank: "place",
+	name: "name",
+	rider: "name",
+	id: "id",
+	licence: "id",
+	license: "id",
+	category: "category",
+	primary: "primary",
+	second: "seconds",
+	seconds: "seconds",
+	history: "history",
+	facts: "facts"
+};
+/**
+* The riders of a results list: a table with headings, parted by comma, semicolon or tab. Only the number is
+* needed; columns of other names are passed over; several second recordings stand in one cell, parted by |.
+*/
+function resultsFrom(text, where) {
+	const lines = text.replace(/^\uFEFF/, "").split(/\r\n|\n|\r/);
+	if (lines.length > mostLines) return {
+		riders: [],
+		problems: [wrong(where, 1, `there are more than ${mostLines} lines`)]
+	};
+	const head = lines[0] ?? "";
+	const mark = [
+		"	",
+		";",
+		","
+	].find((one) => head.includes(one)) ?? ",";
+	const names = cells(head, mark).map((cell) => cell.trim().toLowerCase());
+	const columns = names.map((name) => Object.hasOwn(headings, name) ? headings[name] : null);
+	if (!columns.includes("number")) return {
+		riders: [],
+		problems: [wrong(where, 1, "there is no column “number”", names.map((name) => nearest(name, ["number"])).find((one) => one !== null) === void 0 ? "The first line names the columns: number, place, name, category" : "Did you mean “number”?")]
+	};
+	const riders = [];
+	const problems = [];
+	const seen = /* @__PURE__ */ new Map();
+	for (const [index, line] of lines.entries()) {
+		if (index === 0 || line.trim() === "") continue;
+		const { rider, faults } = riderOf$1(cells(line, mark), columns);
+		const before = seen.get(sameNumber(rider.number));
+		if (before !== void 0) faults.push(`line ${before} bears the number ${rider.number} too`);
+		seen.set(sameNumber(rider.number), index + 1);
+		problems.push(...faults.map((what) => wrong(where, index + 1, what)));
+		if (faults.length === 0) riders.push(rider);
+	}
+	return {
+		riders,
+		problems
+	};
+}
+function riderOf$1(values, columns) {
+	const faults = [];
+	const rider = { number: "" };
+	for (const [at, column] of columns.entries()) {
+		const value = (values[at] ?? "").trim();
+		if (column === null || value === "" && column !== "number") continue;
+		if (column === "place") {
+			if (/^\d+$/.test(value)) rider.place = Number(value);
+		} else if (column === "seconds") rider.seconds = value.split("|").map((one) => one.trim());
+		else rider[column] = value;
+	}
+	if (!numberPattern.test(rider.number)) faults.push(`“${rider.number}” is no rider's number: up to 20 letters, digits, - and _`);
+	const { primary, seconds = [], history, facts } = rider;
+	for (const path of [
+		primary,
+		...seconds,
+		history,
+		facts
+	]) {
+		const why = typeof path === "string" ? whyNoPath(path) : null;
+		if (why !== null) faults.push(why);
+	}
+	return {
+		rider,
+		faults
+	};
+}
+/** The cells of a line; in quotation marks a cell may hold the mark, and a doubled quotation mark is one. */
+function cells(line, mark) {
+	const found = [];
+	let cell = "";
+	let quoted = false;
+	for (let at = 0; at < line.length; at++) {
+		const character = line[at];
+		if (quoted && character === "\"" && line[at + 1] === "\"") {
+			cell += "\"";
+			at++;
+		} else if (character === "\"" && (quoted || cell.trim() === "")) quoted = !quoted;
+		else if (character === mark && !quoted) {
+			found.push(cell);
+			cell = "";
+		} else cell += character;
+	}
+	return [...found, cell];
+}
+function wrong(where, line, what, hint) {
+	return new Problem({
+		code: "facts-wrong",
+		what,
+		where: `${where} › line ${line}`,
+		...hint === void 0 ? {} : { hint }
+	});
+}
+// src/event/shared.ts
+/** Marks that must agree at one distance before two recordings are said to share content: few may be chance. */
+const leastMarks = 3;
+/** Recordings beyond which a mark tells nobody from anybody: a device's test pattern, not a ride. */
+const mostHolders = 50;
+/**
+* Pairs of recordings of two riders, or of this event and an earlier one, that share content, each with the
+* seconds that are certainly the same: those under marks that agree, one behind the other at one distance.
+*/
+function sharedContent(rows, earlier) {
+	const holders = [];
+	const byDigest = /* @__PURE__ */ new Map();
+	const hold = (holder, marks) => {
+		const index = holders.push(holder) - 1;
+		for (const { channel, at, digest } of marks) {
+			const key = channel + digest;
+			const places = byDigest.get(key);
+			if (places === void 0) byDigest.set(key, [{
+				holder: index,
+				at
+			}]);
+			else if (places.length <= mostHolders) places.push({
+				holder: index,
+				at
+			});
+		}
+	};
+	for (const row of rows) for (const { role, marks } of row.recordings) hold({
+		event: null,
+		number: row.number,
+		role
+	}, parseMarks(marks));
+	for (const { event, recordings } of earlier) for (const { code, marks } of recordings) hold({
+		event,
+		number: null,
+		role: code
+	}, parseMarks(marks));
+	return pairsOf(holders, byDigest);
+}
+function pairsOf(holders, byDigest) {
+	const pairs = /* @__PURE__ */ new Map();
+	for (const [key, places] of byDigest) {
+		if (places.length < 2 || places.length > mostHolders) continue;
+		for (const [i, first] of places.entries()) for (const second of places.slice(i + 1)) {
+			if (!comparable(holders[first.holder], holders[second.holder])) continue;
+			const pair = `${first.holder} ${second.holder}`;
+			const distances = pairs.get(pair) ?? /* @__PURE__ */ new Map();
+			const distance = key[0] + (second.at - first.at);
+			distances.set(distance, [...distances.get(distance) ?? [], first.at]);
+			pairs.set(pair, distances);
+		}
+	}
+	return [...pairs].flatMap(([pair, distances]) => {
+		const [a, b] = pair.split(" ").map((index) => holders[Number(index)]);
+		const seconds = Math.max(...[...distances.values()].map(covered));
+		return seconds === 0 ? [] : [{
+			a,
+			b,
+			seconds
+		}];
+	});
+}
+/** Earlier events were compared with one another in their time; a rider's own recordings are audited together. */
+function comparable(a, b) {
+	if (a.event !== null && b.event !== null) return false;
+	return a.event !== b.event || a.number !== b.number;
+}
+/** Samples under marks that begin at these places. */
+function covered(places) {
+	if (places.length < leastMarks) return 0;
+	let sum = 0;
+	let reached = -1;
+	for (const at of [...places].sort((a, b) => a - b)) {
+		sum += at + 30 - Math.max(at, reached);
+		reached = at + 30;
+	}
+	return sum;
+}
+// src/event.ts
+/**
+* Submissions → event: plan, audit each by itself, compare them, keep a record. The third table of contents.
+*/
+/**
+* Everything that is known of an event before a recording is opened, with everything that is wrong; no plan
+* when nothing can be made of the event file itself.
+*/
+async function planEvent(source, disk) {
+	const { file, problems } = await fileOf(source);
+	if (file === null) return {
+		plan: null,
+		file,
+		problems
+	};
+	const found = [...problems, ...await termProblems(file, source.name)];
+	const attempt = collector(found);
+	const results = await attempt(async () => {
+		if (file.results === void 0) return [];
+		const { text } = await disk.readText(file.results);
+		const read = resultsFrom(text, file.results);
+		found.push(...read.problems);
+		return read.riders;
+	});
+	const riders = joinLists(file.riders ?? [], results ?? []);
+	const hasList = file.riders !== void 0 || file.results !== void 0;
+	const folder = file.submissions ?? (source.kind === "folder" || !hasList ? "." : null);
+	const named = new Set(riders.flatMap(({ primary, seconds = [] }) => [primary, ...seconds]));
+	const { matched, unmatched } = matchFiles((folder === null ? [] : await attempt(() => disk.filesBelow(folder)) ?? []).filter((path) => !named.has(path)), hasList ? riders.map(({ number }) => number) : null);
+	const entries = [];
+	for (const { facts, ...draft } of draftEntries(file, riders, matched)) {
+		const rider = await attempt(() => riderOf(facts, draft.number, source.name, disk));
+		for (const path of [
+			draft.primary,
+			...draft.seconds,
+			draft.history
+		]) {
+			const why = path === null ? null : await disk.whyNot(path);
+			if (why !== null) found.push(why);
+		}
+		entries.push({
+			...draft,
+			rider: rider?.facts ?? {},
+			factInputs: rider?.inputs ?? []
+		});
+	}
+	if (entries.length === 0) found.push(nothingFound(source.name));
+	const { start, finish, kind, required } = termsOf(file, void 0);
+	const race = Object.fromEntries(Object.entries({
+		start,
+		finish,
+		kind,
+		required
+	}).filter(([, value]) => value !== void 0));
+	return {
+		plan: {
+			name: file.name,
+			race,
+			entries,
+			unmatched
+		},
+		file,
+		problems: found
+	};
+}
+async function fileOf(source) {
+	if (source.kind === "folder") return {
+		file: { name: source.name },
+		problems: []
+	};
+	try {
+		return await eventFileFrom(parseJson(source.text, "facts-wrong", source.name), source.name);
+	} catch (error) {
+		if (!(error instanceof Problem)) throw error;
+		return {
+			file: null,
+			problems: [error]
+		};
+	}
+}
+/** Times that are on no calendar, or a finish before the start: of the event and of each category. */
+async function termProblems(file, where) {
+	const found = [];
+	const attempt = collector(found);
+	for (const category of [void 0, ...Object.keys(file.categories ?? {})]) {
+		const { rules: _, secondRecordings: __, ...race } = termsOf(file, category);
+		const place = category === void 0 ? where : `${where} › categories › ${category}`;
+		await attempt(() => raceFrom(race, place));
+	}
+	return found;
+}
+/** Runs one step after another and keeps what each finds wrong, so that all of it is told at once. */
+function collector(found) {
+	return async (step) => {
+		try {
+			return await step();
+		} catch (error) {
+			if (!(error instanceof Problem)) throw error;
+			found.push(error);
+			return null;
+		}
+	};
+}
+async function riderOf(facts, number, where, disk) {
+	if (facts === null || facts === void 0) return {
+		facts: {},
+		inputs: []
+	};
+	if (typeof facts !== "string") return {
+		facts: await riderFrom(facts, `${where} › rider ${number} › facts`),
+		inputs: []
+	};
+	const { text, sha256 } = await disk.readText(facts);
+	const inputs = [{
+		role: "rider",
+		name: facts,
+		sha256
+	}];
+	return {
+		facts: await riderFrom(parseJson(text, "facts-wrong", facts), facts),
+		inputs
+	};
+}
+function nothingFound(where) {
+	return new Problem({
+		code: "facts-wrong",
+		what: "no submission was found",
+		where,
+		hint: "List the riders, or put each rider’s files into a folder that begins with the rider’s number"
+	});
+}
+/**
+* Audits one entry: its report, fit to publish where `redacted`, and its row in the record.
+*
+* @throws Problem when the primary cannot be read
+*/
+async function auditEntry(entry, handedIn, rules, redacted) {
+	const submission = await readSubmission({
+		...handedIn,
+		rider: entry.rider,
+		race: entry.race
+	});
+	const race = isAboveLine(entry, submission.primary) ? withSecond(entry.race) : entry.race;
+	const whole = auditRecordings({
+		...submission,
+		race
+	}, rules);
+	const report = redacted ? redact(whole) : whole;
+	return {
+		report,
+		row: await rowOf$1(entry, report, [submission.primary, ...submission.seconds])
+	};
+}
+/** Whether the rider held the power from which the event asks for a second recording. */
+function isAboveLine({ secondsAbove, rider, race }, primary) {
+	const { massKg } = rider;
+	if (secondsAbove === null || massKg === void 0) return false;
+	const { series } = normalise(primary, "primary");
+	const { power } = series.channels;
+	if (power === void 0) return false;
+	const at = (instant, otherwise) => instant === void 0 ? otherwise : Math.round(Date.parse(instant) / 1e3) - series.start;
+	const { watts } = meanMaximal(power, [Math.round(secondsAbove.minutes * 60)], at(race.start, 0), at(race.finish, series.length));
+	return watts[0] / massKg >= secondsAbove.wattsPerKg;
+}
+async function rowOf$1(entry, report, recordings) {
+	const { redacted } = report.settings;
+	const subject = subjectNames(report);
+	const { judged, notApplicable, failed } = report.reach;
+	const told = outline(report).raised.flatMap(({ findings }) => findings);
+	return {
+		...listed(entry),
+		...redacted ? {
+			name: null,
+			id: null
+		} : {},
+		state: "audited",
+		why: null,
+		grade: report.grade,
+		reach: {
+			judged,
+			notApplicable,
+			failed
+		},
+		missing: report.missing,
+		findings: told.flatMap(({ finding, claim }) => {
+			const { rule, level, value, unit, interval, limits, expected, explainedBy } = finding;
+			if (level === "none") return [];
+			return {
+				rule,
+				subject: subject(finding.subject),
+				level,
+				value,
+				unit,
+				interval,
+				limits,
+				expected: expected?.field ?? null,
+				explainedBy,
+				claim: plain$1(claim)
+			};
+		}),
+		numbers: report.measurements.flatMap(({ rule, subject: about, value, unit, interval }) => value === null || unit === null || interval === null ? [] : {
+			rule,
+			subject: subject(about),
+			value,
+			unit,
+			interval
+		}),
+		recordings: await Promise.all(recordings.map((one, i) => keptOf(one, i, entry, redacted))),
+		report: reportFolder(entry.number)
+	};
+}
+/** "pair:1f2e3d4c" says nothing across riders; "pair", the first, does. */
+function subjectNames({ submission }) {
+	const order = submission.seconds.map(({ subject }) => subject.slice(subject.indexOf(":") + 1));
+	return (subject) => {
+		const [kind, code] = subject.split(":");
+		const at = code === void 0 ? 0 : order.indexOf(code);
+		return at > 0 ? `${kind} ${at + 1}` : kind;
+	};
+}
+async function keptOf(recording, index, { primary, seconds }, redacted) {
+	const { time, device, sha256 } = recording;
+	const role = index === 0 ? "primary" : index === 1 ? "second" : `second ${index}`;
+	const path = index === 0 ? primary : seconds.find((one) => one.split("/").at(-1) === recording.name);
+	const { maker, product, serial } = device;
+	return {
+		role,
+		file: redacted ? role : path ?? recording.name,
+		sha256,
+		from: Math.round(time.reduce((a, b) => Math.min(a, b), Infinity)),
+		to: Math.round(time.reduce((a, b) => Math.max(a, b), -Infinity)),
+		device: serial === null || redacted ? null : [
+			maker,
+			product,
+			serial
+		].filter(Boolean).join(" "),
+		marks: await marksOf(recording)
+	};
+}
+/** What is common to all submissions, part or whole. */
+function recordHead(plan, sets) {
+	const titles = /* @__PURE__ */ new Map();
+	for (const { rules } of sets.values()) for (const { id, title, family } of rules) titles.set(id, {
+		title,
+		family
+	});
+	return {
+		tool,
+		event: {
+			name: plan.name,
+			race: plan.race
+		},
+		rules: [...sets].map(([folder, { name, sha256 }]) => ({
+			folder,
+			name,
+			sha256
+		})).sort((a, b) => (a.folder ?? "") < (b.folder ?? "") ? -1 : 1),
+		titles: Object.fromEntries([...titles].sort(([a], [b]) => a < b ? -1 : 1))
+	};
+}
+/** What only the submissions together can show. */
+function crossChecks(plan, rows, sets, earlier) {
+	const folders = new Map(plan.entries.map(({ number, rules }) => [number, rules]));
+	const ruleOf = (number) => sets.get(folders.get(number ?? "") ?? null)?.rules.find(({ measure }) => measure === "shared-seconds");
+	const shared = sharedContent(rows, earlier.map((one) => one.marks)).flatMap(({ a, b, seconds }) => {
+		const rule = ruleOf(a.number);
+		if (rule === void 0 || rule.off !== void 0) return [];
+		const { level } = verdictOf(rule, {
+			value: seconds,
+			interval: [seconds, seconds],
+			unit: "s"
+		});
+		if (level === "none") return [];
+		return [{
+			rule: rule.id,
+			level,
+			seconds,
+			a: {
+				number: a.number,
+				role: a.role
+			},
+			b
+		}];
+	});
+	const differences = [...sets.values()].flatMap(({ rules }) => rules).filter(({ measure }) => measure === "overall-difference").map(({ id }) => id);
+	const before = earlier.map((one) => ({
+		event: one.marks.event,
+		rows: one.rows
+	}));
+	return {
+		shared,
+		devices: sharedDevices(rows),
+		field: fieldRanges(rows),
+		effects: fieldEffects(rows),
+		repeated: repeatedDifferences(rows, before, [...new Set(differences)])
+	};
+}
+// src/cli/event-disk.ts
+/** What a recording is called, by its ending. */
+const recording = /\.(fit|tcx|gpx|csv)(\.gz)?$/i;
+/** The files of an event, none outside its folder and none behind a link. */
+var EventFiles = class {
+	root;
+	/** The archive opened last: riders of one ZIP come one after the other. */
+	archive = null;
+	constructor(root) {
+		this.root = root;
+	}
+	async readText(place) {
+		const { bytes } = await this.read(place, limits$37.factsBytes);
+		return {
+			text: new TextDecoder().decode(bytes),
+			sha256: await sha256(bytes)
+		};
+	}
+	/** The bytes of a file, or of a member of a ZIP. @throws Problem */
+	async read(place, most = limits$37.recordingBytes) {
+		const { file, member } = await this.locate(place);
+		const name = place.split("/").at(-1);
+		await refuseOutside(this.root, this.full(file));
+		if (member === null) {
+			const { bytes } = await readFileSafely(this.full(file), {
+				most,
+				root: this.root,
+				shown: place
+			});
+			return {
+				name,
+				bytes
+			};
+		}
+		const bytes = await openMember(await this.open(file), member).catch(placed(place));
+		if (bytes === null) throw missing(place);
+		return {
+			name,
+			bytes
+		};
+	}
+	async whyNot(place) {
+		try {
+			const { file, member } = await this.locate(place);
+			await refuseOutside(this.root, this.full(file));
+			if (await lstat(this.full(file)).catch(() => null) === null) return missing(place);
+			if (member === null) return null;
+			return memberNames(await this.open(file)).includes(member) ? null : missing(place);
+		} catch (error) {
+			if (error instanceof Problem) return error;
+			throw error;
+		}
+	}
+	async filesBelow(folder) {
+		await refuseOutside(this.root, this.full(folder));
+		const prefix = folder === "." ? "" : `${folder.replace(/\/+$/, "")}/`;
+		const found = [];
+		for (const { name } of await filesBelow(this.full(folder))) {
+			const place = prefix + name;
+			if (/\.zip$/i.test(name) && !/(^|\/)history(\.zip|\/)/i.test(name)) found.push(...await this.inside(place));
+			else found.push(place);
+		}
+		return found;
+	}
+	/** A ZIP of one recording is that recording; of several, a folder of them. One that cannot be read stays. */
+	async inside(archive) {
+		try {
+			const names = memberNames(await this.open(archive)).filter((name) => !/(^|\/)(\.|__MACOSX)/.test(name));
+			return names.filter((name) => recording.test(name)).length < 2 ? [archive] : names.map((name) => `${archive}/${name}`);
+		} catch (error) {
+			if (error instanceof Problem) return [archive];
+			throw error;
+		}
+	}
+	async open(file) {
+		if (this.archive?.file !== file) {
+			const { bytes } = await readFileSafely(this.full(file), {
+				most: limits$37.archiveBytes,
+				root: this.root,
+				shown: file
+			});
+			this.archive = {
+				file,
+				bytes
+			};
+		}
+		return this.archive.bytes;
+	}
+	async locate(place) {
+		const parts = place.split("/");
+		for (const [at, part] of parts.slice(0, -1).entries()) {
+			if (!/\.zip$/i.test(part)) continue;
+			const file = parts.slice(0, at + 1).join("/");
+			if ((await lstat(this.full(file)).catch(() => null))?.isFile()) return {
+				file,
+				member: parts.slice(at + 1).join("/")
+			};
+		}
+		return {
+			file: place,
+			member: null
+		};
+	}
+	full(place) {
+		return path.join(this.root, ...place.split("/"));
+	}
+};
+function missing(where) {
+	return new Problem({
+		code: "file-missing",
+		what: "there is no such file",
+		where,
+		hint: "Look at the spelling; paths start at the event file"
+	});
+}
+function placed(where) {
+	return (error) => {
+		throw error instanceof Problem ? error.at(where) : error;
+	};
+}
+// src/cli/event-plan.ts
+/**
+* The event that a file or folder names: a folder with one event file is that event, any other folder is an
+* event whose files are matched by number.
+*
+* @throws AggregateError of Problems: everything that is wrong at once
+*/
+async function eventGiven(io, named, settings) {
+	const { source, root } = await sourceOf(io, named);
+	const files = new EventFiles(root);
+	const { plan, problems } = await planEvent(source, files);
+	const found = [...problems];
+	const sets = await setsOf(io, files, plan, settings.rules, found);
+	if (plan === null || found.length > 0) throw new AggregateError(found);
+	return {
+		files,
+		plan,
+		sets,
+		digest: await planDigest(plan, recordHead(plan, sets), settings.redact === true)
+	};
+}
+async function sourceOf(io, named) {
+	const place = path.resolve(io.cwd, named);
+	if (!await stat(place).then((stats) => stats.isDirectory(), () => false)) return {
+		source: await fileSource(place, named),
+		root: path.dirname(place)
+	};
+	const found = (await filesIn(place)).filter(({ name }) => name.endsWith(eventFileEnding));
+	if (found.length > 1) throw new Problem({
+		code: "usage",
+		what: `this folder holds ${found.length} event files`,
+		where: named,
+		hint: `Name one of them: ${found.map(({ name }) => name).join(", ")}`
+	});
+	const only = found[0];
+	return only === void 0 ? {
+		source: {
+			kind: "folder",
+			name: path.basename(place)
+		},
+		root: place
+	} : {
+		source: await fileSource(only.path, path.join(named, only.name)),
+		root: place
+	};
+}
+/** Bytes of an event file: ten thousand riders with everything that may be said of them. */
+const eventBytes = 32 * limits$37.factsBytes;
+async function fileSource(place, shown) {
+	const { name, bytes } = await readFileSafely(place, {
+		most: eventBytes,
+		shown
+	});
+	return {
+		kind: "file",
+		name,
+		text: new TextDecoder().decode(bytes)
+	};
+}
+async function setsOf(io, files, plan, option, found) {
+	const folders = new Set(plan?.entries.map(({ rules }) => rules) ?? []);
+	const sets = /* @__PURE__ */ new Map();
+	for (const folder of folders) try {
+		sets.set(folder, await ruleSetOf(io, files, folder, option));
+	} catch (error) {
+		const all = error instanceof AggregateError ? error.errors : [error];
+		for (const one of all) {
+			if (!(one instanceof Problem)) throw error;
+			found.push(one);
+		}
+	}
+	return sets;
+}
+/** The rules of a folder of the event; for entries that name none, those that the user named. */
+async function ruleSetOf(io, files, folder, option) {
+	if (folder === null) return (await rulesGiven(io, option)).set;
+	await refuseOutside(files.root, files.full(folder));
+	return (await rulesGiven({
+		...io,
+		cwd: files.root
+	}, folder)).set;
+}
+// src/cli/case.ts
+/** Bytes of one report. */
+const reportBytes = 268435456;
+const examples$5 = `
+Examples:
+  $ wattassay case round-3.event.json 14 --from audited --out case-14
+
+The folder holds what both sides argue from: the report, the letter, the recordings as handed in, every checksum,
+and what was asked, answered and decided. It names no other rider. It holds health data: send it to nobody but the
+rider and those who decide.
+`;
+/** `wattassay case EVENT RIDER`. `done` is told the exit status. */
+function caseCommand(io, done) {
+	return new Command("case").summary("pack one rider's case into a folder for both sides").description("Packs one rider's report, recordings, checksums, letter and decisions into one folder for both sides.").argument("<event>", "the event file or folder").argument("<rider>", "the rider's number").requiredOption("--from <folder>", "the audited run").requiredOption("--out <folder>", "the folder to pack into").addOption(options$36.rules()).addHelpText("after", examples$5).action(async (named, rider, given) => done(await run$6(io, named, rider, given)));
+}
+async function run$6(io, named, rider, given) {
+	const event = await eventGiven(io, named, given);
+	const record = await recordIn(io, given.from);
+	const entry = event.plan.entries.find(({ number }) => sameNumber(number) === sameNumber(rider));
+	const row = record.rows.find(({ number }) => number === entry?.number);
+	if (entry === void 0 || row === void 0) throw new Problem({
+		code: "usage",
+		what: `that run holds no rider “${rider}”`,
+		where: given.from,
+		hint: "Run wattassay event again, or look at the number"
+	});
+	const decisions = (await decisionsIn(event.files.root)).filter((one) => isAbout(one, entry, event));
+	const files = [
+		...await reportsOf(io, given.from, row),
+		...await recordingsOf(event, entry),
+		{
+			name: "decisions.json",
+			bytes: new TextEncoder().encode(printDecisions(decisions))
+		}
+	];
+	await refuseOthers(files, row);
+	const lines = [];
+	for (const { name, bytes } of files) lines.push(`${await sha256(bytes)}  ${name}`);
+	const folder = path.resolve(io.cwd, given.out);
+	for (const { name, bytes } of files) await write$1(path.join(folder, ...name.split("/")), bytes);
+	await writeWhole(path.join(folder, "SHA256SUMS"), `${lines.sort().join("\n")}\n`);
+	io.stdout.write(`${files.length} files in ${given.out}\n`);
+	if (row.report === null) remark(io, "there is no report: this submission could not be audited");
+	return status.done;
+}
+function isAbout({ rider, event }, { number }, { plan }) {
+	return rider === number && (event ?? plan.name) === plan.name;
+}
+async function reportsOf(io, from, { number, report }) {
+	if (report === null) return [];
+	const files = [];
+	for (const name of [
+		"report.html",
+		"report.json",
+		"letter.txt"
+	]) {
+		const shown = path.join(from, ...reportFolder(number).split("/"), name);
+		files.push({
+			name,
+			bytes: (await readFileSafely(path.resolve(io.cwd, shown), {
+				most: reportBytes,
+				shown
+			})).bytes
+		});
+	}
+	return files;
+}
+/** Recordings under the names by which they were handed in, apart where two bear one name. */
+async function recordingsOf({ files }, { primary, seconds }) {
+	const found = [];
+	for (const [index, place] of [primary, ...seconds].entries()) {
+		if (place === null) continue;
+		const role = index === 0 ? "primary" : index === 1 ? "second" : `second-${index}`;
+		const { name, bytes } = await files.read(place, limits$37.recordingBytes);
+		found.push({
+			name: `recordings/${role}/${name}`,
+			bytes
+		});
+	}
+	return found;
+}
+/** A case argues from the files that were audited: others under the same names would be another case. */
+async function refuseOthers(files, { recordings }) {
+	const known = new Set(recordings.map((one) => one.sha256));
+	if (known.size === 0) return;
+	const now = /* @__PURE__ */ new Set();
+	for (const { name, bytes } of files) if (name.startsWith("recordings/")) now.add(await sha256(bytes));
+	if ([...known].filter((digest) => !now.has(digest)).length === 0) return;
+	throw new Problem({
+		code: "report-wrong",
+		what: "the recordings are no longer the ones that were audited",
+		hint: "Run wattassay event again, then pack the case"
+	});
+}
+async function write$1(file, bytes) {
+	try {
+		await mkdir(path.dirname(file), { recursive: true });
+	} catch (error) {
+		throw whyUnwritable(error, file);
+	}
+	await writeWhole(file, bytes);
+}
+// src/cli/decide.ts
+const examples$4 = `
+Examples:
+  $ wattassay decide round-3.event.json 14 late-drift --asked 2026-03-15 --due 2026-03-18
+  $ wattassay decide round-3.event.json 14 late-drift --answered 2026-03-16 --answer "No spin-down before the race."
+  $ wattassay decide round-3.event.json 14 late-drift --decision stands --by "chief commissaire" \\
+      --why "Judged by the pedals, the place is the same." --out audited
+  $ wattassay decide round-3.event.json 17 sprint-overshoot --decision explained --by jury \\
+      --why "The trainer is known for it; pedals decide until it is repaired." --until 2026-09-30
+
+The record is decisions.json beside the event file; it may be edited by hand too. It changes no measurement and no
+grade. With --out the overview and summaries of that run are written anew.
+`;
+const fields$1 = [
+	"asked",
+	"due",
+	"answered",
+	"answer",
+	"decision",
+	"by",
+	"decidedOn",
+	"why",
+	"appeal",
+	"until"
+];
+/** `wattassay decide EVENT RIDER RULE`. `done` is told the exit status. */
+function decideCommand(io, done) {
+	return new Command("decide").summary("keep on record what was asked, answered and decided").description("Keeps on record what was asked about a finding, what was answered, and what was decided.").argument("<event>", "the event file or folder").argument("<rider>", "the rider's number").argument("<rule>", "the rule whose finding it is about, or “missing”").option("--asked <day>", "when the question was sent, like 2026-03-15").option("--due <day>", "when the answer is due").option("--answered <day>", "when the answer came").option("--answer <text>", "the answer in a few words").addOption(new Option("--decision <decision>", "what was decided").choices([
+		"stands",
+		"explained",
+		"does not stand",
+		"withdrawn"
+	])).option("--by <role>", "who decided, by role and never by name").option("--decided-on <day>", "when it was decided").option("--why <text>", "the reason").addOption(new Option("--appeal <state>", "an appeal").choices([
+		"open",
+		"upheld",
+		"dismissed"
+	])).option("--until <day>", "until when an explanation that was accepted is taken for granted").addOption(options$36.rules()).option("--out <folder>", "an audited run whose overview is written anew").addHelpText("after", examples$4).action(async (named, rider, rule, given) => done(await run$5(io, named, rider, rule, given)));
+}
+async function run$5(io, named, rider, rule, given) {
+	const event = await eventGiven(io, named, given);
+	const entry = event.plan.entries.find(({ number }) => sameNumber(number) === sameNumber(rider));
+	if (entry === void 0) throw noRider(event, rider);
+	refuseUnknownRule(event, rule);
+	const { root } = event.files;
+	const change = {
+		rider: entry.number,
+		rule,
+		event: event.plan.name,
+		...entry.id === null ? {} : { id: entry.id },
+		...Object.fromEntries(fields$1.flatMap((name) => given[name] === void 0 ? [] : [[name, given[name]]]))
+	};
+	const decisions = withDecision(await decisionsIn(root), change);
+	await decisionsFrom({ decisions }, decisionsFile);
+	await writeWhole(path.join(root, decisionsFile), printDecisions(decisions));
+	remark(io, `written: ${decisionsFile} beside the event`);
+	if (given.out !== void 0) {
+		const record = await recordIn(io, given.out);
+		await writeViews(path.resolve(io.cwd, given.out), record, decisions);
+		remark(io, `written: ${path.join(given.out, "overview.html")}`);
+		const row = record.rows.find(({ number }) => number === entry.number);
+		if (row !== void 0 && !mattersOf(row, record.event, decisions, []).some((one) => one.rule === rule)) remark(io, `note: that run has no open finding ${rule} for rider ${entry.number}`);
+	}
+	return status.done;
+}
+function noRider({ plan }, rider) {
+	const near = nearest(rider, plan.entries.map(({ number }) => number));
+	return new Problem({
+		code: "usage",
+		what: `no rider of this event bears the number “${rider}”`,
+		hint: near === null ? "wattassay event --check says which riders there are" : `Did you mean ${near}?`
+	});
+}
+function refuseUnknownRule({ sets }, rule) {
+	const known = ["missing", ...new Set([...sets.values(), shipped].flatMap(({ rules }) => rules.map(({ id }) => id)))];
+	if (known.includes(rule)) return;
+	const near = nearest(rule, known);
+	throw new Problem({
+		code: "usage",
+		what: `there is no rule “${rule}”`,
+		hint: near === null ? "wattassay rules lists them" : `Did you mean “${near}”?`
+	});
+}
+// src/event/parts.ts
+/** More machines than this at once are a mistyped number. */
+const mostParts = 1e3;
+/** "2/5": the second of five. */
+function partFrom(text) {
+	const match = /^(\d{1,4})\/(\d{1,4})$/.exec(text);
+	const [index, of] = [Number(match?.[1]), Number(match?.[2])];
+	if (match === null || index < 1 || index > of || of > mostParts) throw new Problem({
+		code: "usage",
+		what: `“${text}” is no part of an event`,
+		where: "--part",
+		hint: "Give its place and how many there are, like 2/5"
+	});
+	return {
+		index,
+		of
+	};
+}
+/**
+* The numbers that fall to a part. Dealt in turn in the order of a digest of each number: parts differ by one
+* submission at most, and heavy submissions that stand together in the list are spread.
+*/
+async function deal(numbers, { index, of }) {
+	const keyed = await Promise.all(numbers.map(async (number) => ({
+		number,
+		key: await sha256(new TextEncoder().encode(number))
+	})));
+	keyed.sort((a, b) => a.key < b.key ? -1 : 1);
+	return new Set(keyed.filter((_, at) => at % of === index - 1).map(({ number }) => number));
+}
+/**
+* The rows of all parts together, in order.
+*
+* @param numbers every number of the event
+* @param plan digest of the event that the parts must belong to
+* @throws AggregateError of Problems: parts that are missing, doubled or of another event, rules or version
+*/
+async function joinParts(parts, numbers, plan) {
+	const problems = [];
+	const refuse = (where, what, hint) => problems.push(new Problem({
+		code: "report-wrong",
+		what,
+		where,
+		hint
+	}));
+	const again = "Audit this part anew, with the same event file, rules and version as the others";
+	const of = parts.find(({ record }) => record.part !== null)?.record.part?.of ?? 0;
+	const seen = /* @__PURE__ */ new Map();
+	for (const { where, record } of parts) {
+		if (record.part === null) {
+			refuse(where, "this is a whole event, not a part of one", "Leave it out");
+			continue;
+		}
+		const { index } = record.part;
+		const before = seen.get(index);
+		if (before !== void 0) refuse(where, `part ${index} is there twice: also ${before}`, "Name it once");
+		seen.set(index, where);
+		if (record.part.of !== of) refuse(where, `this is one of ${record.part.of} parts, others are of ${of}`, again);
+		else if (record.plan !== plan) refuse(where, "it was made from another event file, other rules or another version", again);
+		else {
+			const expected = await deal(numbers, record.part);
+			const there = new Set(record.rows.map(({ number }) => number));
+			if (!(there.size === expected.size && [...expected].every((number) => there.has(number))) || record.rows.length !== there.size) refuse(where, "it does not hold its share of the submissions", again);
+		}
+	}
+	const missing = Array.from({ length: of }, (_, i) => i + 1).filter((index) => !seen.has(index));
+	if (parts.length === 0 || missing.length > 0) refuse("parts", missing.length === 0 ? "no part is named" : `of ${of} parts these are missing: ${missing.join(", ")}`, "Name every part");
+	if (problems.length > 0) throw new AggregateError(problems);
+	return parts.flatMap(({ record }) => record.rows).sort((a, b) => byNumber(a.number, b.number));
+}
+// src/event/workers.ts
+/**
+* Runs tasks on worker threads, each worker with one task in hand. A task that hangs, exhausts memory or
+* brings its worker down costs itself alone: the worker is replaced. Outcomes are told as they come.
+*
+* @param onOutcome told of each task by its place; what it throws ends the run
+*/
+async function runTasks(tasks, pool, onOutcome) {
+	let next = 0;
+	let stopped = false;
+	const lane = async () => {
+		let worker = null;
+		try {
+			while (next < tasks.length && !stopped) {
+				const index = next++;
+				worker ??= start(pool);
+				const outcome = await run$4(worker, tasks[index], pool.patience);
+				if (outcome.state === "lost") {
+					await worker.terminate();
+					worker = null;
+				}
+				onOutcome(index, outcome);
+			}
+		} catch (error) {
+			stopped = true;
+			throw error;
+		} finally {
+			await worker?.terminate();
+		}
+	};
+	const lanes = Array.from({ length: Math.max(1, Math.min(pool.size, tasks.length)) }, lane);
+	const failed = (await Promise.allSettled(lanes)).find((one) => one.status === "rejected");
+	if (failed !== void 0) throw failed.reason;
+}
+function start({ script, data, memory }) {
+	return new Worker(script, {
+		workerData: data,
+		env: {},
+		execArgv: [],
+		resourceLimits: { maxOldGenerationSizeMb: memory }
+	});
+}
+function run$4(worker, task, patience) {
+	return new Promise((resolve) => {
+		const listeners = {
+			message: (result) => settle({
+				state: "done",
+				result
+			}),
+			error: (error) => lost(error.code === "ERR_WORKER_OUT_OF_MEMORY" ? "memory" : "fault", String(error.message ?? error)),
+			exit: (code) => lost("fault", `the worker ended with code ${code}`)
+		};
+		const lost = (why, message) => {
+			worker.on("error", () => {});
+			settle({
+				state: "lost",
+				why,
+				message
+			});
+		};
+		const settle = (outcome) => {
+			clearTimeout(timer);
+			for (const [name, listener] of Object.entries(listeners)) worker.off(name, listener);
+			resolve(outcome);
+		};
+		const timer = setTimeout(() => lost("time", `no answer within ${Math.round(patience / 1e3)} s`), patience);
+		for (const [name, listener] of Object.entries(listeners)) worker.on(name, listener);
+		worker.postMessage(task);
+	});
+}
+// src/cli/event-task.ts
+/** What a finished submission leaves behind for the next run. Written last: without it nothing is finished. */
+const rowFile = "row.json";
+const reportFiles = [
+	"report.html",
+	"report.json",
+	"letter.txt"
+];
+const rowBytes = 8388608;
+/** Makes the function that runs one entry after another with the same settings. */
+function taskRunner(setting) {
+	const files = new EventFiles(setting.root);
+	const nowhere = { write: () => true };
+	const io = {
+		stdout: nowhere,
+		stderr: nowhere,
+		env: {},
+		cwd: setting.cwd
+	};
+	const sets = /* @__PURE__ */ new Map();
+	const rulesOf = (folder) => {
+		const known = sets.get(folder) ?? ruleSetOf(io, files, folder, setting.rules ?? void 0);
+		sets.set(folder, known);
+		return known;
+	};
+	return async (entry) => {
+		try {
+			return await runEntry(entry, setting, files, await rulesOf(entry.rules));
+		} catch (error) {
+			if (!(error instanceof Problem) || error.code !== "file-unwritable") throw error;
+			return { stop: partsOf(error) };
+		}
+	};
+}
+function partsOf({ code, message, where, hint }) {
+	return {
+		code,
+		what: message,
+		...where === void 0 ? {} : { where },
+		...hint === void 0 ? {} : { hint }
+	};
+}
+async function runEntry(entry, setting, files, rules) {
+	if (entry.primary === null) return {
+		row: named(emptyRow(entry, "No recording was handed in."), setting),
+		reused: false
+	};
+	let handedIn;
+	try {
+		handedIn = await open$1(entry, files);
+	} catch (error) {
+		if (!(error instanceof Problem)) throw error;
+		return {
+			row: named(emptyRow(entry, sentence$1(error)), setting),
+			reused: false
+		};
+	}
+	const folder = path.join(setting.out, ...reportFolder(entry.number).split("/"));
+	const key = await keyOf(entry, setting, rules, handedIn);
+	const kept = await keptIn(folder, key);
+	if (kept !== null) return {
+		row: named({
+			...kept,
+			...listed(entry)
+		}, setting),
+		reused: true
+	};
+	await clear(folder);
+	const row = await audit(entry, setting, files, rules, handedIn, folder);
+	await writeWhole(path.join(folder, rowFile), `${JSON.stringify({
+		key,
+		row
+	})}\n`);
+	return {
+		row,
+		reused: false
+	};
+}
+/** A row fit to publish bears no name. */
+function named(row, { redacted }) {
+	return redacted ? {
+		...row,
+		name: null,
+		id: null,
+		why: row.why === null ? null : "It could not be audited."
+	} : row;
+}
+async function open$1(entry, files) {
+	const primary = await files.read(entry.primary);
+	const seconds = [];
+	const unopened = [];
+	for (const place of entry.seconds) try {
+		seconds.push(await files.read(place));
+	} catch (error) {
+		if (!(error instanceof Problem)) throw error;
+		unopened.push({
+			name: path.posix.basename(place),
+			why: sentence$1(error)
+		});
+	}
+	const recordings = [primary, ...seconds].map(async ({ name, bytes }) => [
+		"recording",
+		name,
+		await sha256(bytes)
+	]);
+	return {
+		primary,
+		seconds,
+		unopened,
+		inputs: [...await Promise.all(recordings), ...await pastInputs(entry.history, files)]
+	};
+}
+/** Checksums of a history, file by file: a rider's past can be larger than memory. */
+async function pastInputs(history, files) {
+	if (history === null) return [];
+	await refuseOutside(files.root, files.full(history));
+	const places = (await lstat(files.full(history)).catch(() => null))?.isDirectory() ? (await filesBelow(files.full(history))).map(({ name }) => `${history}/${name}`) : [history];
+	const inputs = [];
+	for (const place of places) try {
+		const { bytes } = await files.read(place, limits$37.archiveBytes);
+		inputs.push([
+			"history",
+			place,
+			await sha256(bytes)
+		]);
+	} catch (error) {
+		if (!(error instanceof Problem)) throw error;
+		inputs.push([
+			"history",
+			place,
+			"unreadable"
+		]);
+	}
+	return inputs;
+}
+/** Digest of everything that the report depends on. */
+function keyOf(entry, { event, redacted }, rules, opened) {
+	const { number, name, race, rider, factInputs, secondsAbove } = entry;
+	const { inputs, unopened } = opened;
+	const depends = {
+		number,
+		name,
+		race,
+		rider,
+		factInputs,
+		secondsAbove,
+		inputs,
+		unopened,
+		event,
+		redacted
+	};
+	return digestOf$1({
+		tool,
+		rules: rules.sha256,
+		...depends
+	});
+}
+async function keptIn(folder, key) {
+	try {
+		const { bytes } = await readFileSafely(path.join(folder, rowFile), { most: rowBytes });
+		const kept = parseJson(new TextDecoder().decode(bytes), "report-wrong", rowFile);
+		if (kept.key !== key) return null;
+		if (kept.row.report !== null) for (const name of reportFiles) await lstat(path.join(folder, name));
+		return kept.row;
+	} catch {
+		return null;
+	}
+}
+/** Takes away what an earlier or interrupted run left, the mark that it was finished first. */
+async function clear(folder) {
+	try {
+		await mkdir(folder, { recursive: true });
+		await rm(path.join(folder, rowFile), { force: true });
+		for (const name of await readdir(folder)) if (/^\..*\.part$/.test(name) || reportFiles.includes(name)) await rm(path.join(folder, name), { force: true });
+	} catch (error) {
+		throw whyUnwritable(error, folder);
+	}
+}
+async function audit(entry, setting, files, rules, { primary, seconds, unopened }, folder) {
+	try {
+		const { profile, inputs } = await pastOf(entry, files);
+		const { report, row } = await auditEntry(entry, {
+			primary,
+			seconds,
+			unopened,
+			profile,
+			otherInputs: [...entry.factInputs, ...inputs]
+		}, rules, setting.redacted);
+		await write(folder, report, entry, setting);
+		return row;
+	} catch (error) {
+		if (!(error instanceof Problem) || error.code === "file-unwritable") throw error;
+		return named(emptyRow(entry, sentence$1(error)), setting);
+	}
+}
+async function pastOf({ history, rider }, files) {
+	if (history === null) return {
+		profile: null,
+		inputs: []
+	};
+	const { devices } = rider;
+	return historyGiven({
+		stdout: { write: () => true },
+		stderr: { write: () => true },
+		env: {},
+		cwd: files.root
+	}, history, {
+		...devices === void 0 ? {} : { devices },
+		onFile: () => {},
+		onTrouble: () => {}
+	});
+}
+async function write(folder, report, { name }, { event, redacted }) {
+	const frame = {
+		event,
+		...name === null || redacted ? {} : { rider: name }
+	};
+	await writeWhole(path.join(folder, "report.json"), renderJson(report));
+	await writeWhole(path.join(folder, "report.html"), await renderHtml(report));
+	await writeWhole(path.join(folder, "letter.txt"), renderLetter(report, frame));
+}
+// src/cli/event-run.ts
+/** Beside the built program; run from its sources there is none, and entries are audited in line. */
+const workerProgram = new URL("./worker.js", import.meta.url);
+/** A submission of a day with a long history takes seconds: whatever takes minutes hangs. */
+const patience = 18e4;
+/** MB of heap for one worker: several times what the longest honest submission needs. */
+const memory = 1024;
+/** Audits entries, each by itself; the rows come back in the order of the entries, whatever finished first. */
+async function runEntries(entries, setting, options) {
+	const { script, ...bounds } = options.workers ?? {
+		script: workerProgram,
+		patience,
+		memory
+	};
+	const rows = [];
+	let reused = 0;
+	let done = 0;
+	const keep = (index, outcome) => {
+		const row = rowOf(entries[index], outcome);
+		if (outcome.state === "done" && "reused" in outcome.result && outcome.result.reused) reused++;
+		rows[index] = row;
+		options.onRow(row, ++done);
+	};
+	if (existsSync(fileURLToPath(script))) await runTasks(entries, {
+		script,
+		data: setting,
+		size: options.jobs ?? availableParallelism(),
+		...bounds
+	}, keep);
+	else {
+		const run = taskRunner(setting);
+		for (const [index, entry] of entries.entries()) keep(index, await inLine(run, entry));
+	}
+	return {
+		rows,
+		reused
+	};
+}
+async function inLine(run, entry) {
+	try {
+		return {
+			state: "done",
+			result: await run(entry)
+		};
+	} catch (error) {
+		return {
+			state: "lost",
+			why: "fault",
+			message: error instanceof Error ? error.message : String(error)
+		};
+	}
+}
+const lostBecause = {
+	time: "The audit of these files did not come to an end and was given up",
+	memory: "The audit of these files needs more memory than a submission may have",
+	fault: "The audit of these files broke, by a fault of this program"
+};
+/** @throws Problem when nothing can be written any more */
+function rowOf(entry, outcome) {
+	if (outcome.state === "lost") return emptyRow(entry, `${lostBecause[outcome.why]}: ${outcome.message}.`);
+	if ("stop" in outcome.result) throw new Problem(outcome.result.stop);
+	return outcome.result.row;
+}
+// src/cli/event.ts
+const examples$3 = `
+Examples:
+  $ wattassay event samples/event --out out/round-3
+  $ wattassay event round-3.event.json --check
+  $ wattassay event submissions/ --out audited --since audited-yesterday
+  $ wattassay event round-3.event.json --out part-2 --part 2/5
+
+A folder without an event file works too: a file belongs to the rider whose number is at the start of its folder
+or name, “primary” and “second” in the name say which is which, and whatever leaves a doubt is listed.
+
+What is done is kept in the folder --out: interrupted or repeated, a run audits only what is new or has changed.
+
+Exit status: 0 below --fail-on; 1 a submission reached it, or is incomplete; 2 could not run.
+`;
+/** `wattassay event FILE|FOLDER`. `done` is told the exit status. */
+function eventCommand(io, done) {
+	return new Command("event").summary("audit every submission of an event").description("Audits every submission of an event, compares them, and writes an overview with all reports.").argument("<event>", "the event file (<name>.event.json), or the folder with it or with the submissions").option("--out <folder>", "where the overview, the record and the reports go").option("--check", "say what is found and everything that is wrong, and audit nothing").addOption(options$36.rules()).addOption(options$36.earlier()).option("--since <folder>", "an earlier run to compare with: what is new, better, worse, same").addOption(new Option("--jobs <count>", "submissions audited at once; one a processor").argParser(count)).option("--part <part>", "audit one part of the submissions, like 2/5; merge puts parts together").addOption(new Option("--fail-on <level>", "exit with status 1 from this level on").choices(failLevels).default("refer")).option("--redact", "keep names, heart rate and body mass out of every output, and still judge by them").addHelpText("after", examples$3).action(async (named, given, command) => {
+		if (given.check === void 0 && given.out === void 0) command.error("error: name the folder for the reports with '--out <folder>', or look first with --check");
+		done(given.check ? await check(io, named, given) : await run$3(io, named, given, given.out));
+	});
+}
+function count(value) {
+	const parsed = Number(value);
+	if (!Number.isInteger(parsed) || parsed < 1 || parsed > 256) throw new InvalidArgumentError("Give a whole number from 1 to 256.");
+	return parsed;
+}
+/** Says what is found. Doubts alone make status 1, so that a script notices them. */
+async function check(io, named, given) {
+	const { plan } = await eventGiven(io, named, given);
+	const { entries } = plan;
+	const many = (has) => entries.filter(has).length;
+	const absent = entries.filter(({ primary }) => primary === null).map(({ number }) => number);
+	io.stdout.write([
+		`${plan.name}: ${entries.length} riders`,
+		`  ${many(({ primary }) => primary !== null)} with a recording`,
+		`  ${many(({ seconds }) => seconds.length > 0)} with a second recording`,
+		`  ${many(({ history }) => history !== null)} with earlier rides`,
+		...absent.length === 0 ? [] : [`  nothing handed in: ${absent.join(", ")}`],
+		""
+	].join("\n"));
+	tellUnmatched(io, given, plan.unmatched);
+	return plan.unmatched.length > 0 ? status.reached : status.done;
+}
+function tellUnmatched(io, { redact }, unmatched) {
+	if (redact) return;
+	for (const { file, why, hint } of unmatched) remark(io, `not matched: ${file}: ${why}. ${hint}.`);
+}
+async function run$3(io, named, given, out) {
+	const part = given.part === void 0 ? null : partFrom(given.part);
+	const event = await eventGiven(io, named, given);
+	const earlier = await earlierGiven(io, given.earlier ?? []);
+	const before = given.since === void 0 ? null : await recordIn(io, given.since);
+	const decisions = await decisionsIn(event.files.root);
+	const folder = path.resolve(io.cwd, out);
+	await makeFolder(folder, out);
+	tellUnmatched(io, given, event.plan.unmatched);
+	const { rows, reused } = await audited(io, event, given, folder, part);
+	const record = {
+		eventVersion: 1,
+		...recordHead(event.plan, event.sets),
+		plan: event.digest,
+		part,
+		rows,
+		unmatched: given.redact ? [] : event.plan.unmatched,
+		crossChecks: part === null ? crossChecks(event.plan, rows, event.sets, earlier) : null
+	};
+	if (part === null) await writeEvent(folder, record, decisions, before);
+	else await writePart(folder, record);
+	if (reused > 0) remark(io, `${reused} of ${rows.length} unchanged since the last run`);
+	tell(io, record, before, path.join(out, part === null ? "overview.html" : "event.json"));
+	return eventStatus(record, given.failOn);
+}
+async function audited(io, { files, plan }, given, out, part) {
+	const own = part === null ? null : await deal(plan.entries.map(({ number }) => number), part);
+	const entries = plan.entries.filter(({ number }) => own?.has(number) ?? true);
+	const tally = tallyOn(io, entries.length);
+	try {
+		return await runEntries(entries, {
+			root: files.root,
+			out,
+			cwd: io.cwd,
+			rules: given.rules ?? null,
+			event: plan.name,
+			redacted: given.redact === true
+		}, {
+			jobs: given.jobs,
+			onRow: (_, done) => tally.now(done)
+		});
+	} finally {
+		tally.clear();
+	}
+}
+/** What an event came to, in a few lines. */
+function tell(io, record, before, where) {
+	io.stdout.write(`${record.rows.length} submissions. ${countsSaid(record)}.\n`);
+	for (const { said } of crossCheckLines(record)) remark(io, plain$1(said));
+	if (before !== null) {
+		const rows = new Map(record.rows.map((row) => [row.number, row]));
+		for (const [number, change] of changesSince(before, record)) {
+			const row = rows.get(number);
+			if (change === "same") continue;
+			io.stdout.write(`${number}: ${change}${row === void 0 ? "" : `, now ${gradeSaid(row)}`}\n`);
+		}
+	}
+	remark(io, `written: ${where}`);
+}
+/** The exit status of an event: that of its gravest submission, and of what only the event shows. */
+function eventStatus({ rows, crossChecks }, failOn) {
+	if (failOn === "never") return status.done;
+	const grades = rows.some(({ grade, missing, state }) => state === "not audited" || missing.length > 0 || grade === "incomplete" || (grade === "query" || grade === "refer") && rank(grade) >= rank(failOn));
+	const findings = rows.some((row) => row.findings.some(({ level }) => rank(level) >= rank(failOn)));
+	const shared = crossChecks?.shared.some(({ level }) => rank(level) >= rank(failOn)) ?? false;
+	return grades || findings || shared ? status.reached : status.done;
+}
+// src/cli/merge.ts
+const examples$2 = `
+Examples:
+  $ wattassay merge round-3.event.json part-1 part-2 --out whole
+
+Give the event, --rules and --redact as the parts were given them. What comes out is what one run over the whole
+event writes, byte for byte. Parts that are missing, named twice or made otherwise are refused.
+
+Exit status: 0 below --fail-on; 1 a submission reached it, or is incomplete; 2 the parts do not make a whole.
+`;
+/** `wattassay merge EVENT PART…`. `done` is told the exit status. */
+function mergeCommand(io, done) {
+	return new Command("merge").summary("put the parts of an event together").description("Puts together the parts of an event that `event --part` audited, on one machine or several.").argument("<event>", "the event file or folder, as the parts were given it").argument("<parts...>", "the folder of each part").requiredOption("--out <folder>", "where the overview, the record and the reports go").addOption(options$36.rules()).addOption(options$36.earlier()).option("--since <folder>", "an earlier run to compare with: what is new, better, worse, same").addOption(new Option("--fail-on <level>", "exit with status 1 from this level on").choices(failLevels).default("refer")).option("--redact", "the parts were audited with --redact").addHelpText("after", examples$2).action(async (named, parts, given) => done(await run$2(io, named, parts, given)));
+}
+async function run$2(io, named, parts, given) {
+	const event = await eventGiven(io, named, given);
+	const earlier = await earlierGiven(io, given.earlier ?? []);
+	const before = given.since === void 0 ? null : await recordIn(io, given.since);
+	const decisions = await decisionsIn(event.files.root);
+	const found = [];
+	for (const where of parts) found.push({
+		where,
+		record: await recordIn(io, where)
+	});
+	const rows = await joinParts(found, event.plan.entries.map(({ number }) => number), event.digest);
+	const out = path.resolve(io.cwd, given.out);
+	await makeFolder(out, given.out);
+	for (const { where, record } of found) await copyReports(path.resolve(io.cwd, where), out, record.rows);
+	const record = {
+		eventVersion: 1,
+		...recordHead(event.plan, event.sets),
+		plan: event.digest,
+		part: null,
+		rows,
+		unmatched: given.redact ? [] : event.plan.unmatched,
+		crossChecks: crossChecks(event.plan, rows, event.sets, earlier)
+	};
+	await writeEvent(out, record, decisions, before);
+	tell(io, record, before, path.join(given.out, "overview.html"));
+	return eventStatus(record, given.failOn);
+}
+async function copyReports(from, to, rows) {
+	for (const { report } of rows) {
+		if (report === null) continue;
+		const parts = report.split("/");
+		try {
+			await cp(path.join(from, ...parts), path.join(to, ...parts), { recursive: true });
+		} catch (error) {
+			throw whyUnwritable(error, path.join(to, ...parts));
+		}
+	}
+}
+// src/cli/new-files.ts
+/** The files of a results repository, by path. Texts for organisers and riders; nothing in them is law. */
+function repositoryFiles(name) {
+	return {
+		"README.md": readme(name),
+		".gitignore": ignored,
+		".gitattributes": attributes,
+		"rules/grades.json": grades,
+		"rules/README.md": rules,
+		"events/round-1/round-1.event.json": eventFile,
+		"events/round-1/submissions/README.md": submissions,
+		"profiles/README.md": profiles,
+		"riders/how-to-hand-in.md": handIn,
+		"riders/consent-and-your-rights.md": consent,
+		".github/workflows/audit.yml": workflow
+	};
+}
+const readme = (name) => `# ${name}
+
+Results of our events, checked with [wattassay](https://github.com/OWNER/wattassay): recordings, what was asked and
+answered, what was decided.
+
+**Keep this repository private.** A recording holds where and when a person rides, often from the front door, and the
+heart rate, which is health data. Committed to a public repository it is published for good: deleting it later removes
+it neither from the history nor from the copies that others made. If this repository was ever public with a recording
+in it, tell the riders.
+
+## Where things are
+
+| folder | what is in it |
+| --- | --- |
+| \`events/round-1/\` | an event: its file, the submissions, \`decisions.json\` |
+| \`rules/\` | what we do differently from the shipped rules |
+| \`profiles/\` | riders' earlier rides, compiled: bests and heart rate, no traces |
+| \`riders/\` | texts for riders: how to hand in, consent and rights |
+
+## An evening
+
+1. Put each rider's files into a folder that begins with the rider's number, or put the number first in the names:
+   \`events/round-1/submissions/17/primary.fit\` and \`second.fit\`.
+2. \`wattassay event events/round-1 --check\` says what is missing or doubtful, with the fix, and audits nothing.
+3. \`wattassay event events/round-1 --out audited/round-1\` audits. Open \`audited/round-1/overview.html\`.
+4. Ask: \`reports/rider-17/letter.txt\` is a draft of the letter to rider 17. Keep it on record:
+   \`wattassay decide events/round-1 17 late-drift --asked 2026-03-15 --due 2026-03-18\`
+5. When the answer is there, people decide; \`wattassay decide\` keeps what, by which role, and why.
+6. For a jury or an appeal: \`wattassay case events/round-1 17 --from audited/round-1 --out case-17\`.
+
+Before the next round, keep \`audited/round-1/fingerprints.json\` (it holds no rider and no sample) and name it with
+\`--earlier\`: a recording that is handed in again is then found.
+
+## Ways to hand files in that are not public
+
+- A private form or a private upload folder that only the organisers can read.
+- Mail to a mailbox that only the organisers read; delete the mail when the files are here.
+- A pull request **to this private repository**, where every rider who can read it may read every other's files:
+  only with riders who agreed to that.
+
+Never: a public repository, an issue, a forum, a group chat.
+
+## How long
+
+Delete a recording when the time for appeals is over. Git keeps what was committed: keep recordings outside git
+(\`.gitignore\` does so here unless you change it) or start a new repository each season and delete the old one.
+`;
+const ignored = `# What was audited can be made again, and holds health data.
+audited/
+case-*/
+# Recordings stay on the machine of whoever audits. Delete these lines only if every rider agreed.
+events/*/submissions/**
+!events/*/submissions/README.md
+`;
+const attributes = `* text=auto eol=lf
+*.fit binary
+*.zip binary
+*.gz binary
+`;
+const grades = `{
+  "queriesThatRefer": null,
+  "why": "Several queries about one rider are weighed by people, not added up."
+}
+`;
+const rules = `# Our own rules
+
+Files here are laid over the shipped rules: a file bears the name of the rule that it changes and says only what
+differs. \`wattassay rules\` lists the rules, \`wattassay rules check rules/\` says what this folder changes. To switch a
+rule off, say why; the reason stands in every report:
+
+    late-drift.rule.json
+    { "id": "late-drift", "off": "No rider can spin down at this venue." }
+
+Name the folder in an event file with \`"rules"\`, from inside the event's own folder, or with \`--rules rules\`.
+`;
+const eventFile = `{
+  "name": "Round 1",
+  "start": "2026-03-14T19:00:00+01:00",
+  "finish": "2026-03-14T20:00:00+01:00",
+  "kind": "race",
+  "required": ["power", "heartRate"],
+  "secondRecordings": { "top": 10 },
+  "submissions": "submissions"
+}
+`;
+const submissions = `# Submissions
+
+One folder a rider, beginning with the rider's number:
+
+    17/primary.fit    the recording that the result rests on
+    17/second.fit     the same ride by another meter
+    17/rider.json     body mass, class, meters; see \`riders/how-to-hand-in.md\`
+    17/history/       earlier rides, or profile.json from \`profiles/\`
+
+A ZIP named 17.zip with the same names in it works as well. What leaves a doubt is listed and belongs to nobody.
+`;
+const profiles = `# Profiles
+
+\`wattassay profile rides/ --out profiles/17.json\` compiles a rider's earlier rides into a small file: best powers and
+heart rate, no traces, no positions. It is health data all the same. Copy it to the event as
+\`submissions/17/profile.json\`.
+`;
+const handIn = `# How to hand in your recordings
+
+1. **The primary recording** is the one that your result rests on, most often from the trainer. Export the original
+   file (FIT is best) from the app that you raced with: look for "export original" or "download file". Do not edit,
+   crop or convert it; another app's copy of it has lost things.
+2. **A second recording**, where asked for, is the same ride by another meter: pedals, crank or hub, recorded by a
+   head unit or watch **by itself**, not by the app that records the trainer. Start it before the race, stop it after,
+   and let it record every second.
+3. Do the zero offset of your meters and the spin-down of your trainer, warm, before the race, and note that you did.
+4. Name the files with your number: \`17-primary.fit\`, \`17-second.fit\`. A ZIP of both is fine.
+5. Tell us, if asked: body mass in kg, your class, and for each meter where it measures (crank, pedal, hub, trainer),
+   whether it measures one side or two, and the accuracy that its maker states:
+
+       {
+         "massKg": 68,
+         "recordClass": "open",
+         "devices": [
+           { "name": "primary", "place": "trainer", "sides": 2, "tolerancePercent": 2 },
+           { "name": "second", "place": "pedal", "sides": 2, "tolerancePercent": 1 }
+         ]
+       }
+
+Hand them in only by the private way that the organiser named, never in public: the files show where you live, when
+you are out, and your heart rate. You can run the same check yourself before you hand in:
+\`wattassay audit 17-primary.fit --second 17-second.fit\`.
+`;
+const consent = `# Consent and your rights
+
+To be filled in by the organiser, who should have it read by someone who knows the law of the place:
+
+- **Who** keeps your data: NAME AND ADDRESS OF THE ORGANISER; write to ADDRESS.
+- **What**: your recordings (power, cadence, heart rate, speed, time; positions are in the file, and the check drops
+  them as it reads), your body mass if you tell us, your earlier rides if you hand them in, what we asked, what you
+  answered, what was decided. Heart rate and body mass are health data: we use them only with your explicit consent.
+- **What for**: to decide whether a result that was earned on measured power can stand. For nothing else.
+- **Who sees it**: those who decide, and on appeal those who hear it. It is not published. The result list shows a
+  place, never a grade or a finding.
+- **How long**: until the time for appeals is over, at the latest DATE.
+
+You may see everything that we hold about you, and get a copy: \`wattassay case\` makes one. You may have mistakes
+corrected, answer every question before anything is decided, withdraw your consent, have your data deleted (a result
+that can no longer be checked may then not stand), and complain to the data protection authority of your country.
+No computer decides about you: the program asks questions, people decide.
+
+> I have read this. I hand in my recordings for this purpose and agree that my heart rate, and my body mass if I give
+> it, are used for it.
+>
+> Name, date, signature; for riders under age, a parent or guardian
+`;
+/** Two parts: more are a number in two places. The tool is checked out at a reviewed commit, nothing is installed. */
+const workflow = `# Audits an event of this PRIVATE repository. Reports are redacted; nothing fails the job.
+name: audit
+on:
+  workflow_dispatch:
+    inputs:
+      event:
+        description: Folder of the event
+        default: events/round-1
+        required: true
+permissions:
+  contents: read
+jobs:
+  part:
+    runs-on: ubuntu-latest
+    timeout-minutes: 60
+    strategy:
+      fail-fast: false
+      matrix:
+        part: [1, 2]
+    steps:
+      - uses: actions/checkout@3d3c42e5aac5ba805825da76410c181273ba90b1 # v7.0.1
+        with:
+          persist-credentials: false
+      - uses: actions/checkout@3d3c42e5aac5ba805825da76410c181273ba90b1 # v7.0.1
+        with:
+          repository: OWNER/wattassay
+          ref: COMMIT # the full digest of the commit that you reviewed
+          path: .wattassay
+          persist-credentials: false
+      - uses: actions/setup-node@820762786026740c76f36085b0efc47a31fe5020 # v7.0.0
+        with:
+          node-version: 24
+      - run: node .wattassay/dist/cli.js event "$EVENT" --out "part-$PART" --part "$PART/2" --redact --fail-on never
+        env:
+          EVENT: \${{ inputs.event }}
+          PART: \${{ matrix.part }}
+      - uses: actions/upload-artifact@bbbca2ddaa5d8feaa63e36b76fdaad77386f024f # v7.0.0
+        with:
+          name: part-\${{ matrix.part }}
+          path: part-\${{ matrix.part }}
+          retention-days: 1
+  whole:
+    needs: part
+    runs-on: ubuntu-latest
+    timeout-minutes: 20
+    steps:
+      - uses: actions/checkout@3d3c42e5aac5ba805825da76410c181273ba90b1 # v7.0.1
+        with:
+          persist-credentials: false
+      - uses: actions/checkout@3d3c42e5aac5ba805825da76410c181273ba90b1 # v7.0.1
+        with:
+          repository: OWNER/wattassay
+          ref: COMMIT # the same commit
+          path: .wattassay
+          persist-credentials: false
+      - uses: actions/setup-node@820762786026740c76f36085b0efc47a31fe5020 # v7.0.0
+        with:
+          node-version: 24
+      - uses: actions/download-artifact@3e5f45b2cfb9172054b4087a40e8e0b5a5461e7c # v8.0.1
+        with:
+          pattern: part-*
+      - run: node .wattassay/dist/cli.js merge "$EVENT" part-1 part-2 --out audited --redact --fail-on never
+        env:
+          EVENT: \${{ inputs.event }}
+      - uses: actions/upload-artifact@bbbca2ddaa5d8feaa63e36b76fdaad77386f024f # v7.0.0
+        with:
+          name: audited
+          path: audited
+          retention-days: 14
+`;
+// src/cli/new.ts
+const examples$1 = `
+Examples:
+  $ wattassay new our-series
+
+Lays out a folder for events, rules, profiles and texts for riders. Make it a PRIVATE repository: a recording in a
+public one publishes a rider's home and heart rate for good.
+`;
+/** `wattassay new FOLDER`. `done` is told the exit status. */
+function newCommand(io, done) {
+	return new Command("new").summary("lay out a private results repository").description("Lays out a private results repository: events, rules, profiles, texts for riders, a workflow.").argument("<folder>", "the folder to make; it must be empty or not there").addHelpText("after", examples$1).action(async (folder) => done(await run$1(io, folder)));
+}
+async function run$1(io, folder) {
+	const place = path.resolve(io.cwd, folder);
+	if ((await readdir(place).catch((error) => {
+		if (error.code === "ENOENT") return [];
+		throw whyUnwritable(error, folder);
+	})).some((name) => name !== ".git")) throw new Problem({
+		code: "file-unwritable",
+		what: "this folder is not empty, and nothing in it is overwritten",
+		where: folder,
+		hint: "Name a folder that is not there yet"
+	});
+	const files = Object.entries(repositoryFiles(path.basename(place)));
+	for (const [name, text] of files) {
+		const file = path.join(place, ...name.split("/"));
+		try {
+			await mkdir(path.dirname(file), { recursive: true });
+		} catch (error) {
+			throw whyUnwritable(error, file);
+		}
+		await writeWhole(file, text);
+	}
+	io.stdout.write(`${files.map(([name]) => `${folder}/${name}`).join("\n")}\n`);
+	remark(io, "Keep it private: the README says why, and how riders hand files in.");
+	return status.done;
 }
 // src/cli/profile.ts
 const examples = `
@@ -24618,7 +28406,12 @@ function commands(io, done) {
 	const subcommands = [
 		auditCommand(io, done),
 		profileCommand(io, done),
-		rulesCommand(io, done)
+		rulesCommand(io, done),
+		eventCommand(io, done),
+		mergeCommand(io, done),
+		decideCommand(io, done),
+		caseCommand(io, done),
+		newCommand(io, done)
 	];
 	for (const command of subcommands) program.addCommand(command);
 	for (const command of everyCommand(program)) dress(command, io);
@@ -26774,4 +30567,4 @@ function tooMany() {
 		hint: "Hand in the recording of this ride alone"
 	});
 }
-export { isMeterName as C, sentence$1 as E, eachRow as S, Problem as T, shortName as _, indoorsOf as a, assumedUnits as b, parseClock as c, finite as d, assemble as f, decodeText as g, refuseOutside as h, stated as i, timeSeconds as l, clean as m, readMarkup as n, sportOf as o, main as p, combineTotals as r, dateSeconds as s, Trackpoints as t, decimal as u, findHeadings as v, limits$38 as w, conversionOf as x, firstColumns as y };
+export { eachRow as C, sentence$1 as D, Problem as E, conversionOf as S, limits$38 as T, decodeText as _, indoorsOf as a, firstColumns as b, parseClock as c, finite as d, assemble as f, refuseOutside as g, clean as h, stated as i, timeSeconds as l, taskRunner as m, readMarkup as n, sportOf as o, main as p, combineTotals as r, dateSeconds as s, Trackpoints as t, decimal as u, shortName as v, isMeterName as w, assumedUnits as x, findHeadings as y };

@@ -33,6 +33,12 @@ type Watch = (stage: Stage) => void;
  * @throws Problem when the primary cannot be read; a second that cannot be read is stated in the report
  */
 export declare function audit(submission: Submission, rules: RuleSet, onStage?: Watch): Promise<Report>;
+/**
+ * Reads what was handed in; nothing is compared yet.
+ *
+ * @throws Problem when the primary cannot be read, or holds no power
+ */
+export declare function readSubmission(submission: Submission): Promise<ReadSubmission>;
 /** Audits recordings that are read already. */
 export declare function auditRecordings(submission: ReadSubmission, rules: RuleSet, onStage?: Watch): Report;
 export {};

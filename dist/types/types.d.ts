@@ -602,6 +602,278 @@ export interface Report {
     readonly steps: readonly Step[];
     readonly charts: readonly Chart[];
 }
+/** Who must hand in a second recording although the event does not ask everybody for one. */
+export interface SecondsAsked {
+    /** The best so many by place, in each category. */
+    readonly top?: number;
+    /** Whoever held at least this, W/kg, for `minutes`. */
+    readonly aboveWattsPerKg?: number;
+    readonly minutes?: number;
+}
+/** A race, and by which rules it is judged; a category of an event states what differs for it. */
+export interface EventTerms extends RaceFacts {
+    /** A folder of rule files, laid over the shipped rules; paths start at the event file. */
+    readonly rules?: string;
+    readonly secondRecordings?: SecondsAsked;
+}
+/** A rider as the event file or the results list them. */
+export interface EventRider {
+    /** As on the start list: letters, digits, - and _. Names the rider in every output. */
+    readonly number: string;
+    readonly name?: string;
+    /** The same at every event, like a licence number. */
+    readonly id?: string;
+    readonly category?: string;
+    readonly place?: number;
+    /** Paths from the event file; where there is none, files are matched by the rider's number. */
+    readonly primary?: string;
+    readonly seconds?: readonly string[];
+    readonly history?: string;
+    /** A file of facts about the rider, or the facts themselves. */
+    readonly facts?: string | RiderFacts;
+}
+/** An event as its organiser writes it down. */
+export interface EventFile extends EventTerms {
+    readonly name: string;
+    readonly categories?: Readonly<Record<string, EventTerms>>;
+    /** The folder whose files are matched to riders by number. */
+    readonly submissions?: string;
+    /** A results list: CSV with number, place and whatever else of a rider. */
+    readonly results?: string;
+    readonly riders?: readonly EventRider[];
+}
+/** One submission of an event, ready to be audited. Paths start at the event's folder. */
+export interface Entry {
+    readonly number: string;
+    readonly name: string | null;
+    readonly id: string | null;
+    readonly category: string | null;
+    readonly place: number | null;
+    readonly race: RaceFacts;
+    readonly rider: RiderFacts;
+    /** Files that the facts came from. */
+    readonly factInputs: Report['inputs'];
+    readonly rules: string | null;
+    /** Null: nothing was handed in. */
+    readonly primary: string | null;
+    readonly seconds: readonly string[];
+    readonly history: string | null;
+    /** From this power on a second recording is required. */
+    readonly secondsAbove: {
+        readonly wattsPerKg: number;
+        readonly minutes: number;
+    } | null;
+}
+/** A file of an event that nobody could be matched with, and why. */
+export interface Unmatched {
+    readonly file: string;
+    readonly why: string;
+    readonly hint: string;
+}
+/** An event with everything that is known before a recording is opened. */
+export interface EventPlan {
+    readonly name: string;
+    readonly race: RaceFacts;
+    readonly entries: readonly Entry[];
+    readonly unmatched: readonly Unmatched[];
+}
+/** A number that a check measured, as the event keeps it. */
+export interface EventNumber {
+    readonly rule: string;
+    /** "primary", "second", "second 2", "pair", "pair 2", "rider" or "submission". */
+    readonly subject: string;
+    readonly value: number;
+    readonly unit: Unit;
+    readonly interval: readonly [low: number, high: number];
+}
+/** A finding that asks for something, or is worth knowing, as the event keeps it. */
+export interface EventFinding {
+    readonly rule: string;
+    readonly subject: string;
+    readonly level: Raised;
+    /** Null where the number is withheld. */
+    readonly value: number | null;
+    readonly unit: Unit;
+    readonly interval: readonly [low: number, high: number] | null;
+    readonly limits: Finding['limits'];
+    readonly expected: HonestRange | null;
+    readonly explainedBy: string | null;
+    /** What was seen, in a sentence. Holds strangers' words. */
+    readonly claim: string;
+}
+/** A recording as the event keeps it: what tells it from others, and nothing that it holds. */
+export interface EventRecording {
+    readonly role: string;
+    readonly file: string;
+    readonly sha256: string;
+    /** Clock times. */
+    readonly from: number;
+    readonly to: number;
+    /** Maker, product and serial number as the file states them; null without a serial number. */
+    readonly device: string | null;
+    /** Marks of content: see src/event/fingerprint.ts. */
+    readonly marks: string;
+}
+/** What became of one submission. */
+export interface EventRow {
+    readonly number: string;
+    readonly name: string | null;
+    readonly id: string | null;
+    readonly category: string | null;
+    readonly place: number | null;
+    readonly state: 'audited' | 'not audited';
+    /** Why it was not audited. */
+    readonly why: string | null;
+    readonly grade: Grade;
+    readonly reach: Pick<Report['reach'], 'judged' | 'notApplicable' | 'failed'>;
+    readonly missing: readonly Requirement[];
+    readonly findings: readonly EventFinding[];
+    readonly numbers: readonly EventNumber[];
+    readonly recordings: readonly EventRecording[];
+    /** The folder of the report, from the folder of the record; null when there is none. */
+    readonly report: string | null;
+}
+/** A stretch that recordings of two riders, or of this event and an earlier one, have in common. */
+export interface SharedContent {
+    readonly rule: string;
+    readonly level: Level;
+    /** Seconds that are certainly the same, sample by sample. */
+    readonly seconds: number;
+    readonly a: {
+        readonly number: string;
+        readonly role: string;
+    };
+    /** Of an earlier event, only the code of the recording is known: the start of its checksum. */
+    readonly b: {
+        readonly event: string | null;
+        readonly number: string | null;
+        readonly role: string;
+    };
+}
+/** One device that recorded for several riders at the same time. */
+export interface SharedDevice {
+    readonly device: string;
+    readonly riders: readonly string[];
+}
+/** Where the field lies in one check of one category. */
+export interface FieldRange {
+    readonly category: string | null;
+    readonly rule: string;
+    readonly subject: string;
+    readonly unit: Unit;
+    readonly count: number;
+    readonly median: number;
+    /** From the 5th to the 95th percentile. */
+    readonly low: number;
+    readonly high: number;
+    /** 1.4826 times the median absolute deviation. */
+    readonly spread: number;
+}
+/** A finding of so many at once that the event explains it better than the riders. */
+export interface FieldEffect {
+    readonly category: string | null;
+    readonly rule: string;
+    readonly of: number;
+    readonly riders: readonly string[];
+}
+/** A rider whose meters differ in the same direction at event after event. */
+export interface RepeatedDifference {
+    readonly number: string;
+    readonly rule: string;
+    readonly values: readonly {
+        readonly event: string;
+        readonly value: number;
+        readonly unit: Unit;
+    }[];
+}
+/** What only an event can show; it changes no rider's own report. */
+export interface CrossChecks {
+    readonly shared: readonly SharedContent[];
+    readonly devices: readonly SharedDevice[];
+    readonly field: readonly FieldRange[];
+    readonly effects: readonly FieldEffect[];
+    readonly repeated: readonly RepeatedDifference[];
+}
+/** An event as it was audited: grades, numbers, fingerprints and paths, never charts. */
+export interface EventRecord {
+    readonly eventVersion: 1;
+    readonly tool: Report['tool'];
+    readonly event: {
+        readonly name: string;
+        readonly race: RaceFacts;
+    };
+    /** Digest of everything that the parts of an event must have in common. */
+    readonly plan: string;
+    /** Which part this is; null: the whole. */
+    readonly part: {
+        readonly index: number;
+        readonly of: number;
+    } | null;
+    readonly rules: readonly {
+        readonly folder: string | null;
+        readonly name: string;
+        readonly sha256: string;
+    }[];
+    /** Titles and families of the rules that rows name. */
+    readonly titles: Readonly<Record<string, {
+        readonly title: string;
+        readonly family: Family;
+    }>>;
+    readonly rows: readonly EventRow[];
+    readonly unmatched: readonly Unmatched[];
+    /** Null in a part. */
+    readonly crossChecks: CrossChecks | null;
+}
+/** The marks of an event's recordings, to be kept where later events can be compared with it. */
+export interface EventMarks {
+    readonly marksVersion: 1;
+    readonly event: string;
+    readonly recordings: readonly {
+        readonly code: string;
+        readonly marks: string;
+    }[];
+}
+/** What people asked, heard and decided about a finding. Dates are calendar days, like 2026-03-14. */
+export interface Decision {
+    readonly rider: string;
+    /** A rule, or "missing" for what the event requires and does not have. */
+    readonly rule: string;
+    /** The event it was made at, where one file serves several. */
+    readonly event?: string;
+    /** The rider at every event: lets an accepted explanation speak at a later one. */
+    readonly id?: string;
+    readonly asked?: string;
+    readonly due?: string;
+    readonly answered?: string;
+    readonly answer?: string;
+    readonly decision?: 'stands' | 'explained' | 'does not stand' | 'withdrawn';
+    /** A role, never a name: "chief commissaire". */
+    readonly by?: string;
+    readonly decidedOn?: string;
+    readonly why?: string;
+    readonly appeal?: 'open' | 'upheld' | 'dismissed';
+    /** Until when an explanation that was accepted is taken for granted. */
+    readonly until?: string;
+}
+/** Where a finding stands between people. */
+export type Standing = 'to decide' | 'to ask' | 'asked' | 'decided' | 'explained';
+/** One matter of a rider that people have to deal with. */
+export interface Matter {
+    /** A rule, or "missing". */
+    readonly rule: string;
+    readonly standing: Standing;
+    readonly decision: Decision | null;
+}
+/** What became of a rider since an earlier run. */
+export type Change = 'new' | 'better' | 'worse' | 'same' | 'gone';
+/** A record with what people did about it: everything that an overview is made from. */
+export interface EventView {
+    readonly record: EventRecord;
+    /** By rider's number. */
+    readonly matters: ReadonlyMap<string, readonly Matter[]>;
+    /** By rider's number; null without an earlier run to compare with. */
+    readonly changes: ReadonlyMap<string, Change> | null;
+}
 export type Reading = number | null;
 /** Data that a chart is drawn from; never a drawing. `id` is unique in a report. */
 export type Chart = TracesChart | RatioChart | DependenceChart | AgreementChart | MetersChart | EffortsChart | CurveChart | ResponseChart | CloseUpsChart | CoverageChart | TotalsChart | CombChart | CopiesChart | PlateausChart | AveragingChart | SpeedCurveChart | TraitsChart;

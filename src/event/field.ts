@@ -73,16 +73,23 @@ export function fieldEffects(rows: readonly EventRow[]): FieldEffect[] {
 
 /** Devices that recorded for two riders at the same time. */
 export function sharedDevices(rows: readonly EventRow[]): SharedDevice[] {
-  const held = new Map<string, { number: string; from: number; to: number }[]>();
+  const held = new Map<string, { number: string; sha256: string; from: number; to: number }[]>();
   for (const { number, recordings } of rows) {
-    for (const { device, from, to } of recordings) {
-      if (device !== null) held.set(device, [...(held.get(device) ?? []), { number, from, to }]);
+    for (const { device, sha256, from, to } of recordings) {
+      if (device !== null) held.set(device, [...(held.get(device) ?? []), { number, sha256, from, to }]);
     }
   }
   return [...held]
     .map(([device, spans]) => {
       const riders = spans.filter((one) =>
-        spans.some((other) => other.number !== one.number && other.from < one.to && one.from < other.to),
+        spans.some(
+          (other) =>
+            other.number !== one.number &&
+            // One file in two riders' names is told as shared content.
+            other.sha256 !== one.sha256 &&
+            other.from < one.to &&
+            one.from < other.to,
+        ),
       );
       return { device, riders: [...new Set(riders.map(({ number }) => number))].sort(byNumber) };
     })

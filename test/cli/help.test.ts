@@ -14,16 +14,19 @@ describe('help', () => {
       settle it.
 
       Options:
-        --version                   print the version
-        --help                      explain this command
+        --version                                print the version
+        --help                                   explain this command
 
       Commands:
-        audit [options] <primary>   audit one submission: a recording, and what there
-                                    is beside it
-        profile [options] <folder>  compile a rider's earlier rides into a small file
-        rules [options] [command]   list the rules, show one, or check a folder of
-                                    your own
-        help [command]              explain a command
+        audit [options] <primary>                audit one submission: a recording, and what there is beside it
+        profile [options] <folder>               compile a rider's earlier rides into a small file
+        rules [options] [command]                list the rules, show one, or check a folder of your own
+        event [options] <event>                  audit every submission of an event
+        merge [options] <event> <parts...>       put the parts of an event together
+        decide [options] <event> <rider> <rule>  keep on record what was asked, answered and decided
+        case [options] <event> <rider>           pack one rider's case into a folder for both sides
+        new <folder>                             lay out a private results repository
+        help [command]                           explain a command
 
       Start with:
         $ wattassay audit trainer.fit --second pedals.fit --out report.html

@@ -1,0 +1,6 @@
+import { m as taskRunner } from "./program.js";
+import { parentPort, workerData } from "node:worker_threads";
+// src/bin/worker.ts
+const run = taskRunner(workerData);
+parentPort?.on("message", async (entry) => parentPort?.postMessage(await run(entry)));
+export {};
