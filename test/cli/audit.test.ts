@@ -211,7 +211,9 @@ describe('audit', () => {
     expect(byProfile!.inputs.filter(({ role }) => role === 'profile')).toHaveLength(1);
   });
 
-  it.each(readdirSync(sample('riders')))('fills in every claim about sample rider %s', async (rider) => {
+  // Two riders of the event handed in no recording.
+  const readable = readdirSync(sample('riders')).filter((rider) => !['44', '46'].includes(rider));
+  it.each(readable)('fills in every claim about sample rider %s', async (rider) => {
     const has = (name: string) => existsSync(sample('riders', rider, name));
     const report = await json([
       sample('riders', rider, 'primary.fit'),

@@ -1,0 +1,327 @@
+import { spawn } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import {
+  chmodSync,
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
+import path from 'node:path';
+import process from 'node:process';
+import { describe, expect, it } from 'vitest';
+import { isRoot, onWindows, scratch } from '../files/scratch.ts';
+import { run, sample } from './run.ts';
+
+/** A few riders of the sample event in a folder of their own. */
+function eventOf(riders: readonly string[], more: Record<string, unknown> = {}): string {
+  const folder = scratch();
+  for (const rider of riders)
+    cpSync(sample('riders', rider), path.join(folder, 'riders', rider), { recursive: true });
+  const { start, finish, kind } = JSON.parse(readFileSync(sample('race.json'), 'utf8'));
+  const file = { name: 'A few', start, finish, kind, submissions: 'riders', ...more };
+  writeFileSync(path.join(folder, 'few.event.json'), JSON.stringify(file));
+  return folder;
+}
+
+/** Every file below a folder by name, with the digest of its content. */
+function contents(folder: string): Record<string, string> {
+  const names = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => statSync(path.join(folder, name)).isFile())
+    .sort();
+  return Object.fromEntries(
+    names.map((name) => [
+      name.replaceAll(path.sep, '/'),
+      createHash('sha256')
+        .update(readFileSync(path.join(folder, name)))
+        .digest('hex'),
+    ]),
+  );
+}
+
+const record = (out: string) => JSON.parse(readFileSync(path.join(out, 'event.json'), 'utf8'));
+
+describe('event', () => {
+  it('audits every submission, and audits nothing again that has not changed', async () => {
+    const event = eventOf(['5', '28', '44']);
+    const out = path.join(event, 'out');
+    const first = await run(['event', event, '--out', out]);
+    expect(first).toMatchObject({ status: 1, out: '3 submissions. Query 1, Not audited 1, Clear 1.\n' });
+    const before = contents(out);
+    expect(Object.keys(before)).toEqual(
+      expect.arrayContaining(['overview.html', 'summary.csv', 'summary.md']),
+    );
+    expect(before['reports/rider-28/report.html']).toBeDefined();
+    expect(readFileSync(path.join(out, 'reports/rider-28/letter.txt'), 'utf8')).toContain('A few');
+
+    const second = await run(['event', event, '--out', out]);
+    expect(second.err).toContain('3 of 3 unchanged since the last run');
+    expect(contents(out)).toEqual(before);
+
+    cpSync(sample('riders', '33', 'primary.fit'), path.join(event, 'riders', '5', 'primary.fit'));
+    const third = await run(['event', event, '--out', out, '--since', out]);
+    expect(third.err).toContain('2 of 3 unchanged');
+    expect(third.out).toContain('5: worse, now Query');
+  });
+
+  it('makes the same bytes of a whole event and of its merged parts', async () => {
+    const event = eventOf(['2', '11', '26', '30']);
+    const at = (name: string) => path.join(event, name);
+    await run(['event', event, '--out', at('whole')]);
+    await run(['event', event, '--out', at('one'), '--part', '1/2']);
+    await run(['event', event, '--out', at('two'), '--part', '2/2']);
+    expect(record(at('one')).rows).toHaveLength(2);
+    const merged = await run(['merge', event, at('two'), at('one'), '--out', at('merged')]);
+    expect(merged.status).toBe(1);
+    expect(contents(at('merged'))).toEqual(contents(at('whole')));
+    expect(record(at('whole')).crossChecks.shared).toEqual([
+      expect.objectContaining({ level: 'refer', a: { number: '11', role: 'primary' } }),
+    ]);
+  });
+
+  it('refuses parts that are missing, doubled, whole or of another event', async () => {
+    const event = eventOf(['5', '30']);
+    const at = (name: string) => path.join(event, name);
+    await run(['event', event, '--out', at('one'), '--part', '1/2']);
+    await run(['event', event, '--out', at('two'), '--part', '2/2']);
+    await run(['event', event, '--out', at('whole')]);
+    const merge = (...parts: string[]) => run(['merge', event, ...parts.map(at), '--out', at('merged')]);
+    expect(await merge('one')).toMatchObject({ status: 2, err: expect.stringContaining('missing: 2') });
+    expect(await merge('one', 'one', 'two')).toMatchObject({
+      status: 2,
+      err: expect.stringContaining('there twice'),
+    });
+    expect(await merge('one', 'whole')).toMatchObject({
+      status: 2,
+      err: expect.stringContaining('a whole event'),
+    });
+    writeFileSync(at('few.event.json'), JSON.stringify({ name: 'Another', submissions: 'riders' }));
+    expect(await merge('one', 'two')).toMatchObject({
+      status: 2,
+      err: expect.stringContaining('another event file'),
+    });
+    expect(existsSync(at('merged'))).toBe(false);
+  });
+
+  it('says everything that is wrong at once, and audits nothing', async () => {
+    const event = eventOf(['5'], {
+      start: '2026-02-30T10:00:00Z',
+      rules: 'no-rules',
+      riders: [{ number: '5' }, { number: '6', primary: 'gone.fit', facts: 'gone.json' }],
+    });
+    const { status, err } = await run(['event', event, '--out', path.join(event, 'out')]);
+    expect(status).toBe(2);
+    for (const said of ['on no calendar', 'gone.fit: there is no such file', 'gone.json', 'no-rules']) {
+      expect(err).toContain(said);
+    }
+    expect(existsSync(path.join(event, 'out'))).toBe(false);
+  });
+
+  it('lists what it cannot match and guesses nothing', async () => {
+    const event = eventOf(['5']);
+    cpSync(sample('riders', '8', 'primary.fit'), path.join(event, 'riders', 'evening ride.fit'));
+    const { status, out, err } = await run(['event', event, '--check']);
+    expect(status).toBe(1);
+    expect(out).toContain('1 with a recording');
+    expect(err).toContain('not matched: riders/evening ride.fit');
+  });
+
+  it('takes nothing from outside the event’s folder, also through a link', async () => {
+    if (onWindows) return;
+    const event = eventOf(['5'], {
+      submissions: undefined,
+      riders: [{ number: '7', primary: 'riders/link.fit' }],
+    });
+    symlinkSync(sample('riders', '8', 'primary.fit'), path.join(event, 'riders', 'link.fit'));
+    expect(await run(['event', event, '--check'])).toMatchObject({
+      status: 2,
+      err: expect.stringContaining('a link'),
+    });
+  });
+
+  it('asks a second recording of the first so many, and of whoever rides above the line', async () => {
+    const riders = [
+      { number: '5', place: 1 },
+      { number: '30', place: 9 },
+    ];
+    const asks = async (secondRecordings: object) => {
+      const event = eventOf(['5', '30'], { riders, secondRecordings, start: undefined, finish: undefined });
+      await run(['event', event, '--out', path.join(event, 'out')]);
+      return record(path.join(event, 'out')).rows.map((row: { missing: string[] }) => row.missing.length);
+    };
+    expect(await asks({ top: 3 })).toEqual([1, 0]);
+    expect(await asks({ aboveWattsPerKg: 1 })).toEqual([1, 1]);
+    expect(await asks({ aboveWattsPerKg: 19 })).toEqual([0, 0]);
+  });
+
+  it('compares with earlier events by fingerprints that name nobody', async () => {
+    const [before, now] = [eventOf(['11'], { name: 'Round 0' }), eventOf(['26'])];
+    await run(['event', before, '--out', path.join(before, 'out')]);
+    const kept = path.join(before, 'out', 'fingerprints.json');
+    expect(readFileSync(kept, 'utf8')).not.toMatch(/rider|"11"/);
+    const { out, err } = await run(['event', now, '--out', path.join(now, 'out'), '--earlier', kept]);
+    expect(out).toContain('1 submissions');
+    expect(err).toMatch(/Rider 26 \(primary\): at least .* as in the recording [0-9a-f]{8} of “Round 0”/);
+  });
+
+  it('keeps names out of everything when it redacts', async () => {
+    const event = eventOf(['28', '44'], {
+      riders: [
+        { number: '28', name: 'Morwenna Secret', id: 'LICENCE-28' },
+        { number: '44', name: 'Morwenna Secret' },
+      ],
+    });
+    const out = path.join(event, 'out');
+    await run(['event', event, '--out', out, '--redact']);
+    for (const name of Object.keys(contents(out))) {
+      expect(readFileSync(path.join(out, name), 'utf8'), name).not.toMatch(
+        /Morwenna|LICENCE-28|"massKg": ?67/,
+      );
+    }
+  });
+
+  it('stays text in the overview, whatever a stranger calls a thing', async () => {
+    const hostile = '</script><img src=x onerror=alert(1)>"\'`=1+1';
+    const event = eventOf(['28'], {
+      name: hostile,
+      riders: [{ number: '28', name: hostile, category: hostile }],
+    });
+    const out = path.join(event, 'out');
+    await run(['event', event, '--out', out]);
+    const page = readFileSync(path.join(out, 'overview.html'), 'utf8');
+    expect(page).not.toContain('<img');
+    expect(page.match(/<script/g)).toHaveLength(1);
+    expect(page).toMatch(/default-src 'none'; style-src 'sha256-[^']+'; script-src 'sha256-[^']+'/);
+    expect(readFileSync(path.join(out, 'summary.md'), 'utf8')).not.toContain('<img');
+    expect(readFileSync(path.join(out, 'summary.csv'), 'utf8')).toMatch(/"<\/script>|"'?<\/script>/);
+  });
+
+  it('stops with a sentence where nothing can be written, and completes when it can', async () => {
+    const event = eventOf(['5', '30']);
+    const out = path.join(event, 'out');
+    mkdirSync(path.join(out, 'reports'), { recursive: true });
+    writeFileSync(path.join(out, 'reports', 'rider-30'), 'in the way');
+    const stopped = await run(['event', event, '--out', out]);
+    expect(stopped).toMatchObject({ status: 2, err: expect.stringContaining('cannot be written') });
+    expect(existsSync(path.join(out, 'event.json'))).toBe(false);
+    rmSync(path.join(out, 'reports', 'rider-30'));
+    const { err } = await run(['event', event, '--out', out]);
+    expect(err).toContain('1 of 2 unchanged');
+    expect(record(out).rows).toHaveLength(2);
+  });
+
+  it.skipIf(isRoot || onWindows)('leaves a folder alone that it may only read', async () => {
+    const event = eventOf(['5']);
+    const out = path.join(event, 'out');
+    mkdirSync(out);
+    chmodSync(out, 0o500);
+    expect(await run(['event', event, '--out', out])).toMatchObject({ status: 2, out: '' });
+    expect(readdirSync(out)).toEqual([]);
+    chmodSync(out, 0o700);
+  });
+
+  it('leaves nothing half-written when it is killed, and the next run completes', async () => {
+    const event = eventOf(['2', '11', '14', '17', '19']);
+    const [whole, out] = [path.join(event, 'whole'), path.join(event, 'out')];
+    await killedAfterFirst(['event', event, '--out', out], path.join(out, 'reports'));
+    expect(existsSync(path.join(out, 'event.json'))).toBe(false);
+    const { err } = await run(['event', event, '--out', out]);
+    expect(err).toMatch(/[1-4] of 5 unchanged/);
+    await run(['event', event, '--out', whole]);
+    expect(contents(out)).toEqual(contents(whole));
+  });
+});
+
+/** Starts the program and kills it as soon as one submission is finished. */
+function killedAfterFirst(argv: readonly string[], reports: string): Promise<void> {
+  const child = spawn(process.execPath, ['src/dev/run.mjs', 'src/bin/wattassay.ts', ...argv], {
+    stdio: 'ignore',
+  });
+  const finished = () =>
+    existsSync(reports) &&
+    readdirSync(reports).some((name) => existsSync(path.join(reports, name, 'row.json')));
+  const timer = setInterval(() => {
+    if (finished()) child.kill('SIGKILL');
+  }, 5);
+  return new Promise((resolve) => {
+    child.on('close', () => {
+      clearInterval(timer);
+      resolve();
+    });
+  });
+}
+
+describe('decide and case', () => {
+  it('keep the record, show it, and pack a case for both sides', async () => {
+    const event = eventOf(['28', '5']);
+    const out = path.join(event, 'out');
+    await run(['event', event, '--out', out]);
+    const decide = (...more: string[]) => run(['decide', event, '28', 'dead-cadence', ...more]);
+    expect(await decide('--asked', '2025-08-24', '--due', '2025-08-27')).toMatchObject({ status: 0 });
+    expect(await decide('--decision', 'stands')).toMatchObject({
+      status: 2,
+      err: expect.stringContaining('“by”'),
+    });
+    await decide(
+      '--decision',
+      'explained',
+      '--by',
+      'jury',
+      '--why',
+      'A lost magnet.',
+      '--until',
+      '2025-12-31',
+      '--out',
+      out,
+    );
+    expect(readFileSync(path.join(out, 'overview.html'), 'utf8')).toContain('explanation accepted');
+    expect(record(out).rows.find((row: { number: string }) => row.number === '28').grade).toBe('query');
+
+    const packed = path.join(event, 'case');
+    expect(await run(['case', event, '28', '--from', out, '--out', packed])).toMatchObject({ status: 0 });
+    const found = contents(packed);
+    const sums = readFileSync(path.join(packed, 'SHA256SUMS'), 'utf8').trim().split('\n');
+    for (const line of sums) {
+      const [digest, name] = line.split('  ') as [string, string];
+      expect(found[name]).toBe(digest);
+    }
+    expect(sums).toHaveLength(Object.keys(found).length - 1);
+    expect(found['recordings/primary/primary.fit']).toBeDefined();
+
+    cpSync(sample('riders', '33', 'primary.fit'), path.join(event, 'riders', '28', 'primary.fit'));
+    expect(await run(['case', event, '28', '--from', out, '--out', packed])).toMatchObject({
+      status: 2,
+      err: expect.stringContaining('no longer the ones'),
+    });
+  });
+
+  it('know the riders and rules that there are', async () => {
+    const event = eventOf(['28']);
+    expect((await run(['decide', event, '82', 'dead-cadence'])).err).toMatch(/no rider of this event/);
+    expect((await run(['decide', event, '28', 'dead-cadense'])).err).toMatch(/Did you mean “dead-cadence”/);
+  });
+});
+
+describe('new', () => {
+  it('lays out a repository that audits as it stands, and overwrites nothing', async () => {
+    const folder = path.join(scratch(), 'our-series');
+    expect(await run(['new', folder])).toMatchObject({ status: 0 });
+    expect(readFileSync(path.join(folder, 'README.md'), 'utf8')).toContain('Keep this repository private');
+    const workflow = readFileSync(path.join(folder, '.github', 'workflows', 'audit.yml'), 'utf8');
+    const uses = [...workflow.matchAll(/uses: (\S+)/g)].map((match) => match[1]!);
+    expect(uses.filter((name) => !/@[0-9a-f]{40}$/.test(name))).toEqual([]);
+    expect(workflow).not.toMatch(/run:.*\$\{\{/);
+    expect(await run(['rules', 'check', path.join(folder, 'rules')])).toMatchObject({ status: 0 });
+    cpSync(sample('riders', '5'), path.join(folder, 'events/round-1/submissions/5'), { recursive: true });
+    expect((await run(['event', path.join(folder, 'events/round-1'), '--check'])).out).toContain('1 riders');
+    expect(await run(['new', folder])).toMatchObject({
+      status: 2,
+      err: expect.stringContaining('not empty'),
+    });
+  });
+});

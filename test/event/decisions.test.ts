@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { decisionsFrom, mattersOf, withDecision } from '../../src/event/decisions.ts';
+import { changesSince } from '../../src/event/since.ts';
+import type { Decision } from '../../src/types.ts';
+import { finding, recordOf, rowOf } from './make.ts';
+
+const row = rowOf('14', { id: 'L-14', grade: 'refer', findings: [finding('late-drift', 'refer')] });
+const { event } = recordOf([]);
+const standing = (more: Partial<Decision>) =>
+  mattersOf(row, event, [{ rider: '14', rule: 'late-drift', ...more }], [])[0]?.standing;
+
+describe('decisions', () => {
+  it('move a matter from asking to deciding to decided', () => {
+    expect(mattersOf(row, event, [], [])).toEqual([
+      { rule: 'late-drift', standing: 'to ask', decision: null },
+    ]);
+    expect(standing({ asked: '2026-03-15' })).toBe('asked');
+    expect(standing({ asked: '2026-03-15', answered: '2026-03-16' })).toBe('to decide');
+    expect(standing({ decision: 'stands' })).toBe('decided');
+    expect(standing({ decision: 'does not stand', appeal: 'open' })).toBe('to decide');
+    expect(standing({ decision: 'explained' })).toBe('explained');
+  });
+
+  it('let an accepted explanation speak at a later event until it expires, for the same rider only', () => {
+    const accepted = { event: 'Round 0', id: 'L-14', rider: '9', decision: 'explained' as const };
+    expect(standing({ ...accepted, until: '2026-03-14' })).toBe('explained');
+    expect(standing({ ...accepted, until: '2026-03-13' })).toBe('to ask');
+    expect(standing({ ...accepted, until: '2026-12-31', id: 'L-15' })).toBe('to ask');
+  });
+
+  it('never reach a rider through a number that another event gave to somebody else', () => {
+    expect(standing({ event: 'Round 0', decision: 'explained', until: '2026-12-31' })).toBe('to ask');
+  });
+
+  it('must say by whom and why, and expire only where an explanation was accepted', async () => {
+    const wrong = { decisions: [{ rider: '1', rule: 'x', decision: 'stands', until: '2026-01-01' }] };
+    await expect(decisionsFrom(wrong, 'd.json')).rejects.toMatchObject({ errors: { length: 3 } });
+    await expect(
+      decisionsFrom({ decisions: [{ rider: '1', rule: 'x', asked: 'soon' }] }, 'd.json'),
+    ).rejects.toThrow();
+  });
+
+  it('keep one entry a rider, rule and event', () => {
+    const first: Decision = { rider: '1', rule: 'x', event: 'e', asked: '2026-01-01' };
+    expect(withDecision([first], { rider: '1', rule: 'x', event: 'e', answered: '2026-01-02' })).toEqual([
+      { ...first, answered: '2026-01-02' },
+    ]);
+    expect(withDecision([first], { rider: '1', rule: 'x', event: 'f' })).toHaveLength(2);
+  });
+});
+
+describe('since an earlier run', () => {
+  it('says what is new, better, worse, the same and gone', () => {
+    const before = recordOf([rowOf('1'), rowOf('2', { grade: 'query' }), rowOf('3'), rowOf('4')]);
+    const now = recordOf([
+      rowOf('1'),
+      rowOf('2'),
+      rowOf('3', { findings: [finding('x', 'note')] }),
+      rowOf('5'),
+    ]);
+    expect(Object.fromEntries(changesSince(before, now))).toEqual({
+      1: 'same',
+      2: 'better',
+      3: 'worse',
+      4: 'gone',
+      5: 'new',
+    });
+  });
+});

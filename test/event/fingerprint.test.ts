@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import { marksOf, parseMarks } from '../../src/event/fingerprint.ts';
+import { sharedContent } from '../../src/event/shared.ts';
+import type { EventRow } from '../../src/types.ts';
+import { drawSubmission } from '../make/index.ts';
+
+const ride = (seed: string) =>
+  drawSubmission(seed, { kind: 'bunch race', race: 'one race', minutes: 40, seconds: 0 }).primary.channels;
+const a = ride('a');
+const b = ride('b');
+
+async function row(number: string, channels: typeof a): Promise<EventRow> {
+  const marks = await marksOf({ channels });
+  return { number, recordings: [{ role: 'primary', marks }] } as unknown as EventRow;
+}
+const withPower = (channels: typeof a, power: Float64Array) => ({ ...channels, power });
+
+describe('marks of content', () => {
+  it('are found again in a copy, wherever it lies and whatever stands around it', async () => {
+    const copied = a.power!.slice(300, 1500);
+    const power = b.power!.slice();
+    power.set(copied, 700);
+    const rows = [await row('1', { power: a.power! }), await row('2', { power })];
+    const [shared, ...others] = sharedContent(rows, []);
+    expect(others).toEqual([]);
+    expect(shared).toMatchObject({ a: { number: '1' }, b: { number: '2' } });
+    expect(shared!.seconds).toBeLessThanOrEqual(1200);
+    expect(shared!.seconds).toBeGreaterThan(500);
+  });
+
+  it('are not shared by two riders of one race, who ride the same surges', async () => {
+    expect(sharedContent([await row('1', a), await row('2', b)], [])).toEqual([]);
+  });
+
+  it('are found in cadence where somebody rescaled power', async () => {
+    const power = a.power!.map((watts) => Math.round(watts * 1.05));
+    expect(sharedContent([await row('1', a), await row('2', withPower(a, power))], [])).toHaveLength(1);
+  });
+
+  it('are compared with those kept of an earlier event, and those not with one another', async () => {
+    const marks = await marksOf({ channels: a });
+    const earlier = ['round 1', 'round 2'].map((event) => ({
+      marksVersion: 1 as const,
+      event,
+      recordings: [{ code: '0a1b2c3d', marks }],
+    }));
+    const shared = sharedContent([await row('1', a)], earlier);
+    expect(shared.map((one) => one.b)).toEqual([
+      { event: 'round 1', number: null, role: '0a1b2c3d' },
+      { event: 'round 2', number: null, role: '0a1b2c3d' },
+    ]);
+  });
+
+  it('reveal nothing: digests and places, no sample', async () => {
+    const text = await marksOf({ channels: a });
+    expect(text).toMatch(/^([pc][0-9a-z]+\.[0-9a-f]{12}( |$))+$/);
+    expect(parseMarks(text).length).toBeGreaterThan(50);
+    // A target held for minutes tells nobody from anybody: it leaves no mark.
+    expect(await marksOf({ channels: { power: new Float64Array(3600).fill(200) } })).toBe('');
+  });
+
+  it('are never broken by hostile text', () => {
+    expect(parseMarks('p1.zz <script> p2.0123456789ab  cx')).toEqual([
+      { channel: 'p', at: 2, digest: '0123456789ab' },
+    ]);
+  });
+});
