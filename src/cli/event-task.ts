@@ -33,7 +33,7 @@ export interface TaskSetting {
 }
 
 export type TaskResult =
-  | { readonly row: EventRow; readonly reused: boolean }
+  | { readonly row: EventRow }
   /** Nothing can be written: no fault of this submission, and no use in going on. */
   | { readonly stop: ProblemParts };
 
@@ -47,26 +47,61 @@ interface Kept {
   readonly row: EventRow;
 }
 
-/** Makes the function that runs one entry after another with the same settings. */
-export function taskRunner(setting: TaskSetting): (entry: Entry) => Promise<TaskResult> {
+/** What one run of entries uses, opened once. */
+interface Bench {
+  readonly setting: TaskSetting;
+  readonly files: EventFiles;
+  readonly rulesOf: (entry: Entry) => Promise<RuleSet>;
+}
+
+function benchFor(setting: TaskSetting): Bench {
   const files = new EventFiles(setting.root);
   const nowhere = { write: () => true };
   const io: Io = { stdout: nowhere, stderr: nowhere, env: {}, cwd: setting.cwd };
   const sets = new Map<string | null, Promise<RuleSet>>();
-  const rulesOf = (folder: string | null) => {
-    const known = sets.get(folder) ?? ruleSetOf(io, files, folder, setting.rules ?? undefined);
-    sets.set(folder, known);
-    return known;
+  return {
+    setting,
+    files,
+    rulesOf({ rules: folder }) {
+      const known = sets.get(folder) ?? ruleSetOf(io, files, folder, setting.rules ?? undefined);
+      sets.set(folder, known);
+      return known;
+    },
   };
+}
+
+/** Makes the function that runs one entry after another with the same settings. */
+export function taskRunner(setting: TaskSetting): (entry: Entry) => Promise<TaskResult> {
+  const bench = benchFor(setting);
   return async (entry) => {
     try {
-      return await runEntry(entry, setting, files, await rulesOf(entry.rules));
+      return { row: await runEntry(entry, bench) };
     } catch (error) {
       if (!(error instanceof Problem) || error.code !== 'file-unwritable') throw error;
       return { stop: partsOf(error) };
     }
   };
 }
+
+/** Makes the function that takes a row over from an earlier run; null where that has to be made anew. */
+export function takeOver(setting: TaskSetting): (entry: Entry) => Promise<EventRow | null> {
+  const bench = benchFor(setting);
+  return async (entry) => {
+    const kept = await keptIn(folderOf(entry, setting));
+    if (kept === null || entry.primary === null) return null;
+    try {
+      const opened = await open(entry, bench.files);
+      const key = await keyOf(entry, setting, await bench.rulesOf(entry), opened);
+      return key === kept.key ? named({ ...kept.row, ...listed(entry) }, setting) : null;
+    } catch (error) {
+      if (error instanceof Problem) return null; // Told when it is made anew.
+      throw error;
+    }
+  };
+}
+
+const folderOf = ({ number }: Entry, { out }: TaskSetting) =>
+  path.join(out, ...reportFolder(number).split('/'));
 
 function partsOf({ code, message, where, hint }: Problem): ProblemParts {
   return {
@@ -77,29 +112,23 @@ function partsOf({ code, message, where, hint }: Problem): ProblemParts {
   };
 }
 
-async function runEntry(
-  entry: Entry,
-  setting: TaskSetting,
-  files: EventFiles,
-  rules: RuleSet,
-): Promise<TaskResult> {
-  if (entry.primary === null)
-    return { row: named(emptyRow(entry, 'No recording was handed in.'), setting), reused: false };
-  let handedIn: Opened;
+async function runEntry(entry: Entry, bench: Bench): Promise<EventRow> {
+  const { setting, files } = bench;
+  if (entry.primary === null) return named(emptyRow(entry, 'No recording was handed in.'), setting);
+  const rules = await bench.rulesOf(entry);
+  let opened: Opened;
   try {
-    handedIn = await open(entry, files);
+    opened = await open(entry, files);
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
-    return { row: named(emptyRow(entry, sentence(error)), setting), reused: false };
+    return named(emptyRow(entry, sentence(error)), setting);
   }
-  const folder = path.join(setting.out, ...reportFolder(entry.number).split('/'));
-  const key = await keyOf(entry, setting, rules, handedIn);
-  const kept = await keptIn(folder, key);
-  if (kept !== null) return { row: named({ ...kept, ...listed(entry) }, setting), reused: true };
+  const folder = folderOf(entry, setting);
   await clear(folder);
-  const row = await audit(entry, setting, files, rules, handedIn, folder);
+  const row = await audit(entry, setting, files, rules, opened, folder);
+  const key = await keyOf(entry, setting, rules, opened);
   await writeWhole(path.join(folder, rowFile), `${JSON.stringify({ key, row } satisfies Kept)}\n`);
-  return { row, reused: false };
+  return row;
 }
 
 /** A row fit to publish bears no name. */
@@ -118,26 +147,35 @@ interface Opened {
 }
 
 async function open(entry: Entry, files: EventFiles): Promise<Opened> {
-  const primary = await files.read(entry.primary!);
-  const seconds: NamedBytes[] = [];
-  const unopened: { name: string; why: string }[] = [];
-  for (const place of entry.seconds) {
-    try {
-      seconds.push(await files.read(place));
-    } catch (error) {
-      if (!(error instanceof Problem)) throw error;
-      unopened.push({ name: path.posix.basename(place), why: sentence(error) });
-    }
-  }
+  const opening = entry.seconds.map((place) => tryRead(place, files));
+  const [primary, past, ...others] = await Promise.all([
+    files.read(entry.primary!),
+    pastInputs(entry.history, files),
+    ...opening,
+  ]);
+  const seconds = others.filter((one) => 'bytes' in one);
   const recordings = [primary, ...seconds].map(
     async ({ name, bytes }) => ['recording', name, await sha256(bytes)] as const,
   );
   return {
     primary,
     seconds,
-    unopened,
-    inputs: [...(await Promise.all(recordings)), ...(await pastInputs(entry.history, files))],
+    unopened: others.filter((one) => 'why' in one),
+    inputs: [...(await Promise.all(recordings)), ...past],
   };
+}
+
+/** A second that cannot be opened makes a submission incomplete; the others are audited all the same. */
+async function tryRead(
+  place: string,
+  files: EventFiles,
+): Promise<NamedBytes | { name: string; why: string }> {
+  try {
+    return await files.read(place);
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    return { name: place.split('/').at(-1)!, why: sentence(error) };
+  }
 }
 
 /** Checksums of a history, file by file: a rider's past can be larger than memory. */
@@ -174,15 +212,16 @@ function keyOf(
   return digestOf({ tool, rules: rules.sha256, ...depends });
 }
 
-async function keptIn(folder: string, key: string): Promise<EventRow | null> {
+/** What an earlier run finished here; null when there is nothing, or not all of it. */
+async function keptIn(folder: string): Promise<Kept | null> {
   try {
     const { bytes } = await readFileSafely(path.join(folder, rowFile), { most: rowBytes });
     const kept = parseJson(new TextDecoder().decode(bytes), 'report-wrong', rowFile) as Kept;
-    if (kept.key !== key) return null;
-    if (kept.row.report !== null) for (const name of reportFiles) await lstat(path.join(folder, name));
-    return kept.row;
+    if (kept.row.report !== null)
+      await Promise.all(reportFiles.map((name) => lstat(path.join(folder, name))));
+    return kept;
   } catch {
-    return null; // Not there, or not whole: then it is made anew.
+    return null; // Then it is made anew.
   }
 }
 

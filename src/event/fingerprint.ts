@@ -1,13 +1,12 @@
-import { sha256 } from '../math/digest.ts';
 import { rollingHashes } from '../math/repeats.ts';
 import type { Recording } from '../types.ts';
 
 /*
  * Marks of content: digests of short stretches, chosen by content alone, so that two copies choose the same
  * ones wherever they lie (winnowing: Schleimer, Wilkerson and Aiken 2003, SIGMOD, p. 76). A stretch that two
- * recordings share for `span + reach - 1` samples shares at least one mark. A mark is 48 bits of a SHA-256 over
- * thirty samples: no sample can be had from it. These numbers are part of the form: other ones would make
- * marks that cannot be compared with those kept of earlier events.
+ * recordings share for `span + reach - 1` samples shares at least one mark. A mark is 48 bits made from thirty
+ * samples of some seven bits each: most of what they held is gone, and no sample can be had from it. These
+ * numbers are part of the form: other ones would make marks that cannot be compared with those of earlier events.
  */
 
 /** Samples in a marked stretch. */
@@ -30,8 +29,8 @@ export interface Mark {
 }
 
 /** The marks of a recording's power, and of its cadence, which stays where somebody rescaled power. */
-export async function marksOf({ channels }: Pick<Recording, 'channels'>): Promise<string> {
-  const marks = [...(await marksIn('p', channels.power)), ...(await marksIn('c', channels.cadence))];
+export function marksOf({ channels }: Pick<Recording, 'channels'>): string {
+  const marks = [...marksIn('p', channels.power), ...marksIn('c', channels.cadence)];
   return marks.map(({ channel, at, digest }) => `${channel}${at.toString(36)}.${digest}`).join(' ');
 }
 
@@ -46,16 +45,9 @@ export function parseMarks(text: string): Mark[] {
   );
 }
 
-async function marksIn(channel: Mark['channel'], values: Float64Array | undefined): Promise<Mark[]> {
+function marksIn(channel: Mark['channel'], values: Float64Array | undefined): Mark[] {
   if (values === undefined || values.length < span) return [];
-  const chosen = choose(values, telling[channel]);
-  return Promise.all(
-    chosen.map(async (at) => ({
-      channel,
-      at,
-      digest: (await digestOf(channel, values, at)).slice(0, hexDigits),
-    })),
-  );
+  return choose(values, telling[channel]).map((at) => ({ channel, at, digest: digestOf(values, at) }));
 }
 
 /** In every run of `reach` starting places the one of least hash; of equal ones the last. */
@@ -81,19 +73,52 @@ function choose(values: Float64Array, least: Telling): number[] {
 /** Where a stretch holds enough of a rider to be told from any other: 1, elsewhere 0. */
 function tellingPlaces(values: Float64Array, least: Telling): Uint8Array {
   const places = new Uint8Array(Math.max(0, values.length - span + 1));
+  // bends[i]: how many samples up to the i-th change otherwise than the one before did.
+  const bends = new Int32Array(values.length + 1);
+  for (let i = 0; i < values.length; i++) {
+    const bent = i > 1 && values[i]! - values[i - 1]! !== values[i - 1]! - values[i - 2]!;
+    bends[i + 1] = bends[i]! + (bent ? 1 : 0);
+  }
   for (let at = 0; at < places.length; at++) {
-    let bends = 0;
-    const changes = new Set<number>();
-    for (let i = at + 1; i < at + span; i++) {
-      const change = values[i]! - values[i - 1]!;
-      if (change !== 0) changes.add(change);
-      if (i > at + 1 && change !== values[i - 1]! - values[i - 2]!) bends++;
-    }
-    if (bends >= least.share * span && changes.size >= least.changes) places[at] = 1;
+    const enough = bends[at + span]! - bends[at + 2]! >= least.share * span;
+    if (enough && differs(values, at, least.changes)) places[at] = 1;
   }
   return places;
 }
 
-function digestOf(channel: string, values: Float64Array, at: number): Promise<string> {
-  return sha256(new TextEncoder().encode(`${channel}:${values.subarray(at, at + span).join()}`));
+/** Whether a stretch holds so many different changes. */
+function differs(values: Float64Array, at: number, changes: number): boolean {
+  const seen: number[] = [];
+  for (let i = at + 1; i < at + span; i++) {
+    const change = values[i]! - values[i - 1]!;
+    if (change === 0 || seen.includes(change)) continue;
+    seen.push(change);
+    if (seen.length >= changes) return true;
+  }
+  return false;
 }
+
+/**
+ * Two lanes of multiplying and shifting, each finished as in MurmurHash3 (Appleby 2011, public domain), in
+ * hexadecimal. A whole checksum of every stretch would cost more than the rest of an audit's bookkeeping.
+ */
+function digestOf(values: Float64Array, at: number): string {
+  let a = 0x9e3779b9;
+  let b = 0x85ebca6b;
+  for (let i = at; i < at + span; i++) {
+    const value = Math.round(values[i]! * 1000) | 0;
+    a = Math.imul(a ^ value, 0xcc9e2d51);
+    a = (a << 15) | (a >>> 17);
+    b = Math.imul(b ^ Math.imul(value, 0x1b873593), 0xc2b2ae35);
+    b = (b << 13) | (b >>> 19);
+  }
+  return (hex(finish(a)) + hex(finish(b ^ a))).slice(0, hexDigits);
+}
+
+function finish(lane: number): number {
+  const once = Math.imul(lane ^ (lane >>> 16), 0x85ebca6b);
+  const twice = Math.imul(once ^ (once >>> 13), 0xc2b2ae35);
+  return (twice ^ (twice >>> 16)) >>> 0;
+}
+
+const hex = (value: number) => value.toString(16).padStart(8, '0');

@@ -2,7 +2,6 @@
  * `npm run bench`: what an audit costs, as ratios within one run, so that the machine matters little.
  * The yardstick is strict decoding of the same files by the decoder that reading uses, and nothing else.
  */
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -16,6 +15,7 @@ import { renderText } from '../../src/report/text.ts';
 import { ruleSet } from '../../src/rules.ts';
 import type { Report } from '../../src/types.ts';
 import { type OnDisk, writePair } from './files.ts';
+import { runProcess } from './process.ts';
 
 const rounds = 15;
 const coldRounds = 7;
@@ -140,29 +140,6 @@ for (const file of process.argv.slice(2))
     row(name, ms(time), `${ratio(time, yardstick)} of Node and decoding; ${memory}`);
   }
   row('', '', 'target at most 3');
-}
-
-/**
- * Writes the highest resident size (kB) as the last line of standard error. On Linux the usual counter
- * starts with the memory of the process that started this one; the kernel's own high-water mark does not.
- */
-const watcher = `data:text/javascript,${encodeURIComponent(`
-import { readFileSync } from 'node:fs';
-process.on('exit', () => {
-  let peak = process.resourceUsage().maxRSS;
-  try { peak = /VmHWM:\\s+(\\d+)/.exec(readFileSync('/proc/self/status', 'utf8'))[1]; } catch {}
-  process.stderr.write('\\n' + peak);
-});`)}`;
-
-function runProcess(args: readonly string[]): { time: number; memory: number } {
-  const start = performance.now();
-  const { status, stderr } = spawnSync(process.execPath, ['--import', watcher, ...args], {
-    encoding: 'utf8',
-    env: { ...process.env, NO_COLOR: '1' },
-  });
-  const time = performance.now() - start;
-  if (status !== 0) throw new Error(`${args.join(' ')}: ${stderr}`);
-  return { time, memory: Number(stderr.split('\n').at(-1)) };
 }
 
 function median(values: readonly number[]): number {
