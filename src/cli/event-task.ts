@@ -1,16 +1,9 @@
+import { readFileSync, statSync } from 'node:fs';
 import { lstat, mkdir, readdir, rm } from 'node:fs/promises';
 import path from 'node:path';
 import { digestOf, emptyRow, listed, reportFolder } from '../event/record.ts';
 import { auditEntry, type HandedIn } from '../event.ts';
-import {
-  filesBelow,
-  limits,
-  readFileSafely,
-  refuseOutside,
-  whyUnwritable,
-  writeWhole,
-} from '../files/index.ts';
-import { parseJson } from '../json.ts';
+import { filesBelow, limits, refuseOutside, whyUnwritable, writeWhole } from '../files/index.ts';
 import { sha256 } from '../math/digest.ts';
 import { Problem, type ProblemParts, sentence } from '../problem.ts';
 import { renderHtml, renderJson, renderLetter } from '../report/index.ts';
@@ -87,7 +80,7 @@ export function taskRunner(setting: TaskSetting): (entry: Entry) => Promise<Task
 export function takeOver(setting: TaskSetting): (entry: Entry) => Promise<EventRow | null> {
   const bench = benchFor(setting);
   return async (entry) => {
-    const kept = await keptIn(folderOf(entry, setting));
+    const kept = keptIn(folderOf(entry, setting));
     if (kept === null || entry.primary === null) return null;
     try {
       const opened = await open(entry, bench.files);
@@ -212,13 +205,16 @@ function keyOf(
   return digestOf({ tool, rules: rules.sha256, ...depends });
 }
 
-/** What an earlier run finished here; null when there is nothing, or not all of it. */
-async function keptIn(folder: string): Promise<Kept | null> {
+/**
+ * What an earlier run finished here; null when there is nothing, or not all of it. These are our own files, and
+ * small: asked one after the other they come faster than each by way of another thread.
+ */
+function keptIn(folder: string): Kept | null {
   try {
-    const { bytes } = await readFileSafely(path.join(folder, rowFile), { most: rowBytes });
-    const kept = parseJson(new TextDecoder().decode(bytes), 'report-wrong', rowFile) as Kept;
-    if (kept.row.report !== null)
-      await Promise.all(reportFiles.map((name) => lstat(path.join(folder, name))));
+    const file = path.join(folder, rowFile);
+    if (statSync(file).size > rowBytes) return null;
+    const kept: Kept = JSON.parse(readFileSync(file, 'utf8'));
+    if (kept.row.report !== null) for (const name of reportFiles) statSync(path.join(folder, name));
     return kept;
   } catch {
     return null; // Then it is made anew.

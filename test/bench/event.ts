@@ -11,7 +11,7 @@ import { drawSubmission } from '../make/index.ts';
 import { runProcess } from './process.ts';
 
 const count = Number(process.argv[2] ?? 2000);
-const minutes = 20;
+const minutes = 45;
 
 const folder = mkdtempSync(path.join(tmpdir(), 'wattassay-event-'));
 const at = (name: string) => path.join(folder, name);

@@ -62,7 +62,7 @@ function tools({ record, matters }: EventView): Markup {
   const { rows } = record;
   const unique = (all: readonly string[]) => [...new Set(all)].sort();
   const choice = (label: string, name: string, values: readonly (readonly [value: string, text: string])[]) =>
-    values.length > 1 &&
+    values.length > 0 &&
     html`<label>${label}<select name="${name}"><option value="">all</option>${values.map(
       ([value, text]) => html`<option value="${value}">${text}</option>`,
     )}</select></label>`;
