@@ -25,51 +25,97 @@ export interface Shared {
  */
 export function sharedContent(rows: readonly EventRow[], earlier: readonly EventMarks[]): Shared[] {
   const holders: Holder[] = [];
-  const byDigest = new Map<string, { holder: number; at: number }[]>();
-  const hold = (holder: Holder, marks: readonly Mark[]) => {
-    const index = holders.push(holder) - 1;
-    for (const { channel, at, digest } of marks) {
-      const key = channel + digest;
-      const places = byDigest.get(key);
-      if (places === undefined) byDigest.set(key, [{ holder: index, at }]);
-      else if (places.length <= mostHolders) places.push({ holder: index, at });
-    }
-  };
-  for (const row of rows) {
-    for (const { role, marks } of row.recordings) {
-      hold({ event: null, number: row.number, role }, parseMarks(marks));
+  const texts: string[] = [];
+  for (const { number, recordings } of rows) {
+    for (const { role, marks } of recordings) {
+      holders.push({ event: null, number, role });
+      texts.push(marks);
     }
   }
   for (const { event, recordings } of earlier) {
-    for (const { code, marks } of recordings) hold({ event, number: null, role: code }, parseMarks(marks));
+    for (const { code, marks } of recordings) {
+      holders.push({ event, number: null, role: code });
+      texts.push(marks);
+    }
   }
-  return pairsOf(holders, byDigest);
+  return pairsOf(holders, groupsOf(texts));
 }
 
-function pairsOf(
-  holders: readonly Holder[],
-  byDigest: ReadonlyMap<string, readonly { holder: number; at: number }[]>,
-): Shared[] {
+/** Where one mark stands: in which recording, and at which of its samples. */
+interface Spot {
+  readonly holder: number;
+  readonly at: number;
+  readonly channel: Mark['channel'];
+}
+
+/**
+ * Spots of equal marks, group by group. A season holds millions of marks: they are kept as numbers in columns,
+ * each group as a chain through its members.
+ */
+function* groupsOf(texts: readonly string[]): Generator<readonly Spot[]> {
+  // Two characters and a digest of twelve at least, and what parts it from the next.
+  const most = texts.reduce((sum, text) => sum + Math.ceil((text.length + 1) / 16), 0);
+  let size = 1;
+  while (size < 2 * most) size *= 2;
+  const table = new Int32Array(size).fill(-1);
+  const keys = new Float64Array(most);
+  const holders = new Uint32Array(most);
+  const places = new Uint32Array(most);
+  const next = new Int32Array(most).fill(-1);
+  // Of the first of a group: its last member, and how many there are.
+  const last = new Int32Array(most);
+  const members = new Uint32Array(most);
+  let count = 0;
+  for (const [holder, text] of texts.entries()) {
+    for (const { channel, at, digest } of parseMarks(text)) {
+      const index = count++;
+      // A digest has 48 bits: with one for the channel it is still a whole number.
+      const key = Number.parseInt(digest, 16) * 2 + (channel === 'c' ? 1 : 0);
+      keys[index] = key;
+      holders[index] = holder;
+      places[index] = at;
+      let slot = key % size;
+      while (table[slot]! >= 0 && keys[table[slot]!] !== key) slot = (slot + 1) % size;
+      const first = table[slot]! < 0 ? index : table[slot]!;
+      if (first === index) table[slot] = index;
+      else next[last[first]!] = index;
+      last[first] = index;
+      members[first] = members[first]! + 1;
+    }
+  }
+  for (let first = 0; first < count; first++) {
+    if (members[first]! < 2 || members[first]! > mostHolders) continue;
+    const group: Spot[] = [];
+    for (let i = first; i >= 0; i = next[i]!) {
+      group.push({ holder: holders[i]!, at: places[i]!, channel: keys[i]! % 2 === 1 ? 'c' : 'p' });
+    }
+    yield group;
+  }
+}
+
+function pairsOf(holders: readonly Holder[], groups: Iterable<readonly Spot[]>): Shared[] {
   // Pair → channel and distance → places in the first.
   const pairs = new Map<string, Map<string, number[]>>();
-  for (const [key, places] of byDigest) {
-    if (places.length < 2 || places.length > mostHolders) continue;
-    for (const [i, first] of places.entries()) {
-      for (const second of places.slice(i + 1)) {
+  for (const group of groups) {
+    for (const [i, first] of group.entries()) {
+      for (const second of group.slice(i + 1)) {
         if (!comparable(holders[first.holder]!, holders[second.holder]!)) continue;
         const pair = `${first.holder} ${second.holder}`;
         const distances = pairs.get(pair) ?? new Map<string, number[]>();
-        const distance = key[0]! + (second.at - first.at);
+        const distance = first.channel + (second.at - first.at);
         distances.set(distance, [...(distances.get(distance) ?? []), first.at]);
         pairs.set(pair, distances);
       }
     }
   }
-  return [...pairs].flatMap(([pair, distances]) => {
-    const [a, b] = pair.split(' ').map((index) => holders[Number(index)]!) as [Holder, Holder];
+  const found = [...pairs].flatMap(([pair, distances]) => {
+    const [a, b] = pair.split(' ').map(Number) as [number, number];
     const seconds = Math.max(...[...distances.values()].map(covered));
     return seconds === 0 ? [] : [{ a, b, seconds }];
   });
+  return found
+    .sort((x, y) => x.a - y.a || x.b - y.b)
+    .map(({ a, b, seconds }) => ({ a: holders[a]!, b: holders[b]!, seconds }));
 }
 
 /** Earlier events were compared with one another in their time; a rider's own recordings are audited together. */
