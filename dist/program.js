@@ -3018,6 +3018,27 @@ const { program, createCommand, createArgument, createOption, CommanderError, In
 	exports.InvalidArgumentError = InvalidArgumentError;
 	exports.InvalidOptionArgumentError = InvalidArgumentError;
 })))(), 1)).default;
+// src/math/mean.ts
+/** Mean of all values; NaN of none. */
+function mean$1(values) {
+	let sum = 0;
+	for (let i = 0; i < values.length; i++) sum += values[i];
+	return sum / values.length;
+}
+/** Mean of the values that are not missing, and how many those are; NaN of none. */
+function meanOfValid(column) {
+	let sum = 0;
+	let count = 0;
+	for (const value of column) {
+		if (Number.isNaN(value)) continue;
+		sum += value;
+		count++;
+	}
+	return {
+		mean: sum / count,
+		count
+	};
+}
 // src/math/autoregression.ts
 /**
 * Fits one autoregression x[t] = Σ w[k]·x[t-k-1] + e to several columns at once, by Yule–Walker:
@@ -3036,14 +3057,7 @@ function autoregression(columns, order) {
 }
 /** Mean product of deviations at lags 0 … `lags`, over the pairs where both samples are valid. */
 function autocovariance(column, lags) {
-	let sum = 0;
-	let count = 0;
-	for (const value of column) {
-		if (Number.isNaN(value)) continue;
-		sum += value;
-		count++;
-	}
-	const mean = count === 0 ? 0 : sum / count;
+	const { mean, count } = meanOfValid(column);
 	const covariance = new Float64Array(lags + 1);
 	if (count === 0) return covariance;
 	const centred = column.map((value) => Number.isNaN(value) ? 0 : value - mean);
@@ -3116,6 +3130,33 @@ function rootMeanSquare(values, from, to) {
 		count++;
 	}
 	return count === 0 ? 0 : Math.sqrt(sum / count);
+}
+// src/math/lagged.ts
+/**
+* Sums over own[t] and other[t - lag] for t in [from, to), as far as the other reaches, pairs with a
+* missing sample passed over: what a correlation of columns around zero is made of.
+*/
+function laggedSums(own, other, lag, from = 0, to = own.length) {
+	let products = 0;
+	let squares = 0;
+	let otherSquares = 0;
+	let count = 0;
+	const end = Math.min(to, other.length + lag);
+	for (let t = Math.max(0, from, from + lag); t < end; t++) {
+		const a = own[t];
+		const b = other[t - lag];
+		if (Number.isNaN(a) || Number.isNaN(b)) continue;
+		products += a * b;
+		squares += a * a;
+		otherSquares += b * b;
+		count++;
+	}
+	return {
+		products,
+		squares,
+		otherSquares,
+		count
+	};
 }
 // src/align/settings.ts
 /** The numbers of aligning, each with its reason. */
@@ -3202,19 +3243,7 @@ function bestLag(own, other, reach) {
 }
 /** Correlation of columns around zero at one lag; null when either does not vary there. */
 function correlationAt(own, other, lag) {
-	let products = 0;
-	let squares = 0;
-	let otherSquares = 0;
-	const from = Math.max(0, lag);
-	const to = Math.min(own.length, other.length + lag);
-	for (let t = from; t < to; t++) {
-		const a = own[t];
-		const b = other[t - lag];
-		if (Number.isNaN(a) || Number.isNaN(b)) continue;
-		products += a * b;
-		squares += a * a;
-		otherSquares += b * b;
-	}
+	const { products, squares, otherSquares } = laggedSums(own, other, lag);
 	return squares > 0 && otherSquares > 0 ? products / Math.sqrt(squares * otherSquares) : null;
 }
 /** Takes out the centred moving mean over `channelTrend` seconds; NaN stays NaN. */
@@ -4472,7 +4501,7 @@ function settle$1(segments, found) {
 		const inside = found.filter(({ at }) => at >= from && at < to).map(({ lag }) => lag);
 		return inside.length === 0 ? segment : {
 			...segment,
-			lag: mean$3(inside)
+			lag: mean$1(inside)
 		};
 	});
 }
@@ -4512,7 +4541,7 @@ function lagOf(found, chosen) {
 		low: chosen - 1,
 		high: chosen + 1
 	};
-	const value = mean$3(lags);
+	const value = mean$1(lags);
 	const spread = Math.sqrt(lags.reduce((sum, lag) => sum + (lag - value) ** 2, 0) / (lags.length - 1));
 	const half = Math.max(.1, studentQuantile(.975, lags.length - 1) * spread / Math.sqrt(lags.length));
 	return {
@@ -4528,8 +4557,8 @@ function lagOf(found, chosen) {
 function driftOf(found, chosen) {
 	const points = found.filter(({ lag }) => Math.abs(lag - chosen) <= settings$3.sameAnswerSeconds);
 	if (points.length < settings$3.driftWindows) return null;
-	const meanAt = mean$3(points.map(({ at }) => at));
-	const meanLag = mean$3(points.map(({ lag }) => lag));
+	const meanAt = mean$1(points.map(({ at }) => at));
+	const meanLag = mean$1(points.map(({ lag }) => lag));
 	const spread = points.reduce((sum, { at }) => sum + (at - meanAt) ** 2, 0);
 	const slope = points.reduce((sum, { at, lag }) => sum + (at - meanAt) * (lag - meanLag), 0) / spread;
 	const misfit = points.reduce((sum, { at, lag }) => sum + (lag - meanLag - slope * (at - meanAt)) ** 2, 0);
@@ -4540,9 +4569,6 @@ function driftOf(found, chosen) {
 		low: (slope - half) * 1e6,
 		high: (slope + half) * 1e6
 	};
-}
-function mean$3(values) {
-	return values.reduce((a, b) => a + b, 0) / values.length;
 }
 // src/align/segments.ts
 /**
@@ -4870,14 +4896,8 @@ function zoneSlip(offset) {
 	return Math.abs(offset - nearest) <= settings$3.zoneSlackSeconds ? nearest : 0;
 }
 function centred$1(column) {
-	let sum = 0;
-	let count = 0;
-	for (const value of column) {
-		if (Number.isNaN(value)) continue;
-		sum += value;
-		count++;
-	}
-	return column.map((value) => value - sum / count);
+	const { mean } = meanOfValid(column);
+	return column.map((value) => value - mean);
 }
 function coverage$1(own, other, [from, to]) {
 	let both = 0;
@@ -6040,7 +6060,7 @@ function average(samples, seconds) {
 	const own = [];
 	const other = [];
 	const cadence = [];
-	const least = leastShare * meanOf$4(samples.other);
+	const least = leastShare * meanOf$3(samples.other);
 	for (let i = 0; i < samples.at.length;) {
 		const block = Math.floor(samples.at[i] / seconds);
 		const from = i;
@@ -6071,7 +6091,7 @@ function average(samples, seconds) {
 }
 /** Least mean power of a block, as a share of the second's mean over the ride. */
 const leastShare = 1 / 3;
-function meanOf$4(values) {
+function meanOf$3(values) {
 	return values.reduce((a, b) => a + b, 0) / Math.max(1, values.length);
 }
 // src/math/robust-fit.ts
@@ -6911,8 +6931,8 @@ const distanceFromOthers = defineMeasure({
 			blocks: count,
 			needed: leastBlocks
 		});
-		const logs = meters.map(({ device }, i) => Math.log(mean$2(blocks[i])) - placeOf$2(device) / 100);
-		const distances = logs.map((log, i) => log - mean$2(logs.filter((_l, j) => j !== i)));
+		const logs = meters.map(({ device }, i) => Math.log(mean$1(blocks[i])) - placeOf$2(device) / 100);
+		const distances = logs.map((log, i) => log - mean$1(logs.filter((_l, j) => j !== i)));
 		const odd = distances.reduce((far, d, i) => Math.abs(d) > Math.abs(distances[far]) ? i : far, 0);
 		const rest = logs.filter((_, j) => j !== odd);
 		const apart = Math.max(...rest) - Math.min(...rest);
@@ -6987,7 +7007,7 @@ function commonBlocks(meters, [from, to], seconds) {
 }
 function chart$3(meters, blocks, distances) {
 	const variances = grubbsVariances(blocks.map((values) => values.map(Math.log)));
-	const overall = blocks.map(mean$2);
+	const overall = blocks.map(mean$1);
 	return {
 		kind: "meters",
 		id: "meters",
@@ -7003,11 +7023,6 @@ function chart$3(meters, blocks, distances) {
 			percent: 100 * (overall[i] / overall[i + 1 + k] - 1)
 		})))
 	};
-}
-function mean$2(values) {
-	let sum = 0;
-	for (let i = 0; i < values.length; i++) sum += values[i];
-	return sum / values.length;
 }
 // src/math/limits-of-agreement.ts
 /** Standard normal quantile of 97.5 %, as rounded by the authors. */
@@ -9243,8 +9258,8 @@ const overallDifference = defineMeasure({
 			blocks: blocks.count,
 			needed: leastBlocks
 		});
-		const ownMean = meanOf$3(samples.own);
-		const otherMean = meanOf$3(samples.other);
+		const ownMean = mean$1(samples.own);
+		const otherMean = mean$1(samples.other);
 		const ratio = ownMean / otherMean;
 		const { error, reach } = longRunMean(blocks.own.map((watts, i) => (watts - ratio * blocks.other[i]) / otherMean));
 		const percent = 100 * (ratio - 1);
@@ -9269,9 +9284,6 @@ const overallDifference = defineMeasure({
 		});
 	}
 });
-function meanOf$3(values) {
-	return values.reduce((a, b) => a + b, 0) / values.length;
-}
 // src/measure/power-at-zero-cadence.ts
 /**
 * Seconds in which power goes on though the cranks stand still, beyond the tail that a flywheel and a slow
@@ -9627,19 +9639,7 @@ function compare$1(all, pair, channel, leastSpread, options) {
 	const other = cut(detailOf(otherColumn, options.detailSeconds));
 	let best = null;
 	for (let lag = -options.lagSeconds; lag <= options.lagSeconds; lag++) {
-		let products = 0;
-		let squares = 0;
-		let otherSquares = 0;
-		let seconds = 0;
-		for (let t = Math.max(0, all.window[0], all.window[0] + lag); t < Math.min(all.window[1], other.length + lag); t++) {
-			const a = own[t];
-			const b = other[t - lag];
-			if (Number.isNaN(a) || Number.isNaN(b)) continue;
-			products += a * b;
-			squares += a * a;
-			otherSquares += b * b;
-			seconds++;
-		}
+		const { products, squares, otherSquares, count: seconds } = laggedSums(own, other, lag, ...all.window);
 		if (seconds < options.leastSeconds) continue;
 		if (Math.sqrt(squares / seconds) < leastSpread || Math.sqrt(otherSquares / seconds) < leastSpread) continue;
 		const correlation = products / Math.sqrt(squares * otherSquares);
@@ -10249,11 +10249,6 @@ function lineOf$1({ n, centre, x, y, xx, yy, xy }, errorRatio) {
 		slope,
 		intercept: centre[1] + y / n - slope * (centre[0] + x / n)
 	};
-}
-function mean$1(values) {
-	let sum = 0;
-	for (let i = 0; i < values.length; i++) sum += values[i];
-	return sum / values.length;
 }
 // src/measure/torque-offset.ts
 /** N·m times rpm, in W. */
@@ -11277,13 +11272,14 @@ function states(recording, order) {
 	const start = seconds[0];
 	const state = new Uint8Array(seconds[seconds.length - 1] - start + 1);
 	const irregular = writesIrregularly(seconds);
+	const isPaused = pauseTest(recording.pauses);
 	for (let i = 1; i < seconds.length; i++) {
 		const from = seconds[i - 1] + 1;
 		const to = seconds[i];
 		if (to <= from) continue;
 		state.fill(gapState(to - from), from - start, to - start);
 		function gapState(length) {
-			if (isPaused(recording.pauses, from, to)) return SecondState.paused;
+			if (isPaused(from, to)) return SecondState.paused;
 			if (irregular && length < settings$2.bridgeSeconds) return SecondState.bridged;
 			if (length >= settings$2.pauseSeconds && isStill(recording, records[i - 1])) return SecondState.paused;
 			return SecondState.missing;
@@ -11299,9 +11295,34 @@ function writesIrregularly(seconds) {
 	}
 	return wide > settings$2.irregularShare * (seconds.length - 1);
 }
-/** The gap lies, in its greater part, inside a stated pause. */
-function isPaused(pauses, from, to) {
-	return pauses.reduce((sum, [a, b]) => sum + Math.max(0, Math.min(b, to) - Math.max(a, from)), 0) * 2 > to - from;
+/**
+* Tells whether a gap lies, in its greater part, inside stated pauses. Time paused before a moment is the
+* running time since every start before it, less that since every end: one look-up each, so that a file
+* with as many pauses as gaps costs no more than sorting them.
+*/
+function pauseTest(pauses) {
+	const forward = pauses.filter(([a, b]) => b > a);
+	const sinceStarts = timeSince(forward.map(([a]) => a));
+	const sinceEnds = timeSince(forward.map(([, b]) => b));
+	const pausedBefore = (t) => sinceStarts(t) - sinceEnds(t);
+	return (from, to) => (pausedBefore(to) - pausedBefore(from)) * 2 > to - from;
+}
+/** Sum of the time from each moment before t to t. */
+function timeSince(moments) {
+	const sorted = Float64Array.from(moments).sort();
+	const sums = new Float64Array(sorted.length + 1);
+	const base = sorted[0] ?? 0;
+	for (let i = 0; i < sorted.length; i++) sums[i + 1] = sums[i] + (sorted[i] - base);
+	return (t) => {
+		let low = 0;
+		let high = sorted.length;
+		while (low < high) {
+			const middle = low + high >> 1;
+			if (sorted[middle] < t) low = middle + 1;
+			else high = middle;
+		}
+		return low * (t - base) - sums[low];
+	};
 }
 function isStill(recording, record) {
 	const speed = recording.channels.speed?.[record] ?? NaN;
@@ -19302,6 +19323,17 @@ function parseJson(text, code, file) {
 		});
 	}
 }
+/**
+* JSON text with the keys of every object in order and no spaces: the same value gives the same text,
+* however its file was laid out.
+*/
+function canonical(value) {
+	return JSON.stringify(value, (_, part) => part !== null && typeof part === "object" && !Array.isArray(part) ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => a < b ? -1 : 1)) : part);
+}
+/** Digest of a JSON value, however its file was laid out. */
+function digestOf$1(value) {
+	return sha256(new TextEncoder().encode(canonical(value)));
+}
 /** A string, another scalar, or a mark. */
 const token = /(?<string>"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*")|(?<scalar>-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null)|(?<mark>[{}[\],:])/y;
 /** Where text stops being JSON. The engines' own messages differ from version to version in saying so. */
@@ -20935,14 +20967,6 @@ var rule_schema_default = {
 		}
 	}
 };
-// src/judge/canonical.ts
-/**
-* JSON text with the keys of every object in order and no spaces: the same value gives the same text,
-* however its file was laid out.
-*/
-function canonical(value) {
-	return JSON.stringify(value, (_, part) => part !== null && typeof part === "object" && !Array.isArray(part) ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => a < b ? -1 : 1)) : part);
-}
 // src/judge/check/claims.ts
 const fixed = [
 	"value",
@@ -21240,10 +21264,10 @@ async function loadRules(ground, files, name) {
 	return {
 		set: {
 			name,
-			sha256: await sha256(new TextEncoder().encode(canonical({
+			sha256: await digestOf$1({
 				rules: effective,
 				grades
-			}))),
+			}),
 			rules: effective,
 			grades,
 			overlaid: files.map(({ name, text }) => ({
@@ -25345,13 +25369,6 @@ var record_schema_default = {
 const recordFile = "event.json";
 const marksFile = "fingerprints.json";
 const reportFolder = (number) => `reports/rider-${number}`;
-/** Of any JSON value: keys in order, no spaces. */
-function canonicalText(value) {
-	return JSON.stringify(value, (_, part) => part !== null && typeof part === "object" && !Array.isArray(part) ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => a < b ? -1 : 1)) : part);
-}
-function digestOf$1(value) {
-	return sha256(new TextEncoder().encode(canonicalText(value)));
-}
 /** What an entry says of its rider, apart from any recording. */
 function listed({ number, name, id, category, place }) {
 	return {

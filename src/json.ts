@@ -1,3 +1,4 @@
+import { sha256 } from './math/digest.ts';
 import { Problem, type ProblemCode } from './problem.ts';
 
 /**
@@ -20,6 +21,23 @@ export function parseJson(text: string, code: ProblemCode, file: string): unknow
       hint: 'Look there and just before for a comma, quotation mark or brace that is missing or too many',
     });
   }
+}
+
+/**
+ * JSON text with the keys of every object in order and no spaces: the same value gives the same text,
+ * however its file was laid out.
+ */
+export function canonical(value: unknown): string {
+  return JSON.stringify(value, (_, part: unknown) =>
+    part !== null && typeof part === 'object' && !Array.isArray(part)
+      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : part,
+  );
+}
+
+/** Digest of a JSON value, however its file was laid out. */
+export function digestOf(value: unknown): Promise<string> {
+  return sha256(new TextEncoder().encode(canonical(value)));
 }
 
 /** What may stand next. */

@@ -1,3 +1,4 @@
+import { laggedSums } from '../math/lagged.ts';
 import type { Alignment, Series } from '../types.ts';
 import { settings } from './settings.ts';
 
@@ -35,19 +36,7 @@ function bestLag(
 
 /** Correlation of columns around zero at one lag; null when either does not vary there. */
 export function correlationAt(own: Float64Array, other: Float64Array, lag: number): number | null {
-  let products = 0;
-  let squares = 0;
-  let otherSquares = 0;
-  const from = Math.max(0, lag);
-  const to = Math.min(own.length, other.length + lag);
-  for (let t = from; t < to; t++) {
-    const a = own[t]!;
-    const b = other[t - lag]!;
-    if (Number.isNaN(a) || Number.isNaN(b)) continue;
-    products += a * b;
-    squares += a * a;
-    otherSquares += b * b;
-  }
+  const { products, squares, otherSquares } = laggedSums(own, other, lag);
   return squares > 0 && otherSquares > 0 ? products / Math.sqrt(squares * otherSquares) : null;
 }
 

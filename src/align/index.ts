@@ -1,3 +1,4 @@
+import { meanOfValid } from '../math/mean.ts';
 import { whiten } from '../math/whiten.ts';
 import type {
   AlignedSecond,
@@ -164,14 +165,8 @@ function zoneSlip(offset: number): number {
 }
 
 function centred(column: Float64Array): Float64Array {
-  let sum = 0;
-  let count = 0;
-  for (const value of column) {
-    if (Number.isNaN(value)) continue;
-    sum += value;
-    count++;
-  }
-  return column.map((value) => value - sum / count);
+  const { mean } = meanOfValid(column);
+  return column.map((value) => value - mean);
 }
 
 function coverage(own: Float64Array, other: Float64Array, [from, to]: Stretch): number {

@@ -1,4 +1,5 @@
 import { leastSquares } from '../math/least-squares.ts';
+import { mean } from '../math/mean.ts';
 import { studentQuantile } from '../math/student.ts';
 import type { Estimate } from '../types.ts';
 import type { Segment } from './segments.ts';
@@ -100,8 +101,4 @@ export function driftOf(found: readonly Delay[], chosen: number): Estimate | nul
   const freedom = points.length - 2;
   const half = studentQuantile(0.975, freedom) * Math.sqrt(misfit / freedom / spread);
   return { value: slope * 1e6, low: (slope - half) * 1e6, high: (slope + half) * 1e6 };
-}
-
-function mean(values: readonly number[]): number {
-  return values.reduce((a, b) => a + b, 0) / values.length;
 }

@@ -1,9 +1,10 @@
 import { readFileSync, statSync } from 'node:fs';
 import { lstat, mkdir, readdir, rm } from 'node:fs/promises';
 import path from 'node:path';
-import { digestOf, emptyRow, listed, reportFolder } from '../event/record.ts';
+import { emptyRow, listed, reportFolder } from '../event/record.ts';
 import { auditEntry, type HandedIn } from '../event.ts';
 import { filesBelow, limits, refuseOutside, whyUnwritable, writeWhole } from '../files/index.ts';
+import { digestOf } from '../json.ts';
 import { sha256 } from '../math/digest.ts';
 import { Problem, type ProblemParts, sentence } from '../problem.ts';
 import { renderHtml, renderJson, renderLetter } from '../report/index.ts';

@@ -1,5 +1,4 @@
-import { parseJson } from '../json.ts';
-import { sha256 } from '../math/digest.ts';
+import { digestOf, parseJson } from '../json.ts';
 import { Problem } from '../problem.ts';
 import { fitting, type Schema } from '../schema.ts';
 import type { Entry, EventMarks, EventPlan, EventRecord, EventRow } from '../types.ts';
@@ -10,19 +9,6 @@ import recordSchema from './record.schema.json' with { type: 'json' };
 export const recordFile = 'event.json';
 export const marksFile = 'fingerprints.json';
 export const reportFolder = (number: string) => `reports/rider-${number}`;
-
-/** Of any JSON value: keys in order, no spaces. */
-export function canonicalText(value: unknown): string {
-  return JSON.stringify(value, (_, part: unknown) =>
-    part !== null && typeof part === 'object' && !Array.isArray(part)
-      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : part,
-  );
-}
-
-export function digestOf(value: unknown): Promise<string> {
-  return sha256(new TextEncoder().encode(canonicalText(value)));
-}
 
 /** What an entry says of its rider, apart from any recording. */
 export function listed({ number, name, id, category, place }: Entry) {

@@ -1,12 +1,10 @@
 import gradesSchema from '../../rules/grades.schema.json' with { type: 'json' };
 import ruleSchema from '../../rules/rule.schema.json' with { type: 'json' };
-import { parseJson } from '../json.ts';
-import { sha256 } from '../math/digest.ts';
+import { digestOf, parseJson } from '../json.ts';
 import { nearest } from '../math/nearest.ts';
 import { Problem } from '../problem.ts';
 import { type Fault, faultsOf, problemsOf, type Schema } from '../schema.ts';
 import type { Grades, MeasureInfo, Rule, RuleSet } from '../types.ts';
-import { canonical } from './canonical.ts';
 import { claimFaults, detailsOf } from './check/claims.ts';
 import { exampleFaults } from './check/examples.ts';
 import { limitFaults } from './check/limits.ts';
@@ -65,7 +63,7 @@ export async function loadRules(ground: Ground, files: readonly RuleFile[], name
   const effective = [...rules.values()];
   const set: RuleSet = {
     name,
-    sha256: await sha256(new TextEncoder().encode(canonical({ rules: effective, grades }))),
+    sha256: await digestOf({ rules: effective, grades }),
     rules: effective,
     grades,
     overlaid: files.map(({ name, text }) => ({ file: name, text })),

@@ -1,3 +1,5 @@
+import { meanOfValid } from './mean.ts';
+
 /**
  * Fits one autoregression x[t] = Σ w[k]·x[t-k-1] + e to several columns at once, by Yule–Walker:
  * autocovariances over all pairs of valid samples, each column scaled to unit variance, solved by the
@@ -16,14 +18,7 @@ export function autoregression(columns: readonly Float64Array[], order: number):
 
 /** Mean product of deviations at lags 0 … `lags`, over the pairs where both samples are valid. */
 export function autocovariance(column: Float64Array, lags: number): Float64Array {
-  let sum = 0;
-  let count = 0;
-  for (const value of column) {
-    if (Number.isNaN(value)) continue;
-    sum += value;
-    count++;
-  }
-  const mean = count === 0 ? 0 : sum / count;
+  const { mean, count } = meanOfValid(column);
   const covariance = new Float64Array(lags + 1);
   if (count === 0) return covariance;
   const centred = column.map((value) => (Number.isNaN(value) ? 0 : value - mean));

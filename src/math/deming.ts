@@ -1,3 +1,4 @@
+import { mean } from './mean.ts';
 import { studentQuantile } from './student.ts';
 
 export interface Line {
@@ -82,10 +83,4 @@ function lineOf({ n, centre, x, y, xx, yy, xy }: Sums, errorRatio: number): Line
   const difference = syy - errorRatio * sxx;
   const slope = (difference + Math.sqrt(difference ** 2 + 4 * errorRatio * sxy ** 2)) / (2 * sxy);
   return { slope, intercept: centre[1] + y / n - slope * (centre[0] + x / n) };
-}
-
-function mean(values: ArrayLike<number>): number {
-  let sum = 0;
-  for (let i = 0; i < values.length; i++) sum += values[i]!;
-  return sum / values.length;
 }

@@ -1,5 +1,6 @@
 import { declaredFor, declaredPair } from '../declared.ts';
 import { grubbsVariances } from '../math/grubbs.ts';
+import { mean } from '../math/mean.ts';
 import type { DeviceFacts, MetersChart, Subject, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { behindChain, chainLoss, fieldScatter } from './pair/expected.ts';
@@ -130,10 +131,4 @@ function chart(
         .map(({ subject: b }, k) => ({ a, b, percent: 100 * (overall[i]! / overall[i + 1 + k]! - 1) })),
     ),
   };
-}
-
-function mean(values: ArrayLike<number>): number {
-  let sum = 0;
-  for (let i = 0; i < values.length; i++) sum += values[i]!;
-  return sum / values.length;
 }

@@ -1,4 +1,5 @@
 import { longRunMean } from '../math/long-run.ts';
+import { mean } from '../math/mean.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { blocksOf } from './pair/blocks.ts';
 import { expectedDifference } from './pair/expected.ts';
@@ -25,8 +26,8 @@ export const overallDifference = defineMeasure({
     if (blocks.count < leastBlocks) {
       return notApplicable('too-few-blocks', { blocks: blocks.count, needed: leastBlocks });
     }
-    const ownMean = meanOf(samples.own);
-    const otherMean = meanOf(samples.other);
+    const ownMean = mean(samples.own);
+    const otherMean = mean(samples.other);
     const ratio = ownMean / otherMean;
     // A ratio of sums, made linear: its error is that of the mean of own - ratio·other (Cochran 1977).
     const misfit = blocks.own.map((watts, i) => (watts - ratio * blocks.other[i]!) / otherMean);
@@ -44,7 +45,3 @@ export const overallDifference = defineMeasure({
     });
   },
 });
-
-function meanOf(values: Float64Array): number {
-  return values.reduce((a, b) => a + b, 0) / values.length;
-}

@@ -1,3 +1,4 @@
+import { laggedSums } from '../math/lagged.ts';
 import type { AlignedSecond, Channel, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { detailOf, detailRatio } from './pair/detail.ts';
@@ -77,23 +78,7 @@ function compare(
   const other = cut(detailOf(otherColumn, options.detailSeconds));
   let best: Shared | null = null;
   for (let lag = -options.lagSeconds; lag <= options.lagSeconds; lag++) {
-    let products = 0;
-    let squares = 0;
-    let otherSquares = 0;
-    let seconds = 0;
-    for (
-      let t = Math.max(0, all.window[0], all.window[0] + lag);
-      t < Math.min(all.window[1], other.length + lag);
-      t++
-    ) {
-      const a = own[t]!;
-      const b = other[t - lag]!;
-      if (Number.isNaN(a) || Number.isNaN(b)) continue;
-      products += a * b;
-      squares += a * a;
-      otherSquares += b * b;
-      seconds++;
-    }
+    const { products, squares, otherSquares, count: seconds } = laggedSums(own, other, lag, ...all.window);
     if (seconds < options.leastSeconds) continue;
     if (Math.sqrt(squares / seconds) < leastSpread || Math.sqrt(otherSquares / seconds) < leastSpread)
       continue;

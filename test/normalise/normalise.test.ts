@@ -95,6 +95,32 @@ describe('normalise', () => {
     expect(state[250]).toBe(SecondState.missing);
   });
 
+  it('calls a gap a pause where stated pauses cover its greater part, overlapping ones counted each', () => {
+    const stated = fc.array(fc.tuple(fc.integer({ min: 0, max: 400 }), fc.integer({ min: -5, max: 60 })), {
+      maxLength: 12,
+    });
+    fc.assert(
+      fc.property(
+        stated,
+        fc.uniqueArray(fc.integer({ min: 1, max: 399 }), { minLength: 200, maxLength: 360 }),
+        (given, left) => {
+          const pauses = given.map(([from, length]) => [1000 + from, 1000 + from + length] as const);
+          const time = [0, ...left.sort((a, b) => a - b), 400].map((t) => 1000 + t);
+          const { state, start } = laid(recordingOf(time, time, { pauses })).series;
+          for (let i = 1; i < time.length; i++) {
+            const [from, to] = [time[i - 1]! + 1, time[i]!];
+            if (to <= from) continue;
+            const covered = pauses.reduce(
+              (sum, [a, b]) => sum + Math.max(0, Math.min(b, to) - Math.max(a, from)),
+              0,
+            );
+            expect(state[from - start] === SecondState.paused).toBe(covered * 2 > to - from);
+          }
+        },
+      ),
+    );
+  });
+
   it('refuses a recording in which no record has a time', () => {
     expect(() => laid(recordingOf([Number.NaN], [1]))).toThrow(/no record/);
   });

@@ -1,4 +1,4 @@
-import type { Channel, Place, Recording, Requirement, SectionKind, Unit } from '../../types.ts';
+import type { Channel, Place, Recording, Requirement, SectionKind } from '../../types.ts';
 
 export const channelNames: Readonly<Record<Channel, string>> = {
   power: 'power',
@@ -51,22 +51,4 @@ export const sectionNames: Readonly<Record<SectionKind, readonly [one: string, m
   coasting: ['stretch of coasting', 'stretches of coasting'],
   'first third': ['first third', 'first thirds'],
   'last third': ['last third', 'last thirds'],
-};
-
-/** What a value in each unit is, where a scale needs a title. */
-export const unitNames: Readonly<Record<Unit, string>> = {
-  '%': 'per cent',
-  W: 'watts',
-  'W/kg': 'watts per kilogram',
-  rpm: 'revolutions a minute',
-  bpm: 'beats a minute',
-  N·m: 'newton metres',
-  kJ: 'kilojoules',
-  kg: 'kilograms',
-  s: 'seconds',
-  min: 'minutes',
-  count: 'count',
-  share: 'per cent of the whole',
-  ratio: 'ratio',
-  r: 'correlation',
 };

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { canonical } from '../../src/judge/canonical.ts';
+import { canonical } from '../src/json.ts';
 
 const shuffled = (value: unknown): unknown =>
   value === null || typeof value !== 'object'
