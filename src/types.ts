@@ -518,17 +518,36 @@ export interface Limit {
   readonly end: 'cautious' | 'estimate';
 }
 
-export type Source =
+/** Where a rule's limits come from, and what came of them on submissions whose truth is known. */
+export type Source = (
   | { readonly kind: 'published'; readonly citation: string }
-  | { readonly kind: 'common practice'; readonly note: string }
-  | { readonly kind: 'from memory'; readonly note: string }
-  | {
-      readonly kind: 'measured';
-      readonly command: string;
-      /** Share of honest submissions that reach the level by this rule. */
-      readonly falseAlarm: { readonly query: number; readonly refer: number };
-      readonly note: string;
-    };
+  | { readonly kind: 'common practice' | 'from memory' | 'measured'; readonly note: string }
+) & {
+  /** Missing where nobody measured it: in a rule of an event's own, or one whose limits an event changed. */
+  readonly falseAlarm?: FalseAlarm;
+};
+
+/** How often a rule asked honest riders. */
+export interface FalseAlarm {
+  /** The command that measures it again. */
+  readonly command: string;
+  readonly withinClaims: HonestShares;
+  readonly asFound: HonestShares;
+}
+
+/** Honest submissions with meters of one sort, and the shares that the rule brought to a level. */
+export interface HonestShares {
+  readonly submissions: number;
+  /** Query or worse. */
+  readonly query: BoundedShare;
+  readonly refer: BoundedShare;
+}
+
+/** A measured share, and what the true one does not exceed with 95 % confidence. */
+export interface BoundedShare {
+  readonly share: number;
+  readonly atMost: number;
+}
 
 export interface RuleExample {
   readonly value: number;

@@ -1,7 +1,8 @@
 import { raisedLevels } from '../judge/limit.ts';
 import { clean } from '../report/index.ts';
+import { falseAlarmSaid, sourceSaid } from '../report/words/source.ts';
 import { wrap } from '../report/wrap.ts';
-import type { Limit, MeasureInfo, OptionValue, Rule, RuleExample, Source } from '../types.ts';
+import type { Limit, MeasureInfo, OptionValue, Rule, RuleExample } from '../types.ts';
 import type { painter } from './say.ts';
 
 type Paint = ReturnType<typeof painter>;
@@ -68,7 +69,12 @@ export function showRule(rule: Rule, measure: MeasureInfo, width: number, paint:
   );
   part('It may be innocent', rule.innocent);
   part('It would be settled by', rule.settles);
-  part('Where the limits come from', [sourceLine(rule.source)]);
+  part('Where the limits come from', [sourceSaid(rule)]);
+  const { falseAlarm } = rule.source;
+  part('How often it asks honest riders', [
+    falseAlarmSaid(rule) ?? 'Not measured.',
+    ...(falseAlarm === undefined ? [] : [`Measure it again: ${falseAlarm.command}`]),
+  ]);
   part('Examples, judged whenever the rule is loaded', rule.examples.map(exampleLine));
   return `${lines.join('\n')}\n`;
 }
@@ -86,19 +92,6 @@ function limitLines(rule: Rule): string[] {
 
 function said(value: OptionValue): string {
   return typeof value === 'number' ? String(value) : `[${value.join(', ')}]`;
-}
-
-function sourceLine(source: Source): string {
-  switch (source.kind) {
-    case 'published':
-      return `published: ${source.citation}`;
-    case 'measured': {
-      const { query, refer } = source.falseAlarm;
-      return `measured: of honest submissions a share of ${query} reaches query and ${refer} refer (${source.command}). ${source.note}`;
-    }
-    default:
-      return `${source.kind}: ${source.note}`;
-  }
 }
 
 function exampleLine({ value, interval, count, circumstances = [], level }: RuleExample): string {

@@ -113,10 +113,21 @@ async function ruleFrom(file: RuleFile, ground: Ground, seen: ReadonlySet<string
     const lacking = lackingFields(change);
     if (lacking.length > 0) reject(file, unknownIdFault(id, lacking, ground));
   } else if (typeof change.off === 'string') return { ...shipped, off: change.off };
-  const rule = laidOver({ ...shipped }, change);
+  const rule = laidOver(groundOf(shipped, change), change);
   const faults = await ruleFaults(rule, ground);
   if (faults.length > 0) reject(file, ...faults);
   return rule as unknown as Rule;
+}
+
+/** Fields on which it depends how often a rule asks anybody. */
+const telling = ['measure', 'options', 'limits', 'ceilings'] as const;
+
+/** What a change is laid over: how often honest riders are asked is not known once a limit differs. */
+function groundOf(shipped: Rule | undefined, change: Readonly<Record<string, unknown>>) {
+  if (shipped?.source.falseAlarm === undefined || !telling.some((field) => Object.hasOwn(change, field)))
+    return { ...shipped };
+  const { falseAlarm, ...source } = shipped.source;
+  return { ...shipped, source };
 }
 
 function lackingFields(change: Readonly<Record<string, unknown>>): string[] {

@@ -43,6 +43,18 @@ describe('a change', () => {
     expect(set?.name).toBe('test');
   });
 
+  it('forgets how often honest riders were asked once a limit differs, and only then', async () => {
+    const shares = { submissions: 9, query: { share: 0, atMost: 0.3 }, refer: { share: 0, atMost: 0.3 } };
+    const falseAlarm = { command: 'x', withinClaims: shares, asFound: shares };
+    const measured: Rule = { ...rule, source: { ...rule.source, falseAlarm } };
+    const laid = async (change: object) => {
+      const files = [file('wobble', { id: 'wobble', ...change })];
+      return (await loadRules({ ...ground, rules: [measured] }, files, 'test')).set!.rules[0]!.source;
+    };
+    expect(await laid({ title: 'It shakes' })).toEqual(measured.source);
+    expect(await laid({ limits: { query: { 'at least': 6 } } })).toEqual(rule.source);
+  });
+
   it('takes a limit away with null', async () => {
     const { set } = await load(
       file('wobble', {
@@ -96,7 +108,7 @@ describe('what is wrong is said with file, field and way out', () => {
     [
       'a field that is like none',
       { source: { kind: 'from memory', note: 'x', zzz: 1 } },
-      ['wobble.rule.json › source › zzz: there is no such field. Known here: kind, note.'],
+      ['wobble.rule.json › source › zzz: there is no such field. Known here: kind, note, falseAlarm.'],
     ],
     [
       'a wrong type',
@@ -126,9 +138,23 @@ describe('what is wrong is said with file, field and way out', () => {
     [
       'a share out of range',
       {
-        source: { kind: 'measured', command: 'x', note: 'x', falseAlarm: { query: 2, refer: 0 } },
+        source: {
+          kind: 'measured',
+          note: 'x',
+          falseAlarm: {
+            command: 'x',
+            withinClaims: {
+              submissions: 9,
+              query: { share: 2, atMost: 1 },
+              refer: { share: 0, atMost: 0.3 },
+            },
+            asFound: { submissions: 9, query: { share: 0, atMost: 0.3 }, refer: { share: 0, atMost: 0.3 } },
+          },
+        },
       },
-      ['wobble.rule.json › source › falseAlarm › query: 2 is out of range: it must be at most 1.'],
+      [
+        'wobble.rule.json › source › falseAlarm › withinClaims › query › share: 2 is out of range: it must be at most 1.',
+      ],
     ],
     [
       'too few examples',

@@ -29,8 +29,19 @@ const second = `second:${code}`;
 
 const measuredSource: Source = {
   kind: 'measured',
-  command: 'npm run limits',
-  falseAlarm: { query: 0.0005, refer: 0.0001 },
+  falseAlarm: {
+    command: 'npm run limits',
+    withinClaims: {
+      submissions: 8520,
+      query: { share: 0.0005, atMost: 0.001 },
+      refer: { share: 0, atMost: 0.0004 },
+    },
+    asFound: {
+      submissions: 8520,
+      query: { share: 0.012, atMost: 0.014 },
+      refer: { share: 0.0001, atMost: 0.0006 },
+    },
+  },
   note: '20,000 simulated honest submissions.',
 };
 

@@ -28,7 +28,10 @@ function ruleOf(report: Report, rule: Rule): Markup {
     ['Lowered when', rule.ceilings.map((one) => one.why).join(' ')],
     ['Where the limits come from', sourceSaid(rule)],
     ['False alarms', falseAlarmSaid(rule)],
-    ['Measured with', rule.source.kind === 'measured' ? html`<code>${rule.source.command}</code>` : null],
+    [
+      'Measured with',
+      rule.source.falseAlarm === undefined ? null : html`<code>${rule.source.falseAlarm.command}</code>`,
+    ],
     ['Switched off', rule.off ?? null],
     ['Options', results.length === 0 ? null : options(results[0]!.options)],
     ...results.map((one) => [`Result, ${subjectName(report, one.subject)}`, resultSaid(one)] as const),

@@ -1,5 +1,5 @@
-import type { Raised, Rule } from '../../types.ts';
-import { oneIn } from './number.ts';
+import type { FalseAlarm, HonestShares, Raised, Rule } from '../../types.ts';
+import { number } from './number.ts';
 
 /** Where a rule's limits come from, in one sentence. The text is the rule author's. */
 export function sourceSaid({ source }: Rule): string {
@@ -15,11 +15,31 @@ export function sourceSaid({ source }: Rule): string {
   }
 }
 
+const meters = {
+  withinClaims: 'within their makers’ claims',
+  asFound: 'as found in the field',
+} as const satisfies Partial<Record<keyof FalseAlarm, string>>;
+
+/** Rare things need more places than shares have elsewhere. */
+const percent = (share: number) => `${number(100 * share)}\u00a0%`;
+
 /** How often honest submissions reach each level by this rule; null where it was not measured. */
 export function falseAlarmSaid({ source, limits }: Rule): string | null {
-  if (source.kind !== 'measured') return null;
-  const said = (['query', 'refer'] as const satisfies readonly Raised[])
-    .filter((level) => limits[level] !== undefined)
-    .map((level) => `${level}: ${oneIn(source.falseAlarm[level])}`);
-  return said.length === 0 ? null : `Honest submissions that reach it, ${said.join('; ')}.`;
+  const { falseAlarm } = source;
+  const levels = (['query', 'refer'] as const satisfies readonly Raised[]).filter(
+    (level) => limits[level] !== undefined,
+  );
+  if (falseAlarm === undefined || levels.length === 0) return null;
+  const shares = (honest: HonestShares) =>
+    levels
+      .map((level) => {
+        const { share, atMost } = honest[level];
+        return `${percent(share)} reach ${level} (at most ${percent(atMost)})`;
+      })
+      .join(', ');
+  const said = (['withinClaims', 'asFound'] as const).map(
+    (sort) =>
+      `of ${number(falseAlarm[sort].submissions)} with meters ${meters[sort]} ${shares(falseAlarm[sort])}`,
+  );
+  return `Simulated honest submissions: ${said.join('; ')}.`;
 }
