@@ -1,0 +1,86 @@
+"""Reads simulated pairs as JSON, computes with NumPy and SciPy alone what the tests compare with, prints JSON."""
+
+import json
+import platform
+import sys
+
+import numpy
+import scipy
+from scipy import linalg, odr, signal, stats
+
+
+def change_point(values, least):
+    """The split that leaves the least squares around two means, by trying every one."""
+    splits = range(least, len(values) - least + 1)
+    squares = [((values[:k] - values[:k].mean()) ** 2).sum() + ((values[k:] - values[k:].mean()) ** 2).sum() for k in splits]
+    best = int(numpy.argmin(squares))
+    return {"at": splits[best], "squares": float(squares[best])}
+
+
+def deming(x, y, ratio):
+    """Orthogonal distance regression, weighted so that var(error of y) / var(error of x) is `ratio`."""
+    data = odr.RealData(x, y, sx=numpy.ones_like(x), sy=numpy.full_like(y, numpy.sqrt(ratio)))
+    start = numpy.polyfit(x, y, 1)
+    fit = odr.ODR(data, odr.unilinear, beta0=start, sstol=1e-15, partol=1e-15, maxit=1000).run()
+    return {"slope": float(fit.beta[0]), "intercept": float(fit.beta[1])}
+
+
+def of_pair(pair):
+    own, other, cadence = (numpy.array(pair[name]) for name in ("own", "other", "cadence"))
+    ratio = numpy.log(own / other)
+    time = numpy.arange(len(own)) / (len(own) - 1)
+    level = numpy.log((own + other) / 2)
+    design = numpy.column_stack([numpy.ones_like(time), time, level - level.mean(), cadence - cadence.mean()])
+    coefficients, squares, _, _ = numpy.linalg.lstsq(design, ratio, rcond=None)
+    slope, intercept, low, high = stats.theilslopes(ratio, time)
+    percent = 100 * (own / other - 1)
+    mean, spread = percent.mean(), percent.std(ddof=1)
+    error = spread * numpy.sqrt(1 / len(percent) + 1.96**2 / (2 * (len(percent) - 1)))
+    return {
+        "limits": {"mean": float(mean), "low": float(mean - 1.96 * spread), "high": float(mean + 1.96 * spread), "error": float(error)},
+        "deming": [deming(other, own, 1.0), deming(other, own, 2.0)],
+        "theilSen": {"slope": float(slope), "low": float(low), "high": float(high)},
+        "jointFit": {"coefficients": coefficients.tolist(), "squares": float(squares[0])},
+        "changePoint": change_point(ratio, 5),
+    }
+
+
+def of_traces(own, other):
+    """Lag by direct correlation, mean-maximal power by sliding windows, an autoregression by its Toeplitz system."""
+    own, other = numpy.array(own), numpy.array(other)
+    a, b = own - own.mean(), other - other.mean()
+    products = signal.correlate(a, b, mode="full", method="direct")
+    lags = signal.correlation_lags(len(a), len(b), mode="full")
+    covariance = numpy.array([(a[k:] * a[: len(a) - k]).sum() for k in range(5)])
+    return {
+        "lag": int(lags[numpy.argmax(products)]),
+        "peak": float(products.max()),
+        "autoregression": linalg.solve_toeplitz(covariance[:4], covariance[1:]).tolist(),
+        "meanMaximal": [float(numpy.convolve(own, numpy.ones(d), "valid").max() / d) for d in (1, 5, 15, 60, 300)],
+    }
+
+
+def quantiles():
+    return {
+        "normal": [float(stats.norm.ppf(p)) for p in (0.6, 0.975, 0.9985, 0.99999)],
+        "student": [[f, float(stats.t.ppf(0.975, f))] for f in (1, 2.5, 6, 29, 200)],
+        "chiSquaredTail": [[x, f, float(stats.chi2.sf(x, f))] for x, f in ((0.5, 1), (3.8, 1), (9.0, 3), (40.0, 12))],
+        "binomialUpper": [[k, n, float(stats.beta.ppf(0.95, k + 1, n - k))] for k, n in ((0, 100), (3, 350), (12, 8500))],
+    }
+
+
+given = json.load(sys.stdin)
+grubbs = numpy.cov(numpy.array(given["readings"]))
+json.dump(
+    {
+        "versions": f"Python {platform.python_version()}, NumPy {numpy.__version__}, SciPy {scipy.__version__}",
+        "pairs": [of_pair(pair) for pair in given["pairs"]],
+        "traces": of_traces(**given["traces"]),
+        "quantiles": quantiles(),
+        # With three instruments, Grubbs' estimator is the covariance of what one differs by from the two others.
+        "grubbs": [
+            float(grubbs[i, i] - grubbs[i, j] - grubbs[i, k] + grubbs[j, k]) for i, j, k in ((0, 1, 2), (1, 0, 2), (2, 0, 1))
+        ],
+    },
+    sys.stdout,
+)
