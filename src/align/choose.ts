@@ -1,6 +1,6 @@
 import type { AlignmentReason, Stretch } from '../types.ts';
 import { gainOf } from './lags.ts';
-import type { Segment } from './segments.ts';
+import { type Segment, sameAnswer, withNeighbours } from './segments.ts';
 import { settings } from './settings.ts';
 
 export interface Choice {
@@ -108,14 +108,6 @@ function chooseAmongEquals(from: Answers, margin: number, segments: readonly Seg
 
 function evidence(agreement: ReturnType<Answers['agreement']>): number {
   return agreement === null ? 0 : gainOf(agreement.correlation, agreement.seconds / secondsPerSample);
-}
-
-const sameAnswer = (a: number, b: number) => Math.abs(a - b) <= settings.sameAnswerSeconds;
-
-function withNeighbours(lags: readonly number[]): number[] {
-  const reach = settings.sameAnswerSeconds;
-  const all = lags.flatMap((lag) => Array.from({ length: 2 * reach + 1 }, (_, i) => lag + i - reach));
-  return [...new Set(all)].sort((a, b) => a - b);
 }
 
 function longestOf(segments: readonly Segment[]): Segment {

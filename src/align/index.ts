@@ -54,7 +54,9 @@ export function align(primary: Series, second: Series, subject: Subject, window:
     agreement: (lag) => channelAgreement(primary, second, lag),
   });
   const peak = lags.correlation[choice.lag - lags.first] ?? 0;
-  const found = choice.secure ? delays(power, other, choice.segments) : [];
+  const found = choice.secure
+    ? delays({ power, state: primary.state }, { power: other, state: second.state }, choice.segments)
+    : [];
   const segments = settle(choice.segments, found);
   const series = shift(
     second,

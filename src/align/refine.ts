@@ -1,7 +1,7 @@
 import { leastSquares } from '../math/least-squares.ts';
 import { mean } from '../math/mean.ts';
 import { studentQuantile } from '../math/student.ts';
-import type { Estimate } from '../types.ts';
+import { type Estimate, SecondState } from '../types.ts';
 import type { Segment } from './segments.ts';
 import { settings } from './settings.ts';
 
@@ -13,22 +13,42 @@ export interface Delay {
   readonly lag: number;
 }
 
+/** One meter's power on its own grid, W, and which of its seconds a recorder only carried on from the last. */
+export interface Trace {
+  readonly power: Float64Array;
+  readonly state: Uint8Array;
+}
+
 /**
- * Lags to a fraction of a second in windows of ten minutes: the primary is fitted as a short filter over
- * the second (five seconds around the whole-second lag), and the filter's centre of mass is its delay.
- * Unlike the top of a correlation it does not favour whole seconds.
+ * Lags to a fraction of a second in windows of ten minutes: one meter is fitted as a short filter over the
+ * other (five seconds around the whole-second lag), and the filter's centre of mass is its delay. Unlike the
+ * top of a correlation it does not favour whole seconds. The one whose recorder leaves out more seconds is the
+ * one that is fitted, at those that it wrote: values carried on would make it late.
  */
-export function delays(own: Float64Array, other: Float64Array, segments: readonly Segment[]): Delay[] {
+export function delays(own: Trace, other: Trace, segments: readonly Segment[]): Delay[] {
   const width = settings.delayWindow;
+  const turned = carriedOn(other) > carriedOn(own);
+  const [fitted, over] = turned ? [other, own] : [own, other];
+  const y = written(fitted);
   return segments.flatMap(({ stretch, lag }) => {
     const found: Delay[] = [];
     for (let from = stretch[0]; from + settings.leastDelayWindow <= stretch[1]; from += width) {
       const to = Math.min(from + width, stretch[1]);
-      const shift = to - from < settings.leastDelayWindow ? null : delayWithin(own, other, from, to, lag);
-      if (shift !== null) found.push({ at: (from + to) / 2, lag: lag + shift });
+      const shift = turned
+        ? delayWithin(y, over.power, from - lag, to - lag, -lag)
+        : delayWithin(y, over.power, from, to, lag);
+      if (shift !== null) found.push({ at: (from + to) / 2, lag: turned ? lag - shift : lag + shift });
     }
     return found;
   });
+}
+
+function carriedOn({ state }: Trace): number {
+  return state.reduce((sum, one) => sum + (one === SecondState.bridged ? 1 : 0), 0);
+}
+
+function written({ power, state }: Trace): Float64Array {
+  return power.map((watts, t) => (state[t] === SecondState.bridged ? Number.NaN : watts));
 }
 
 /**
@@ -45,23 +65,22 @@ export function settle(segments: readonly Segment[], found: readonly Delay[]): S
 
 const taps = [-2, -1, 0, 1, 2];
 
-function delayWithin(
-  own: Float64Array,
-  other: Float64Array,
-  from: number,
-  to: number,
-  lag: number,
-): number | null {
+function delayWithin(y: Float64Array, x: Float64Array, from: number, to: number, lag: number): number | null {
   const used: number[] = [];
-  for (let t = Math.max(from, lag + 2); t < Math.min(to, other.length + lag - 2); t++) {
-    let sum = own[t]!;
-    for (const tap of taps) sum += other[t - lag - tap]!;
+  let known = 0;
+  for (let t = Math.max(0, from, lag + 2); t < Math.min(to, y.length, x.length + lag - 2); t++) {
+    if (Number.isNaN(y[t]!)) continue;
+    known++;
+    let sum = 0;
+    for (const tap of taps) sum += x[t - lag - tap]!;
     if (!Number.isNaN(sum)) used.push(t);
   }
-  if (used.length * 2 < to - from) return null;
-  const columns = taps.map((tap) => Float64Array.from(used, (t) => other[t - lag - tap]!));
-  const y = Float64Array.from(used, (t) => own[t]!);
-  const fit = leastSquares([new Float64Array(used.length).fill(1), ...columns], y);
+  if (used.length * 2 < known || used.length < settings.leastDelayCount) return null;
+  const columns = taps.map((tap) => Float64Array.from(used, (t) => x[t - lag - tap]!));
+  const fit = leastSquares(
+    [new Float64Array(used.length).fill(1), ...columns],
+    Float64Array.from(used, (t) => y[t]!),
+  );
   if (fit === null) return null;
   const weights = taps.map((_, k) => fit.coefficients[k + 1]!);
   const gain = weights.reduce((a, b) => a + b, 0);

@@ -1,4 +1,5 @@
 import type { Stretch } from '../types.ts';
+import { gainWithin } from './lags.ts';
 import { settings } from './settings.ts';
 
 export interface Segment {
@@ -8,11 +9,26 @@ export interface Segment {
   readonly lag: number;
 }
 
+/** A stretch with its lag; null where none of the lags tried explains what was recorded. */
+interface Piece {
+  readonly stretch: Stretch;
+  readonly lag: number | null;
+}
+
+/** The residuals of both, and how much of them is shared where the lag is right. */
+interface Pair {
+  readonly primary: Float64Array;
+  readonly second: Float64Array;
+  readonly correlation: number;
+}
+
 /**
- * Finds which lag holds in which stretch, for clocks that skip pauses or creep: the most likely path
- * through windows of half a minute (Viterbi 1967), where a jump costs `jumpCost` and a creep of one
- * second `creepCost`. The likelihood of a window is that of residuals that share a component of
- * correlation `correlation`, against none.
+ * Finds which lag holds in which stretch, for clocks that skip pauses or creep. The candidates are tried
+ * first; where none of them holds, the stretch is asked by itself for the lag that fits it, until nothing
+ * new is found. A stretch that no lag explains goes with its neighbours where both have the same lag (a
+ * value that stood still says nothing of clocks); between different lags it is left out.
+ *
+ * @param correlation of the residuals at the best lag
  */
 export function segments(
   primary: Float64Array,
@@ -20,40 +36,88 @@ export function segments(
   candidates: readonly number[],
   correlation: number,
 ): Segment[] {
+  let pair: Pair = { primary, second, correlation };
+  let known = candidates;
+  let pieces = likeliest(pair, known);
+  for (let round = 0; round < settings.segmentRounds; round++) {
+    const more = pieces.flatMap((piece, i) => (piece.lag === null ? lagsFor(pair, pieces, i) : []));
+    const fresh = withNeighbours(more).filter((lag) => !known.includes(lag));
+    const shared = sharedBy(pair, pieces);
+    if (fresh.length === 0 && Math.abs(shared - pair.correlation) < settings.segmentPrecision) break;
+    pair = { ...pair, correlation: shared };
+    known = [...known, ...fresh].sort((x, y) => x - y);
+    pieces = likeliest(pair, known);
+  }
+  return inOrder(filled(sharpen(pair, pieces)));
+}
+
+/** Each lag with those that count as the same answer. */
+export function withNeighbours(lags: readonly number[]): number[] {
+  const reach = settings.sameAnswerSeconds;
+  const all = lags.flatMap((lag) => Array.from({ length: 2 * reach + 1 }, (_, i) => lag + i - reach));
+  return [...new Set(all)].sort((a, b) => a - b);
+}
+
+export const sameAnswer = (a: number, b: number) => Math.abs(a - b) <= settings.sameAnswerSeconds;
+
+/**
+ * How much of the residuals the two share at the lags found so far: more than one lag for the whole ride
+ * shows, where a clock skipped pauses.
+ */
+function sharedBy({ primary, second, correlation }: Pair, pieces: readonly Piece[]): number {
+  const sums = { products: 0, own: 0, other: 0 };
+  for (const { stretch, lag } of pieces) {
+    if (lag === null) continue;
+    for (let t = Math.max(stretch[0], lag); t < Math.min(stretch[1], second.length + lag); t++) {
+      const a = primary[t]!;
+      const b = second[t - lag]!;
+      if (a === 0 || b === 0) continue;
+      sums.products += a * b;
+      sums.own += a * a;
+      sums.other += b * b;
+    }
+  }
+  const shared = sums.products / Math.sqrt(sums.own * sums.other);
+  return shared > 0 ? Math.min(shared, settings.segmentCorrelation) : correlation;
+}
+
+/**
+ * The most likely path of lags through windows of half a minute (Viterbi 1967), where a jump costs
+ * `jumpCost`, as does entering or leaving a stretch without a lag, and a creep of some seconds `creepCost`.
+ * The likelihood of a window is that of residuals that share a component, against none.
+ */
+function likeliest(pair: Pair, candidates: readonly number[]): Piece[] {
   const width = settings.segmentWindow;
-  const windows = Math.ceil(primary.length / width);
-  const states = candidates.length;
-  const from = Array.from({ length: windows }, () => new Int16Array(states));
-  let score = new Float64Array(states);
+  const windows = Math.ceil(pair.primary.length / width);
+  const states = [...candidates, null];
+  const from = Array.from({ length: windows }, () => new Int16Array(states.length));
+  let score = new Float64Array(states.length);
   for (let w = 0; w < windows; w++) {
-    const next = new Float64Array(states);
-    const best = score.indexOf(Math.max(...score));
-    for (let s = 0; s < states; s++) {
+    const next = new Float64Array(states.length);
+    for (let s = 0; s < states.length; s++) {
+      const lag = states[s]!;
       let origin = s;
       let value = score[s]!;
-      const jumped = score[best]! - settings.jumpCost;
-      if (jumped > value) [origin, value] = [best, jumped];
-      for (let other = 0; other < states; other++) {
-        if (Math.abs(candidates[other]! - candidates[s]!) !== 1) continue;
-        const crept = score[other]! - settings.creepCost;
-        if (crept > value) [origin, value] = [other, crept];
+      for (let other = 0; other < states.length; other++) {
+        const moved = score[other]! - costOf(states[other]!, lag);
+        if (moved > value) [origin, value] = [other, moved];
       }
       from[w]![s] = origin;
-      next[s] = value + likelihood(primary, second, w * width, width, candidates[s]!, correlation);
+      next[s] = value + likelihood(pair, w * width, width, lag);
     }
     score = next;
   }
-  return sharpen(primary, second, merge(backtrack(from, score), candidates, primary.length), correlation);
+  return merge(backtrack(from, score), states, pair.primary.length);
 }
 
-function likelihood(
-  primary: Float64Array,
-  second: Float64Array,
-  from: number,
-  width: number,
-  lag: number,
-  correlation: number,
-): number {
+function costOf(before: number | null, after: number | null): number {
+  return before !== null && after !== null && sameAnswer(before, after)
+    ? settings.creepCost
+    : settings.jumpCost;
+}
+
+function likelihood({ primary, second, correlation }: Pair, from: number, width: number, lag: number | null) {
+  if (lag === null) return 0;
   let sum = 0;
   const to = Math.min(from + width, primary.length, second.length + lag);
   for (let t = Math.max(from, lag); t < to; t++)
@@ -68,27 +132,53 @@ function likelihoodOf(a: number, b: number, correlation: number): number {
 }
 
 /**
+ * The lag that fits one stretch by itself, if one does and no other nearly as well: between those of its
+ * neighbours, for a clock only ever stands still, and at either end as far as a pause may have been long.
+ */
+function lagsFor({ primary, second }: Pair, pieces: readonly Piece[], at: number): number[] {
+  const [from, to] = pieces[at]!.stretch;
+  if (to - from < settings.leastSegmentSeconds) return [];
+  const before = pieces[at - 1]?.lag ?? null;
+  const after = pieces[at + 1]?.lag ?? null;
+  const reach = settings.longestPauseSeconds;
+  const [low, high] =
+    before !== null && after !== null
+      ? [Math.min(before, after), Math.max(before, after)]
+      : before !== null
+        ? [before - reach, before + reach]
+        : after !== null
+          ? [after - reach, after + reach]
+          : [0, -1];
+  let best = { lag: 0, gain: 0 };
+  let runnerUp = 0;
+  for (let lag = low; lag <= high; lag++) {
+    const gain = gainWithin(primary, second, from, to, lag);
+    if (gain > best.gain) {
+      if (!sameAnswer(lag, best.lag)) runnerUp = best.gain;
+      best = { lag, gain };
+    } else if (gain > runnerUp && !sameAnswer(lag, best.lag)) runnerUp = gain;
+  }
+  return best.gain - runnerUp >= settings.margin ? [best.lag] : [];
+}
+
+/**
  * Moves each change of the lag from the edge of a window to the second that fits best. Where the lag grows
  * by d, the second's clock stood still: d seconds of the primary have no counterpart and are left out, so
  * that no sample of the second is used twice.
  */
-function sharpen(
-  primary: Float64Array,
-  second: Float64Array,
-  coarse: readonly Segment[],
-  correlation: number,
-): Segment[] {
-  const sharp: { stretch: [number, number]; lag: number }[] = [];
+function sharpen({ primary, second, correlation }: Pair, coarse: readonly Piece[]): Piece[] {
+  const at = (t: number, by: number | null) =>
+    by === null ? 0 : likelihoodOf(primary[t]!, second[t - by] ?? 0, correlation);
+  const sharp: { stretch: [number, number]; lag: number | null }[] = [];
   for (const { stretch, lag } of coarse) {
     const last = sharp.at(-1);
     if (last === undefined) {
       sharp.push({ stretch: [stretch[0], stretch[1]], lag });
       continue;
     }
-    const skipped = Math.max(0, lag - last.lag);
+    const skipped = last.lag === null || lag === null ? 0 : Math.max(0, lag - last.lag);
     const from = Math.max(last.stretch[0], stretch[0] - settings.segmentWindow - skipped);
     const to = Math.min(stretch[1] - skipped, stretch[0] + settings.segmentWindow);
-    const at = (t: number, by: number) => likelihoodOf(primary[t]!, second[t - by] ?? 0, correlation);
     // Likelihood of changing at `from`, and what moving the change on by one second adds to it.
     let gain = 0;
     let best = { at: Math.min(from, stretch[1]), gain: 0 };
@@ -102,6 +192,49 @@ function sharpen(
   return sharp.filter(({ stretch }) => stretch[1] > stretch[0]);
 }
 
+/** What no lag explains joins its neighbours where they agree, or where there is only one. */
+function filled(pieces: readonly Piece[]): Segment[] {
+  const known = pieces.filter((piece): piece is Segment => piece.lag !== null);
+  const single = known.every(({ lag }) => sameAnswer(lag, known[0]!.lag));
+  const out: { stretch: [number, number]; lag: number }[] = [];
+  for (const [i, { stretch, lag }] of pieces.entries()) {
+    const last = out.at(-1);
+    if (lag !== null) {
+      out.push({ stretch: [stretch[0], stretch[1]], lag });
+      continue;
+    }
+    const next = pieces[i + 1]?.lag ?? null;
+    if (last !== undefined && (next === null ? single : sameAnswer(last.lag, next))) {
+      last.stretch[1] = stretch[1];
+    } else if (last === undefined && next !== null && single) {
+      out.push({ stretch: [stretch[0], stretch[1]], lag: next });
+    }
+  }
+  return joined(out);
+}
+
+function joined(pieces: readonly Segment[]): Segment[] {
+  const out: { stretch: [number, number]; lag: number }[] = [];
+  for (const { stretch, lag } of pieces) {
+    const last = out.at(-1);
+    if (last !== undefined && last.lag === lag && last.stretch[1] === stretch[0])
+      last.stretch[1] = stretch[1];
+    else out.push({ stretch: [stretch[0], stretch[1]], lag });
+  }
+  return out;
+}
+
+/** Leaves out what would use a sample of the second twice. */
+function inOrder(pieces: readonly Segment[]): Segment[] {
+  const out: Segment[] = [];
+  for (const { stretch, lag } of pieces) {
+    const last = out.at(-1);
+    const from = last === undefined ? stretch[0] : Math.max(stretch[0], last.stretch[1] - last.lag + lag);
+    if (from < stretch[1]) out.push({ stretch: [from, stretch[1]], lag });
+  }
+  return out;
+}
+
 function backtrack(from: readonly Int16Array[], score: Float64Array): number[] {
   const path: number[] = [];
   let state = score.indexOf(Math.max(...score));
@@ -112,10 +245,10 @@ function backtrack(from: readonly Int16Array[], score: Float64Array): number[] {
   return path;
 }
 
-function merge(path: readonly number[], candidates: readonly number[], length: number): Segment[] {
-  const merged: { stretch: [number, number]; lag: number }[] = [];
+function merge(path: readonly number[], states: readonly (number | null)[], length: number): Piece[] {
+  const merged: { stretch: [number, number]; lag: number | null }[] = [];
   path.forEach((state, w) => {
-    const lag = candidates[state]!;
+    const lag = states[state]!;
     const to = Math.min((w + 1) * settings.segmentWindow, length);
     const last = merged.at(-1);
     if (last !== undefined && last.lag === lag) last.stretch[1] = to;

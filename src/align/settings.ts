@@ -18,16 +18,26 @@ export const settings = {
   /** Window (s) in which a clock of its own can be told: about half a minute of detail. */
   segmentWindow: 30,
   /**
-   * Log-likelihood that a jump of the clock costs, and a creep by a second: dear enough that a lag between
-   * two seconds does not flicker from one to the other.
+   * Log-likelihood that a jump of the clock costs, or the start or end of a stretch that no lag explains, and
+   * a creep by some seconds: dear enough that a lag between two seconds does not flicker from one to the other.
    */
   jumpCost: 12,
-  creepCost: 15,
+  creepCost: 25,
+  /** Correlation taken for right at most: two meters share less of their detail in some stretches. */
+  segmentCorrelation: 0.7,
+  /** Shortest stretch (s) that is asked for a lag of its own, longest pause (s) by which that may differ. */
+  leastSegmentSeconds: 120,
+  longestPauseSeconds: 1800,
+  /** How often new lags are looked for where none holds, and what is shared is taken anew, to this precision. */
+  segmentRounds: 8,
+  segmentPrecision: 0.02,
   /** How many other answers are tried as offsets of single stretches. */
   segmentCandidates: 12,
   /** Windows (s) in which the lag is found to a fraction of a second, and how many make a drift. */
   delayWindow: 600,
   leastDelayWindow: 120,
+  /** Seconds that both wrote, fewest for a lag to a fraction of a second. */
+  leastDelayCount: 60,
   driftWindows: 4,
   /** Lags (s) searched for each channel around the chosen offset: heart rate is buffered longest. */
   channelLag: { power: 5, cadence: 5, heartRate: 20 },

@@ -79,6 +79,47 @@ describe('align', () => {
     expect(Math.abs(at(3000)! - 87 - 237)).toBeLessThan(linkSlack + 1);
   });
 
+  it('finds the lag of every stretch between many stops, and leaves out what lies in none', () => {
+    const draft = drawDraft('many stops', { kind: 'outdoor ride', minutes: 100 });
+    const stops = [
+      [528, 575],
+      [1153, 1212],
+      [1433, 1470],
+      [1774, 1798],
+      [2282, 2331],
+      [2887, 2940],
+      [4405, 4469],
+    ] as const;
+    const demand = { ...draft.demand, stops };
+    const recordings = draft.recordings.map((entry, k) => ({
+      ...entry,
+      recorder: {
+        ...entry.recorder,
+        smart: 0,
+        offset: 0,
+        pauses: k === 0 ? ('recorded' as const) : ('clock stops' as const),
+      },
+    }));
+    const { primary, seconds } = realise({ ...draft, demand, recordings });
+    const { alignment, series } = aligned(primary, seconds[0]!);
+    const skippedBefore = (t: number) =>
+      stops.reduce((sum, [stop, go]) => sum + (go <= t ? go - stop - 3 : 0), 0);
+    expect(alignment.secure).toBe(true);
+    for (const [, go] of stops) {
+      const found = alignment.segments.find(({ stretch: [from, to] }) => from <= go + 60 && go + 60 < to);
+      expect(Math.abs(found!.offset - skippedBefore(go))).toBeLessThan(linkSlack + 1);
+    }
+    const held = series.channels.power!.filter((watts) => !Number.isNaN(watts)).length;
+    expect(held).toBeGreaterThan(0.9 * seconds[0]!.time.length);
+    expect(held).toBeLessThanOrEqual(seconds[0]!.time.length);
+  });
+
+  it('does not take values that a sparing recorder carried on for a late meter', () => {
+    const { pair } = withSecond('sparing', { kind: 'bunch race', minutes: 60 }, () => ({ smart: 6 }));
+    expect(pair.alignment.secure).toBe(true);
+    expect(Math.abs(pair.alignment.offset!.value)).toBeLessThan(linkSlack);
+  });
+
   it('estimates how two clocks run apart', () => {
     const { pair } = withSecond('drift', { kind: 'bunch race', minutes: 170 }, () => ({ driftPpm: 60 }));
     const { driftPpm } = pair.alignment;

@@ -30,15 +30,20 @@ function told(
   at: number,
   stops: readonly (readonly [from: number, to: number])[],
 ): number {
-  const age = meter.kernel.seconds / 2 + meter.lag + meter.jitter / 2 + standing(meter, recorder);
+  const age = meter.kernel.seconds / 2 + meter.lag + meter.jitter / 2 + standing(meter, recorder, at);
   const drift = recorder.driftPpm * 1e-6 * Math.max(0, at - recorder.from);
   return recorder.offset + age + drift - held(recorder, at, stops);
 }
 
-/** Seconds for which a message has stood when the recorder writes it down. */
-function standing({ every }: MeterSpec, { offset }: RecorderSpec): number {
-  const phase = (1 - (offset - Math.floor(offset))) % 1;
-  return every > 0 ? phase % every : 0;
+/**
+ * Seconds for which a message has stood when the recorder writes it down. Its clock slides past the meter's
+ * messages: when it meets the next one, what it writes becomes younger or older by a whole message at once.
+ */
+function standing({ every }: MeterSpec, { offset, driftPpm, from }: RecorderSpec, at: number): number {
+  if (every === 0) return 0;
+  const begun = Math.ceil(Math.max(0, from)) + 1 - (offset - Math.floor(offset));
+  const records = Math.max(0, Math.round(at - begun));
+  return (begun + records / (1 + driftPpm * 1e-6)) % every;
 }
 
 /** Seconds for which a clock that skips pauses has stood still by then. */
