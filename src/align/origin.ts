@@ -1,4 +1,4 @@
-import { leastSquares } from '../math/least-squares.ts';
+import { shortFilter } from '../math/short-filter.ts';
 import type { Origin, OriginEvidence } from '../types.ts';
 import { settings } from './settings.ts';
 
@@ -8,27 +8,33 @@ import { settings } from './settings.ts';
  * when there are too few.
  */
 export function originEvidence(own: Float64Array, other: Float64Array): OriginEvidence | null {
-  const used: number[] = [];
-  for (let t = 1; t + 1 < own.length; t++) {
-    const valid = own[t - 1]! + own[t]! + own[t + 1]! + other[t]!;
-    if (!Number.isNaN(valid) && (own[t]! > 0 || other[t]! > 0)) used.push(t);
+  const fit = shortFilter(other, own, 0, taps, 0, own.length, (t) => own[t]! > 0 || other[t]! > 0);
+  if (fit === null || fit.count < settings.leastOverlapSeconds) return null;
+  const times = new Int32Array(fit.count);
+  const y = new Float64Array(fit.count);
+  const residuals = new Float64Array(fit.count);
+  const moves = new Float64Array(fit.count);
+  const [ahead, now, behind] = fit.weights as unknown as [number, number, number];
+  let count = 0;
+  for (let t = 1; t + 1 < own.length && count < fit.count; t++) {
+    const [before, at, after] = [own[t - 1]!, own[t]!, own[t + 1]!];
+    const residual = other[t]! - fit.intercept - ahead * after - now * at - behind * before;
+    if (Number.isNaN(residual) || !(at > 0 || other[t]! > 0)) continue;
+    times[count] = t;
+    y[count] = other[t]!;
+    residuals[count] = residual;
+    moves[count] = Math.abs(at - before) + Math.abs(after - at);
+    count++;
   }
-  if (used.length < settings.leastOverlapSeconds) return null;
-  const y = Float64Array.from(used, (t) => other[t]!);
-  const ones = new Float64Array(used.length).fill(1);
-  const taps = [-1, 0, 1].map((lag) => Float64Array.from(used, (t) => own[t - lag]!));
-  const fit = leastSquares([ones, ...taps], y);
-  if (fit === null) return null;
-  const moves = Float64Array.from(
-    used,
-    (t) => Math.abs(own[t]! - own[t - 1]!) + Math.abs(own[t + 1]! - own[t]!),
-  );
   return {
-    left: detail(fit.residuals, used) / detail(y, used),
-    gain: fit.coefficients[1]! + fit.coefficients[2]! + fit.coefficients[3]!,
-    dynamics: dynamics(fit.residuals, moves),
+    left: detail(residuals, times) / detail(y, times),
+    gain: ahead + now + behind,
+    dynamics: dynamics(residuals, moves),
   };
 }
+
+/** The second before, the same and the one after. */
+const taps = [-1, 0, 1];
 
 /**
  * Whether the second is a measurement of its own. One sensor seen by two recorders differs by radio
@@ -46,7 +52,7 @@ export function originOf(evidence: OriginEvidence | null): Origin {
 }
 
 /** Sum of squared second-to-second changes, only between neighbours in time: the detail of a trace. */
-function detail(values: Float64Array, times: readonly number[]): number {
+function detail(values: Float64Array, times: Int32Array): number {
   let squares = 0;
   for (let i = 1; i < values.length; i++) {
     if (times[i]! - times[i - 1]! === 1) squares += (values[i]! - values[i - 1]!) ** 2;
@@ -62,11 +68,11 @@ function dynamics(residuals: Float64Array, moves: Float64Array): number {
   const meanSquare = (counts: (move: number) => boolean) => {
     let sum = 0;
     let count = 0;
-    residuals.forEach((residual, i) => {
-      if (!counts(moves[i]!)) return;
-      sum += residual ** 2;
+    for (let i = 0; i < residuals.length; i++) {
+      if (!counts(moves[i]!)) continue;
+      sum += residuals[i]! ** 2;
       count++;
-    });
+    }
     return sum / count;
   };
   const still = meanSquare((move) => move <= slow);

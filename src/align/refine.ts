@@ -1,5 +1,5 @@
-import { leastSquares } from '../math/least-squares.ts';
 import { mean } from '../math/mean.ts';
+import { shortFilter } from '../math/short-filter.ts';
 import { studentQuantile } from '../math/student.ts';
 import { type Estimate, SecondState } from '../types.ts';
 import type { Segment } from './segments.ts';
@@ -66,26 +66,20 @@ export function settle(segments: readonly Segment[], found: readonly Delay[]): S
 const taps = [-2, -1, 0, 1, 2];
 
 function delayWithin(y: Float64Array, x: Float64Array, from: number, to: number, lag: number): number | null {
-  const used: number[] = [];
-  let known = 0;
-  for (let t = Math.max(0, from, lag + 2); t < Math.min(to, y.length, x.length + lag - 2); t++) {
-    if (Number.isNaN(y[t]!)) continue;
-    known++;
-    let sum = 0;
-    for (const tap of taps) sum += x[t - lag - tap]!;
-    if (!Number.isNaN(sum)) used.push(t);
-  }
-  if (used.length * 2 < known || used.length < settings.leastDelayCount) return null;
-  const columns = taps.map((tap) => Float64Array.from(used, (t) => x[t - lag - tap]!));
-  const fit = leastSquares(
-    [new Float64Array(used.length).fill(1), ...columns],
-    Float64Array.from(used, (t) => y[t]!),
-  );
-  if (fit === null) return null;
-  const weights = taps.map((_, k) => fit.coefficients[k + 1]!);
+  const fit = shortFilter(y, x, lag, taps, from, to);
+  if (fit === null || fit.count < settings.leastDelayCount) return null;
+  if (fit.count * 2 < knownWithin(y, from, to)) return null;
+  const { weights } = fit;
   const gain = weights.reduce((a, b) => a + b, 0);
   const centre = weights.reduce((sum, weight, k) => sum + weight * taps[k]!, 0) / gain;
   return gain > 0.3 && Math.abs(centre) <= 2 ? centre : null;
+}
+
+function knownWithin(column: Float64Array, from: number, to: number): number {
+  let known = 0;
+  for (let t = Math.max(0, from); t < Math.min(to, column.length); t++)
+    if (!Number.isNaN(column[t]!)) known++;
+  return known;
 }
 
 /**

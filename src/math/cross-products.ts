@@ -16,11 +16,11 @@ export function crossProducts(a: Float64Array, b: Float64Array): CrossProducts {
   const lags = a.length + b.length - 1;
   let size = 2;
   while (size < lags) size *= 2;
-  const fft = new FFT(size);
-  const packed: number[] = fft.createComplexArray();
+  const fft = transformOf(size);
+  const packed = new Float64Array(2 * size);
   for (let t = 0; t < a.length; t++) packed[2 * t] = a[t]!;
   for (let t = 0; t < b.length; t++) packed[2 * t + 1] = b[t]!;
-  const spectrum: number[] = fft.createComplexArray();
+  const spectrum = new Float64Array(2 * size);
   fft.transform(spectrum, packed);
   const { same, turned } = products(spectrum, size);
   // Both results are real, so one inverse transform yields both: the first as the real part, the
@@ -41,8 +41,16 @@ export function crossProducts(a: Float64Array, b: Float64Array): CrossProducts {
   return { forward, reversed };
 }
 
+let last: FFT | null = null;
+
+/** The transform of a size, its tables kept for the next of the same size: rides of one event are alike. */
+function transformOf(size: number): FFT {
+  if (last?.size !== size) last = new FFT(size);
+  return last;
+}
+
 /** A·conj(B) and A·B from the transform of a + i·b. */
-function products(spectrum: readonly number[], size: number): { same: Float64Array; turned: Float64Array } {
+function products(spectrum: Float64Array, size: number): { same: Float64Array; turned: Float64Array } {
   const same = new Float64Array(2 * size);
   const turned = new Float64Array(2 * size);
   for (let k = 0; k < size; k++) {
