@@ -1,5 +1,5 @@
-import { median } from 'simple-statistics';
 import { leastSquares } from './least-squares.ts';
+import { robustSpread } from './robust-spread.ts';
 import { studentQuantile } from './student.ts';
 
 export interface RobustFit {
@@ -16,8 +16,6 @@ export interface RobustFit {
 
 /** Tukey's constant for 95 % efficiency at the normal distribution (Beaton & Tukey 1974). */
 const tuning = 4.685;
-/** Median absolute deviation of a normal distribution, in standard deviations. */
-const medianDeviation = 0.6745;
 const rounds = 30;
 
 /**
@@ -36,7 +34,7 @@ export function robustFit(columns: readonly Float64Array[], y: Float64Array): Ro
   if (fit === null) return null;
   let weights = new Float64Array(y.length).fill(1);
   for (let round = 0; round < rounds; round++) {
-    const scale = spreadOf(fit.residuals);
+    const scale = robustSpread(fit.residuals);
     if (scale === 0) break;
     const weigh = round < 3 ? huber : biweight;
     const next = fit.residuals.map((residual) => weigh(residual / scale));
@@ -72,10 +70,6 @@ function describe(
     ),
     effectiveCount,
   };
-}
-
-function spreadOf(residuals: Float64Array): number {
-  return median(Array.from(residuals, Math.abs)) / medianDeviation;
 }
 
 const huber = (z: number) => Math.min(1, 1.345 / Math.abs(z));

@@ -11,22 +11,23 @@ export function studentProbability(t: number, freedom: number): number {
 }
 
 /**
- * Quantile of Student's t, by bisection on the probability from a bracket around the normal quantile.
+ * Quantile of Student's t, by Newton's steps from the normal quantile: that lies below, and right of 0 the
+ * probability bends downwards, so that every step comes nearer and none goes too far.
  *
  * @param p probability, above 0 and below 1
  * @param freedom degrees of freedom, at least 1; need not be whole
  */
 export function studentQuantile(p: number, freedom: number): number {
   if (p < 0.5) return -studentQuantile(1 - p, freedom);
-  let low = 0;
-  let high = Math.max(1, normalQuantile(p));
-  while (studentProbability(high, freedom) < p) high *= 2;
-  for (let i = 0; i < 60; i++) {
-    const middle = (low + high) / 2;
-    if (studentProbability(middle, freedom) < p) low = middle;
-    else high = middle;
+  const peak = Math.exp(gammaln((freedom + 1) / 2) - gammaln(freedom / 2)) / Math.sqrt(freedom * Math.PI);
+  let t = Math.max(0, normalQuantile(p));
+  for (let i = 0; i < 200; i++) {
+    const density = peak * (1 + (t * t) / freedom) ** (-(freedom + 1) / 2);
+    const step = (p - studentProbability(t, freedom)) / density;
+    t += step;
+    if (Math.abs(step) <= 1e-12 * t) break;
   }
-  return (low + high) / 2;
+  return t;
 }
 
 function incompleteBeta(x: number, a: number, b: number): number {

@@ -1,5 +1,5 @@
-import { medianSorted } from 'simple-statistics';
 import { limitsOfAgreement } from '../math/limits-of-agreement.ts';
+import { robustSpread } from '../math/robust-spread.ts';
 import { studentQuantile } from '../math/student.ts';
 import type { AgreementChart } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
@@ -8,8 +8,7 @@ import { gate } from './pair/gate.ts';
 import { fitRatio } from './pair/ratio-fit.ts';
 import { pairSamples } from './pair/samples.ts';
 
-/** Of a normal distribution: median absolute deviation in standard deviations, and its efficiency. */
-const medianDeviation = 0.6745;
+/** Share of a normal sample that the median of its deviations makes use of. */
 const medianEfficiency = 0.37;
 
 /**
@@ -33,7 +32,7 @@ export const effortSpread = defineMeasure({
     const { residuals } = ratio.fit;
     const n = residuals.length;
     // Median absolute deviation: a dropout or two is not how far efforts lie apart.
-    const spread = medianSorted(Array.from(residuals, Math.abs).sort((x, y) => x - y)) / medianDeviation;
+    const spread = robustSpread(residuals);
     // Error of a limit of agreement: s·√(1/n + 1.96²/(2(n-1))) (Bland & Altman 1999, Stat Methods Med Res
     // 8:135), its second part widened for the median, which uses 37 % of a normal sample.
     const error = spread * Math.sqrt(1 / n + 1.96 ** 2 / (2 * medianEfficiency * (n - 1)));

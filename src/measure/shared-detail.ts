@@ -1,4 +1,5 @@
 import { laggedSums } from '../math/lagged.ts';
+import { robustSpread } from '../math/robust-spread.ts';
 import type { AlignedSecond, Channel, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { detailOf, detailRatio } from './pair/detail.ts';
@@ -89,14 +90,11 @@ function compare(
 }
 
 /**
- * Cuts what stands out beyond three spreads (median absolute deviation): the few edges of a workout or an
+ * Cuts, in place, what stands out beyond three spreads (median absolute deviation): the few edges of a workout or an
  * attack, which riders share, must not outweigh the many strokes, which they do not.
  */
 function cut(detail: Float64Array): Float64Array {
-  const sizes = detail
-    .filter((value) => !Number.isNaN(value))
-    .map(Math.abs)
-    .sort();
-  const most = (3 * (sizes[sizes.length >> 1] ?? 0)) / 0.6745;
-  return detail.map((value) => Math.max(-most, Math.min(most, value)));
+  const most = 3 * robustSpread(detail);
+  for (let t = 0; t < detail.length; t++) detail[t] = Math.max(-most, Math.min(most, detail[t]!));
+  return detail;
 }

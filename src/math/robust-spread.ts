@@ -1,0 +1,28 @@
+import { quickselect } from 'simple-statistics';
+
+/** Median absolute deviation of a normal distribution, in standard deviations: the 75 % quantile. */
+const medianDeviation = 0.6745;
+
+/**
+ * Standard deviation of deviations around zero that a few wild ones cannot move: their median size over that
+ * of a standard normal. Missing ones are passed over; NaN of none.
+ */
+export function robustSpread(deviations: ArrayLike<number>): number {
+  const sizes = new Float64Array(deviations.length);
+  let count = 0;
+  for (let i = 0; i < deviations.length; i++) {
+    const size = Math.abs(deviations[i]!);
+    if (!Number.isNaN(size)) sizes[count++] = size;
+  }
+  if (count === 0) return Number.NaN;
+  const middle = count >> 1;
+  // It orders any array in place, though its type names one kind only.
+  quickselect(sizes as unknown as number[], middle, 0, count - 1);
+  let median = sizes[middle]!;
+  if (count % 2 === 0) {
+    let below = sizes[0]!;
+    for (let i = 1; i < middle; i++) if (sizes[i]! > below) below = sizes[i]!;
+    median = (median + below) / 2;
+  }
+  return median / medianDeviation;
+}
