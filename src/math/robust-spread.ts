@@ -8,16 +8,17 @@ const medianDeviation = 0.6745;
  * of a standard normal. Missing ones are passed over; NaN of none.
  */
 export function robustSpread(deviations: ArrayLike<number>): number {
-  const sizes = new Float64Array(deviations.length);
+  const all = new Float64Array(deviations.length);
   let count = 0;
   for (let i = 0; i < deviations.length; i++) {
     const size = Math.abs(deviations[i]!);
-    if (!Number.isNaN(size)) sizes[count++] = size;
+    if (!Number.isNaN(size)) all[count++] = size;
   }
   if (count === 0) return Number.NaN;
+  const sizes = all.subarray(0, count);
   const middle = count >> 1;
   // It orders any array in place, though its type names one kind only.
-  quickselect(sizes as unknown as number[], middle, 0, count - 1);
+  quickselect(sizes as unknown as number[], middle);
   let median = sizes[middle]!;
   if (count % 2 === 0) {
     let below = sizes[0]!;
