@@ -243,7 +243,7 @@ export interface Alignment {
 export interface OriginEvidence {
   /** Share of the second's second-to-second detail that the primary does not explain, 0–1. */
   readonly left: number;
-  /** Gain, second over primary. */
+  /** Work of the second over that of the primary. */
   readonly gain: number;
   /** Mean square misfit where power moves fast over that where it hardly moves. */
   readonly dynamics: number;

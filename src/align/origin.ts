@@ -3,9 +3,10 @@ import type { Origin, OriginEvidence } from '../types.ts';
 import { settings } from './settings.ts';
 
 /**
- * How the second follows from the primary: the best gain, offset and three-second filter, and what is
- * left after it. Seconds count that are valid on both and their neighbours, with power on either. Null
- * when there are too few.
+ * How the second follows from the primary: its work over the primary's, and what is left of its detail after
+ * the best filter over five seconds. Seconds count that are valid on both and their neighbours, with power on
+ * either. The gain is a ratio of work, for the weights of a filter lose some of theirs to whatever the filter
+ * cannot follow; seconds with power on both count for it. Null when there are too few.
  */
 export function originEvidence(own: Float64Array, other: Float64Array): OriginEvidence | null {
   const fit = shortFilter(other, own, 0, taps, 0, own.length, (t) => own[t]! > 0 || other[t]! > 0);
@@ -14,41 +15,46 @@ export function originEvidence(own: Float64Array, other: Float64Array): OriginEv
   const y = new Float64Array(fit.count);
   const residuals = new Float64Array(fit.count);
   const moves = new Float64Array(fit.count);
-  const [ahead, now, behind] = fit.weights as unknown as [number, number, number];
   let count = 0;
-  for (let t = 1; t + 1 < own.length && count < fit.count; t++) {
-    const [before, at, after] = [own[t - 1]!, own[t]!, own[t + 1]!];
-    const residual = other[t]! - fit.intercept - ahead * after - now * at - behind * before;
-    if (Number.isNaN(residual) || !(at > 0 || other[t]! > 0)) continue;
+  let ownWork = 0;
+  let otherWork = 0;
+  for (let t = reach; t + reach < own.length && count < fit.count; t++) {
+    const at = own[t]!;
+    const told = other[t]!;
+    let residual = told - fit.intercept;
+    for (let k = 0; k < taps.length; k++) residual -= fit.weights[k]! * own[t - taps[k]!]!;
+    if (Number.isNaN(residual) || !(at > 0 || told > 0)) continue;
     times[count] = t;
-    y[count] = other[t]!;
+    y[count] = told;
     residuals[count] = residual;
-    moves[count] = Math.abs(at - before) + Math.abs(after - at);
+    moves[count] = Math.abs(at - own[t - 1]!) + Math.abs(own[t + 1]! - at);
     count++;
+    if (!(at > 0 && told > 0)) continue;
+    ownWork += at;
+    otherWork += told;
   }
   return {
     left: detail(residuals, times) / detail(y, times),
-    gain: ahead + now + behind,
+    gain: otherWork / ownWork,
     dynamics: dynamics(residuals, moves),
   };
 }
 
-/** The second before, the same and the one after. */
-const taps = [-1, 0, 1];
+/** Averaging over two seconds, moved by a fraction of one, reaches this far (s) to either side. */
+const reach = 2;
+const taps = Array.from({ length: 2 * reach + 1 }, (_, k) => k - reach);
 
 /**
- * Whether the second is a measurement of its own. One sensor seen by two recorders differs by radio
- * timing and rounding alone: little of the detail is left over, and the gain is 1. Two meters leave much
- * more, most of it where power moves fast. What leaves little, with another gain and the same misfit
- * whether power moves or not, was computed from the first.
+ * Whether the second is a measurement of its own. One sensor seen by two recorders differs by radio timing
+ * and rounding alone: little of the detail is left over, and the work is the same to a tenth of a percent.
+ * Two meters leave much more. What leaves little, with other work, was computed from the first.
  */
 export function originOf(evidence: OriginEvidence | null): Origin {
   if (evidence === null) return 'unknown';
-  const { left, gain, dynamics: moving } = evidence;
-  const sameGain = Math.abs(gain - 1) <= settings.sensorGain;
-  if (sameGain && left <= settings.sensorResidual) return 'same sensor';
-  if (!sameGain && left <= settings.derivedResidual && moving <= settings.derivedDynamics) return 'derived';
-  return 'independent';
+  const { left, gain } = evidence;
+  if (Math.abs(gain - 1) <= settings.sensorGain)
+    return left <= settings.sensorResidual ? 'same sensor' : 'independent';
+  return left <= settings.derivedResidual ? 'derived' : 'independent';
 }
 
 /** Sum of squared second-to-second changes, only between neighbours in time: the detail of a trace. */
