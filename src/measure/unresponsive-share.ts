@@ -2,7 +2,7 @@ import { firstOrder } from '../math/first-order.ts';
 import { totalLength } from '../math/stretches.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
 import { cleanHeartRate, type HeartRateFaults, heartRateFaults } from './rider/heart-rate.ts';
-import { type HeartWindow, heartWindows } from './rider/heart-windows.ts';
+import { answer, heartWindows } from './rider/heart-windows.ts';
 
 /**
  * Share of the windows with changing power in which heart rate does not answer to it, as a first-order
@@ -38,22 +38,15 @@ export const unresponsiveShare = defineMeasure({
     if (heartRate === undefined) return notApplicable('no-channel', { channel: 'heartRate' });
     const faults = heartRateFaults(series, options);
     const clean = cleanHeartRate(series, faults);
-    let best: HeartWindow[] = [];
-    let most = -Infinity;
-    const felt = firstOrder(power, options.timeConstants[0]!);
-    for (const tau of options.timeConstants) {
-      const followed = firstOrder(power, tau);
-      for (const lag of options.lags) {
-        const windows = heartWindows({ felt, followed, heartRate: clean }, all.window, lag, options);
-        const sum = windows.reduce((total, { r }) => total + r, 0);
-        if (sum <= most) continue;
-        most = sum;
-        best = windows;
-      }
-    }
-    const [blocks, needed] = [best.length, options.leastWindows];
+    const felt = options.timeConstants.map((tau) => firstOrder(power, tau));
+    const windows = heartWindows(felt[0]!, clean, all.window, options);
+    const [blocks, needed] = [windows.length, options.leastWindows];
     if (blocks < needed) return notApplicable('too-few-blocks', { blocks, needed });
-    const silent = best.filter(({ r }) => r < options.leastCorrelation);
+    const tried = felt.flatMap((followed) =>
+      options.lags.map((lag) => windows.map((window) => answer(window, followed, lag))),
+    );
+    const best = tried.reduce((a, b) => (total(b) > total(a) ? b : a));
+    const silent = windows.filter((_, k) => best[k]! < options.leastCorrelation);
     const share = silent.length / blocks;
     return measured(share, 'share', wilson(silent.length, blocks), blocks, {
       stretches: silent.map(({ stretch }) => stretch),
@@ -61,7 +54,7 @@ export const unresponsiveShare = defineMeasure({
       details: {
         windows: blocks,
         silent: silent.length,
-        correlation: { value: best.reduce((sum, { r }) => sum + r, 0) / blocks, unit: 'r' },
+        correlation: { value: total(best) / blocks, unit: 'r' },
         missing: { value: totalLength(faults.missing), unit: 's' },
         stuck: { value: totalLength(faults.stuck), unit: 's' },
         cadence: { value: totalLength(faults.cadence), unit: 's' },
@@ -69,6 +62,8 @@ export const unresponsiveShare = defineMeasure({
     });
   },
 });
+
+const total = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0);
 
 function circumstancesOf({ missing, stuck, cadence }: HeartRateFaults, least: number): string[] {
   const named = [

@@ -42,9 +42,9 @@ export function heartRateFaults(
     const near = (i: number) => {
       const turns = cadence[i]!;
       if (!(turns > 0) || !plausible(i)) return false;
-      return [turns / 2, turns, 2 * turns].some(
-        (beat) => Math.abs(heartRate![i]! - beat) <= limits.cadenceBeats,
-      );
+      const beats = heartRate![i]!;
+      const off = Math.min(Math.abs(beats - turns / 2), Math.abs(beats - turns), Math.abs(beats - 2 * turns));
+      return off <= limits.cadenceBeats;
     };
     return stretchesWhere(0, length, near, limits.cadenceSeconds, 3);
   }

@@ -1,9 +1,16 @@
 import type { Stretch } from '../../types.ts';
 
+/** A stretch in which power varied enough for a heart to show it, with what heart rate did there. */
 export interface HeartWindow {
   readonly stretch: Stretch;
-  /** Correlation of heart rate with power as the heart would follow it, slow drift taken out. */
-  readonly r: number;
+  /** Heart rate without its mean and slow drift, bpm, from the stretch's first second; NaN where not known. */
+  readonly heart: Float64Array;
+  readonly known: number;
+  /** Sum of the squares of `heart`. */
+  readonly squares: number;
+  /** Of the known seconds: their mean, and the sum of their squares around it. */
+  readonly middle: number;
+  readonly times: number;
 }
 
 export interface WindowLimits {
@@ -14,75 +21,80 @@ export interface WindowLimits {
   readonly leastVariation: number;
 }
 
-/** One value a second each. */
-export interface HeartColumns {
-  /** Power as a quick heart would follow it, W: whether there is anything to answer to. */
-  readonly felt: Float64Array;
-  /** Power as this heart is held to follow it, W. */
-  readonly followed: Float64Array;
-  /** bpm, NaN wherever it is not the heart. */
-  readonly heartRate: Float64Array;
+/**
+ * The windows in which there is something to answer to.
+ *
+ * @param felt power as a quick heart would follow it, W
+ * @param heartRate bpm, NaN wherever it is not the heart
+ */
+export function heartWindows(
+  felt: Float64Array,
+  heartRate: Float64Array,
+  [from, to]: Stretch,
+  { windowSeconds, leastKnown, leastVariation }: WindowLimits,
+): HeartWindow[] {
+  const windows: HeartWindow[] = [];
+  for (let start = from; start + windowSeconds <= to; start += windowSeconds) {
+    const heart = heartRate.slice(start, start + windowSeconds);
+    const push = felt.subarray(start, start + windowSeconds);
+    let [known, t, tt] = [0, 0, 0];
+    let [x, xx, xt] = [0, 0, 0];
+    let [y, yt] = [0, 0];
+    for (let i = 0; i < windowSeconds; i++) {
+      const beats = heart[i]!;
+      const watts = push[i]!;
+      if (Number.isNaN(beats + watts)) {
+        heart[i] = Number.NaN;
+        continue;
+      }
+      known++;
+      t += i;
+      tt += i * i;
+      x += watts;
+      xx += watts * watts;
+      xt += watts * i;
+      y += beats;
+      yt += beats * i;
+    }
+    if (known < leastKnown * windowSeconds || !(x > 0)) continue;
+    const [middle, mean, beats] = [t / known, x / known, y / known];
+    const times = tt - t * middle;
+    const varied = xx - x * mean - (xt - x * middle) ** 2 / times;
+    if (!(Math.sqrt(Math.max(0, varied) / known) >= leastVariation * mean)) continue;
+    const drift = (yt - y * middle) / times;
+    let squares = 0;
+    for (let i = 0; i < windowSeconds; i++) {
+      heart[i]! -= beats + drift * (i - middle);
+      if (!Number.isNaN(heart[i]!)) squares += heart[i]! ** 2;
+    }
+    windows.push({ stretch: [start, start + windowSeconds], heart, known, squares, middle, times });
+  }
+  return windows;
 }
 
 /**
- * Windows in which power varied enough for a heart to show it, each with how well heart rate followed.
+ * Correlation of a window's heart rate with power, slow drift taken out of both; 0 where either stands still.
  *
+ * @param followed power as this heart is held to follow it, W; settled before its first second
  * @param lag seconds that heart rate arrives late
  */
-export function heartWindows(
-  { felt, followed, heartRate }: HeartColumns,
-  [from, to]: Stretch,
+export function answer(
+  { stretch: [start], heart, known, squares, middle, times }: HeartWindow,
+  followed: Float64Array,
   lag: number,
-  limits: WindowLimits,
-): HeartWindow[] {
-  const windows: HeartWindow[] = [];
-  for (let start = from; start + limits.windowSeconds <= to; start += limits.windowSeconds) {
-    const end = start + limits.windowSeconds;
-    const { count, power, quick, squaresQuick, squares, squaresHeart, products } = moments(start, end);
-    if (count < limits.leastKnown * limits.windowSeconds || !(power > 0)) continue;
-    if (!(Math.sqrt(squaresQuick / count) >= limits.leastVariation * quick)) continue;
-    const size = Math.sqrt(squares * squaresHeart);
-    windows.push({ stretch: [start, end], r: size > 0 ? products / size : 0 });
+): number {
+  const first = start - lag;
+  let [x, xx, xt, xy] = [0, 0, 0, 0];
+  for (let i = 0; i < heart.length; i++) {
+    const beats = heart[i]!;
+    if (Number.isNaN(beats)) continue;
+    const push = followed[Math.max(0, first + i)]!;
+    x += push;
+    xx += push * push;
+    xt += push * i;
+    xy += push * beats;
   }
-  return windows;
-
-  /** Sums of squares and products around the straight trend over time, in one pass; means of power. */
-  function moments(start: number, end: number) {
-    let count = 0;
-    let [t, q, x, y] = [0, 0, 0, 0];
-    let [tt, qq, xx, yy] = [0, 0, 0, 0];
-    let [qt, xt, yt, xy] = [0, 0, 0, 0];
-    for (let i = Math.max(start, lag); i < end; i++) {
-      const heart = heartRate[i]!;
-      const push = followed[i - lag]!;
-      if (Number.isNaN(heart + push)) continue;
-      const time = i - start;
-      const now = felt[i]!;
-      count++;
-      t += time;
-      tt += time * time;
-      q += now;
-      qq += now * now;
-      qt += now * time;
-      x += push;
-      xx += push * push;
-      xt += push * time;
-      y += heart;
-      yy += heart * heart;
-      yt += heart * time;
-      xy += push * heart;
-    }
-    const around = (sum: number, a: number, b: number) => sum - (a * b) / count;
-    const times = around(tt, t, t);
-    const [tq, tx, ty] = [around(qt, q, t), around(xt, x, t), around(yt, y, t)];
-    return {
-      count,
-      power: x / count,
-      quick: q / count,
-      squaresQuick: Math.max(0, around(qq, q, q) - (tq * tq) / times),
-      squares: Math.max(0, around(xx, x, x) - (tx * tx) / times),
-      squaresHeart: Math.max(0, around(yy, y, y) - (ty * ty) / times),
-      products: around(xy, x, y) - (tx * ty) / times,
-    };
-  }
+  // What is left of heart rate has neither mean nor trend: power's own need not be taken from the products.
+  const size = Math.sqrt(Math.max(0, xx - (x * x) / known - (xt - x * middle) ** 2 / times) * squares);
+  return size > 0 ? xy / size : 0;
 }
