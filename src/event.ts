@@ -4,7 +4,7 @@
 
 import { auditRecordings, readSubmission, type Submission } from './audit.ts';
 import { type DraftEntry, draftEntries, joinLists, termsOf, withSecond } from './event/entries.ts';
-import { eventFileFrom } from './event/event-file.ts';
+import { eventFileEnding, eventFileFrom } from './event/event-file.ts';
 import {
   type EarlierRows,
   fieldEffects,
@@ -53,6 +53,8 @@ export interface EventDisk {
   whyNot(path: string): Promise<Problem | null>;
   /** Every file below a folder, members of a ZIP as if it were a folder. @throws Problem */
   filesBelow(path: string): Promise<readonly string[]>;
+  /** Whether a table is one of another kind than a recording: results, a profile from an account's export. */
+  isOtherTable(path: string): Promise<boolean>;
 }
 
 /** An event as it is named: by the text of its file, or a bare folder. */
@@ -85,9 +87,13 @@ export async function planEvent(
   const folder = file.submissions ?? (source.kind === 'folder' || !hasList ? '.' : null);
   const named = new Set(riders.flatMap(({ primary, seconds = [] }) => [primary, ...seconds]));
   const below = folder === null ? [] : ((await attempt(() => disk.filesBelow(folder))) ?? []);
+  const handedIn = below.filter(
+    (path) => !named.has(path) && path !== file.results && !path.endsWith(eventFileEnding),
+  );
   const { matched, unmatched } = matchFiles(
-    below.filter((path) => !named.has(path)),
+    handedIn,
     hasList ? riders.map(({ number }) => number) : null,
+    await otherTables(handedIn, disk),
   );
 
   // What was found by looking is there; what was named may not be.
@@ -113,6 +119,13 @@ export async function planEvent(
 
 /** Entries whose files are looked at together: disks answer several questions as fast as one. */
 const atOnce = 16;
+
+/** Tables are told from recordings by their headings: an account's export has several. */
+async function otherTables(files: readonly string[], disk: EventDisk): Promise<ReadonlySet<string>> {
+  const others = new Set<string>();
+  for (const file of files) if (/\.csv$/i.test(file) && (await disk.isOtherTable(file))) others.add(file);
+  return others;
+}
 
 async function entryOf(
   { facts, ...draft }: DraftEntry,

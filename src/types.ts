@@ -789,10 +789,12 @@ export interface Entry {
   /** Files that the facts came from. */
   readonly factInputs: Report['inputs'];
   readonly rules: string | null;
-  /** Null: nothing was handed in. */
+  /** Null: nothing was handed in, or nothing that could be matched for certain. */
   readonly primary: string | null;
   readonly seconds: readonly string[];
   readonly history: string | null;
+  /** Why none of the rider's recordings could be taken for the primary. */
+  readonly doubt: string | null;
   /** From this power on a second recording is required. */
   readonly secondsAbove: { readonly wattsPerKg: number; readonly minutes: number } | null;
 }

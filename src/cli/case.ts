@@ -1,13 +1,13 @@
-import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
 import { Command } from 'commander';
 import { printDecisions } from '../event/decisions.ts';
 import { sameNumber } from '../event/event-file.ts';
 import { reportFolder } from '../event/record.ts';
-import { limits, readFileSafely, whyUnwritable, writeWhole } from '../files/index.ts';
+import { limits, readFileSafely, writeWhole } from '../files/index.ts';
 import { sha256 } from '../math/digest.ts';
 import { Problem } from '../problem.ts';
 import type { Decision, Entry, EventRow, NamedBytes } from '../types.ts';
+import { makeFolder, reportFiles } from './event-folders.ts';
 import { decisionsIn, recordIn } from './event-out.ts';
 import { type EventGiven, eventGiven } from './event-plan.ts';
 import type { Io } from './io.ts';
@@ -74,7 +74,11 @@ async function run(io: Io, named: string, rider: string, given: CaseOptions): Pr
   const lines = [];
   for (const { name, bytes } of files) lines.push(`${await sha256(bytes)}  ${name}`);
   const folder = path.resolve(io.cwd, given.out);
-  for (const { name, bytes } of files) await write(path.join(folder, ...name.split('/')), bytes);
+  for (const { name, bytes } of files) {
+    const file = path.join(folder, ...name.split('/'));
+    await makeFolder(path.dirname(file), path.dirname(file));
+    await writeWhole(file, bytes);
+  }
   await writeWhole(path.join(folder, 'SHA256SUMS'), `${lines.sort().join('\n')}\n`);
   io.stdout.write(`${files.length} files in ${given.out}\n`);
   if (row.report === null) remark(io, 'there is no report: this submission could not be audited');
@@ -88,7 +92,7 @@ function isAbout({ rider, event }: Decision, { number }: Entry, { plan }: EventG
 async function reportsOf(io: Io, from: string, { number, report }: EventRow): Promise<NamedBytes[]> {
   if (report === null) return [];
   const files: NamedBytes[] = [];
-  for (const name of ['report.html', 'report.json', 'letter.txt']) {
+  for (const name of reportFiles) {
     const shown = path.join(from, ...reportFolder(number).split('/'), name);
     files.push({
       name,
@@ -123,13 +127,4 @@ async function refuseOthers(files: readonly NamedBytes[], { recordings }: EventR
     what: 'the recordings are no longer the ones that were audited',
     hint: 'Run wattassay event again, then pack the case',
   });
-}
-
-async function write(file: string, bytes: Uint8Array): Promise<void> {
-  try {
-    await mkdir(path.dirname(file), { recursive: true });
-  } catch (error) {
-    throw whyUnwritable(error, file);
-  }
-  await writeWhole(file, bytes);
 }

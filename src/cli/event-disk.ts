@@ -4,7 +4,7 @@ import type { EventDisk } from '../event.ts';
 import { filesBelow, limits, readFileSafely, refuseOutside } from '../files/index.ts';
 import { sha256 } from '../math/digest.ts';
 import { Problem } from '../problem.ts';
-import { memberNames, openMember } from '../read/index.ts';
+import { holdsOtherTable, memberNames, openMember } from '../read/index.ts';
 import type { NamedBytes } from '../types.ts';
 
 /** A path that goes on into a ZIP as if it were a folder. */
@@ -14,7 +14,7 @@ interface Located {
 }
 
 /** What a recording is called, by its ending. */
-const recording = /\.(fit|tcx|gpx|csv)(\.gz)?$/i;
+const recording = /\.(fit|tcx|gpx|csv)(\.gz)?$|\.zip$/i;
 
 /** The files of an event, none outside its folder and none behind a link. */
 export class EventFiles implements EventDisk {
@@ -71,12 +71,34 @@ export class EventFiles implements EventDisk {
     return found;
   }
 
-  /** A ZIP of one recording is that recording; of several, a folder of them. One that cannot be read stays. */
+  async isOtherTable(place: string): Promise<boolean> {
+    try {
+      return holdsOtherTable((await this.read(place)).bytes);
+    } catch (error) {
+      if (error instanceof Problem) return false; // Told when it is read as a recording.
+      throw error;
+    }
+  }
+
+  /** The files of a rider's past: one, or all of a folder on disk or in a ZIP. */
+  async pastFiles(history: string): Promise<readonly string[]> {
+    const { file, member } = await this.locate(history);
+    await refuseOutside(this.root, this.full(file));
+    if (member !== null) {
+      const below = memberNames(await this.open(file)).filter((name) => name.startsWith(`${member}/`));
+      return below.length === 0 ? [history] : below.map((name) => `${file}/${name}`);
+    }
+    const stats = await lstat(this.full(file)).catch(() => null);
+    if (!stats?.isDirectory()) return [history];
+    return (await filesBelow(this.full(file))).map(({ name }) => `${history}/${name}`);
+  }
+
+  /** What lies in a ZIP, as if it were a folder. One that holds no recording, or cannot be read, stays one file. */
   private async inside(archive: string): Promise<readonly string[]> {
     try {
       const names = memberNames(await this.open(archive)).filter((name) => !/(^|\/)(\.|__MACOSX)/.test(name));
-      const recordings = names.filter((name) => recording.test(name));
-      return recordings.length < 2 ? [archive] : names.map((name) => `${archive}/${name}`);
+      const some = names.some((name) => recording.test(name));
+      return some ? names.map((name) => `${archive}/${name}`) : [archive];
     } catch (error) {
       if (error instanceof Problem) return [archive];
       throw error;

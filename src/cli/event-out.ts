@@ -1,4 +1,3 @@
-import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
 import { decisionsFile, decisionsFrom, viewOf } from '../event/decisions.ts';
 import {
@@ -12,7 +11,7 @@ import {
 } from '../event/record.ts';
 import { changesSince } from '../event/since.ts';
 import type { Earlier } from '../event.ts';
-import { limits, readFileSafely, whyUnwritable, writeWhole } from '../files/index.ts';
+import { limits, readFileSafely, writeWhole } from '../files/index.ts';
 import { parseJson } from '../json.ts';
 import { Problem } from '../problem.ts';
 import { renderOverview, renderSummaryCsv, renderSummaryMarkdown } from '../report/event/index.ts';
@@ -21,15 +20,6 @@ import type { Io } from './io.ts';
 
 /** Bytes of the record of an event of ten thousand. */
 const recordBytes = 512 * 1024 * 1024;
-
-/** Makes the folder that an event is written to. @throws Problem `file-unwritable` */
-export async function makeFolder(folder: string, shown: string): Promise<void> {
-  try {
-    await mkdir(folder, { recursive: true });
-  } catch (error) {
-    throw whyUnwritable(error, shown);
-  }
-}
 
 /** The record in a folder that `event` or `merge` wrote. */
 export async function recordIn(io: Io, folder: string): Promise<EventRecord> {

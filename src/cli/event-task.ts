@@ -1,9 +1,8 @@
 import { readFileSync, statSync } from 'node:fs';
-import { lstat, mkdir, readdir, rm } from 'node:fs/promises';
 import path from 'node:path';
 import { emptyRow, listed, reportFolder } from '../event/record.ts';
 import { auditEntry, type HandedIn } from '../event.ts';
-import { filesBelow, limits, refuseOutside, whyUnwritable, writeWhole } from '../files/index.ts';
+import { limits, writeWhole } from '../files/index.ts';
 import { digestOf } from '../json.ts';
 import { sha256 } from '../math/digest.ts';
 import { Problem, type ProblemParts, sentence } from '../problem.ts';
@@ -11,9 +10,11 @@ import { renderHtml, renderJson, renderLetter } from '../report/index.ts';
 import { tool } from '../tool.ts';
 import type { Entry, EventRow, NamedBytes, Report, RuleSet } from '../types.ts';
 import { EventFiles } from './event-disk.ts';
+import { clearReport, makeFolder, removeReport, reportFiles, rowFile } from './event-folders.ts';
 import { ruleSetOf } from './event-plan.ts';
+import { inputOf } from './inputs.ts';
 import type { Io } from './io.ts';
-import { historyGiven } from './past-rides.ts';
+import { historyFrom, isProfile, profileFrom } from './past-rides.ts';
 
 /** What every task of a run has in common. Plain data: it is sent to worker threads. */
 export interface TaskSetting {
@@ -31,9 +32,6 @@ export type TaskResult =
   /** Nothing can be written: no fault of this submission, and no use in going on. */
   | { readonly stop: ProblemParts };
 
-/** What a finished submission leaves behind for the next run. Written last: without it nothing is finished. */
-const rowFile = 'row.json';
-const reportFiles = ['report.html', 'report.json', 'letter.txt'] as const;
 const rowBytes = 8 * 1024 * 1024;
 
 interface Kept {
@@ -108,21 +106,36 @@ function partsOf({ code, message, where, hint }: Problem): ProblemParts {
 
 async function runEntry(entry: Entry, bench: Bench): Promise<EventRow> {
   const { setting, files } = bench;
-  if (entry.primary === null) return named(emptyRow(entry, 'No recording was handed in.'), setting);
+  const folder = folderOf(entry, setting);
+  if (entry.primary === null) return withoutReport(entry, absent(entry), folder, setting);
   const rules = await bench.rulesOf(entry);
   let opened: Opened;
   try {
     opened = await open(entry, files);
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
-    return named(emptyRow(entry, sentence(error)), setting);
+    return withoutReport(entry, sentence(error), folder, setting);
   }
-  const folder = folderOf(entry, setting);
-  await clear(folder);
+  await makeFolder(folder, folder);
+  await clearReport(folder);
   const row = await audit(entry, setting, files, rules, opened, folder);
   const key = await keyOf(entry, setting, rules, opened);
   await writeWhole(path.join(folder, rowFile), `${JSON.stringify({ key, row } satisfies Kept)}\n`);
   return row;
+}
+
+const absent = ({ doubt }: Entry) =>
+  doubt === null ? 'No recording was handed in.' : `What was handed in leaves a doubt: ${doubt}.`;
+
+/** A row alone: a report that an earlier run left here would be of files that are no longer there. */
+async function withoutReport(
+  entry: Entry,
+  why: string,
+  folder: string,
+  setting: TaskSetting,
+): Promise<EventRow> {
+  await removeReport(folder);
+  return named(emptyRow(entry, why), setting);
 }
 
 /** A row fit to publish bears no name. */
@@ -175,13 +188,8 @@ async function tryRead(
 /** Checksums of a history, file by file: a rider's past can be larger than memory. */
 async function pastInputs(history: string | null, files: EventFiles): Promise<Opened['inputs']> {
   if (history === null) return [];
-  await refuseOutside(files.root, files.full(history));
-  const stats = await lstat(files.full(history)).catch(() => null);
-  const places = stats?.isDirectory()
-    ? (await filesBelow(files.full(history))).map(({ name }) => `${history}/${name}`)
-    : [history];
   const inputs: (readonly [string, string, string])[] = [];
-  for (const place of places) {
+  for (const place of await files.pastFiles(history)) {
     try {
       const { bytes } = await files.read(place, limits.archiveBytes);
       inputs.push(['history', place, await sha256(bytes)]);
@@ -222,20 +230,7 @@ function keptIn(folder: string): Kept | null {
   }
 }
 
-/** Takes away what an earlier or interrupted run left, the mark that it was finished first. */
-async function clear(folder: string): Promise<void> {
-  try {
-    await mkdir(folder, { recursive: true });
-    await rm(path.join(folder, rowFile), { force: true });
-    for (const name of await readdir(folder)) {
-      if (/^\..*\.part$/.test(name) || (reportFiles as readonly string[]).includes(name)) {
-        await rm(path.join(folder, name), { force: true });
-      }
-    }
-  } catch (error) {
-    throw whyUnwritable(error, folder);
-  }
-}
+type Past = Pick<HandedIn, 'profile'> & { readonly inputs: Report['inputs'] };
 
 async function audit(
   entry: Entry,
@@ -263,20 +258,33 @@ async function audit(
   }
 }
 
-async function pastOf({ history, rider }: Entry, files: EventFiles) {
+async function pastOf({ history, rider }: Entry, files: EventFiles): Promise<Past> {
   if (history === null) return { profile: null, inputs: [] };
+  if (isProfile(history)) {
+    const file = await files.read(history, limits.profileBytes);
+    const text = new TextDecoder().decode(file.bytes);
+    return { profile: profileFrom(text, history), inputs: [await inputOf('profile', file)] };
+  }
   const { devices } = rider;
-  const nobody: Io = {
-    stdout: { write: () => true },
-    stderr: { write: () => true },
-    env: {},
-    cwd: files.root,
-  };
-  return historyGiven(nobody, history, {
+  return historyFrom(pastRides(history, files), {
     ...(devices === undefined ? {} : { devices }),
     onFile: () => {},
     onTrouble: () => {},
   });
+}
+
+/** Profiles and facts may lie beside the recordings: JSON is passed over. */
+async function* pastRides(history: string, files: EventFiles): AsyncGenerator<NamedBytes | Problem> {
+  for (const place of await files.pastFiles(history)) {
+    if (isProfile(place)) continue;
+    try {
+      const { name, bytes } = await files.read(place, limits.archiveBytes);
+      yield { name: place === history ? name : place.slice(history.length + 1), bytes };
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      yield error;
+    }
+  }
 }
 
 async function write(

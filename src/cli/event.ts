@@ -7,13 +7,14 @@ import { rank } from '../judge/judge.ts';
 import { countsSaid, crossCheckLines, gradeSaid } from '../report/event/index.ts';
 import { plain } from '../report/words/sentence.ts';
 import type { EventRecord } from '../types.ts';
-import { decisionsIn, earlierGiven, makeFolder, recordIn, writeEvent, writePart } from './event-out.ts';
+import { makeFolder, removeOthers } from './event-folders.ts';
+import { decisionsIn, earlierGiven, recordIn, writeEvent, writePart } from './event-out.ts';
 import { type EventGiven, eventGiven } from './event-plan.ts';
 import { type Run, runEntries } from './event-run.ts';
 import type { Io } from './io.ts';
 import { options } from './options.ts';
 import { tallyOn } from './progress.ts';
-import { remark } from './say.ts';
+import { many, remark } from './say.ts';
 import { type FailOn, failLevels, status } from './status.ts';
 
 interface EventOptions {
@@ -87,14 +88,14 @@ function count(value: string): number {
 async function check(io: Io, named: string, given: EventOptions): Promise<number> {
   const { plan } = await eventGiven(io, named, given);
   const { entries } = plan;
-  const many = (has: (entry: (typeof entries)[number]) => boolean) => entries.filter(has).length;
+  const having = (has: (entry: (typeof entries)[number]) => boolean) => entries.filter(has).length;
   const absent = entries.filter(({ primary }) => primary === null).map(({ number }) => number);
   io.stdout.write(
     [
-      `${plan.name}: ${entries.length} riders`,
-      `  ${many(({ primary }) => primary !== null)} with a recording`,
-      `  ${many(({ seconds }) => seconds.length > 0)} with a second recording`,
-      `  ${many(({ history }) => history !== null)} with earlier rides`,
+      `${plan.name}: ${many(entries.length, 'rider')}`,
+      `  ${having(({ primary }) => primary !== null)} with a recording`,
+      `  ${having(({ seconds }) => seconds.length > 0)} with a second recording`,
+      `  ${having(({ history }) => history !== null)} with earlier rides`,
       ...(absent.length === 0 ? [] : [`  nothing handed in: ${absent.join(', ')}`]),
       '',
     ].join('\n'),
@@ -130,7 +131,12 @@ async function run(io: Io, named: string, given: EventOptions, out: string): Pro
   };
   if (part === null) await writeEvent(folder, record, decisions, before);
   else await writePart(folder, record);
+  const gone = await removeOthers(
+    folder,
+    rows.map(({ number }) => number),
+  );
   if (reused > 0) remark(io, `${reused} of ${rows.length} unchanged since the last run`);
+  tellGone(io, gone);
   tell(io, record, before, path.join(out, part === null ? 'overview.html' : 'event.json'));
   return eventStatus(record, given.failOn);
 }
@@ -169,9 +175,14 @@ async function audited(
   }
 }
 
+/** Says whose reports of an earlier run went. */
+export function tellGone(io: Io, gone: number): void {
+  if (gone > 0) remark(io, `taken away: ${many(gone, 'report')} of riders who are no longer in the event`);
+}
+
 /** What an event came to, in a few lines. */
 export function tell(io: Io, record: EventRecord, before: EventRecord | null, where: string): void {
-  io.stdout.write(`${record.rows.length} submissions. ${countsSaid(record)}.\n`);
+  io.stdout.write(`${many(record.rows.length, 'submission')}. ${countsSaid(record)}.\n`);
   for (const { said } of crossCheckLines(record)) remark(io, plain(said));
   if (before !== null) {
     const rows = new Map(record.rows.map((row) => [row.number, row]));

@@ -5,8 +5,9 @@ import { joinParts } from '../event/parts.ts';
 import { crossChecks, recordHead } from '../event.ts';
 import { whyUnwritable } from '../files/index.ts';
 import type { EventRecord, EventRow } from '../types.ts';
-import { eventStatus, tell } from './event.ts';
-import { decisionsIn, earlierGiven, makeFolder, recordIn, writeEvent } from './event-out.ts';
+import { eventStatus, tell, tellGone } from './event.ts';
+import { makeFolder, removeOthers } from './event-folders.ts';
+import { decisionsIn, earlierGiven, recordIn, writeEvent } from './event-out.ts';
 import { eventGiven } from './event-plan.ts';
 import type { Io } from './io.ts';
 import { options } from './options.ts';
@@ -78,6 +79,7 @@ async function run(io: Io, named: string, parts: readonly string[], given: Merge
     crossChecks: crossChecks(event.plan, rows, event.sets, earlier),
   };
   await writeEvent(out, record, decisions, before);
+  tellGone(io, await removeOthers(out, numbers));
   tell(io, record, before, path.join(given.out, 'overview.html'));
   return eventStatus(record, given.failOn);
 }

@@ -25,12 +25,31 @@ export interface HistoryGiven {
 
 /** A rider's history as the user names it: a folder of recordings, a ZIP of them, or a profile. */
 export async function historyGiven(io: Io, named: string, options: HistoryOptions): Promise<HistoryGiven> {
-  if (path.extname(named).toLowerCase() === '.json') return profileGiven(io, named);
+  if (isProfile(named)) return profileGiven(io, named);
   const inputs: Input[] = [];
   const files = (await isFolder(path.resolve(io.cwd, named)))
-    ? inFolder(path.resolve(io.cwd, named), inputs, options)
+    ? ridesOf(inFolder(path.resolve(io.cwd, named)), inputs, options)
     : inArchive(await readNamed(io, named, limits.archiveBytes), inputs, options);
-  const { devices, previous, onFile } = options;
+  return compiled(files, inputs, options);
+}
+
+/** A rider's history from files that were opened elsewhere, ZIPs of recordings among them. */
+export function historyFrom(
+  files: AsyncIterable<NamedBytes | Problem>,
+  options: HistoryOptions,
+): Promise<HistoryGiven> {
+  const inputs: Input[] = [];
+  return compiled(ridesOf(files, inputs, options), inputs, options);
+}
+
+/** Whether this is a compiled profile, or facts beside recordings, and no recording. */
+export const isProfile = (name: string) => path.extname(name).toLowerCase() === '.json';
+
+async function compiled(
+  files: AsyncIterable<NamedBytes>,
+  inputs: readonly Input[],
+  { devices, previous, onFile }: HistoryOptions,
+): Promise<HistoryGiven> {
   const profile = await compileProfile(files, {
     onFile,
     ...(devices === undefined ? {} : { devices }),
@@ -42,10 +61,15 @@ export async function historyGiven(io: Io, named: string, options: HistoryOption
 /** A compiled profile from its file. */
 export async function profileGiven(io: Io, file: string): Promise<HistoryGiven> {
   const { text, input } = await readText(io, file, 'profile', limits.profileBytes);
+  return { profile: profileFrom(text, file), inputs: [input] };
+}
+
+/** @throws Problem, placed at the file */
+export function profileFrom(text: string, where: string): Profile {
   try {
-    return { profile: parseProfile(text), inputs: [input] };
+    return parseProfile(text);
   } catch (error) {
-    throw error instanceof Problem ? error.at(file) : error;
+    throw error instanceof Problem ? error.at(where) : error;
   }
 }
 
@@ -58,27 +82,31 @@ async function isFolder(place: string): Promise<boolean> {
 }
 
 /** Profiles and facts may lie beside the recordings: JSON is passed over. */
-async function* inFolder(
-  folder: string,
+async function* inFolder(folder: string): AsyncGenerator<NamedBytes | Problem> {
+  for (const { path: place, name } of await filesBelow(folder)) {
+    if (isProfile(name)) continue;
+    try {
+      const { bytes } = await readFileSafely(place, {
+        most: limits.recordingBytes,
+        root: folder,
+        shown: name,
+      });
+      yield { name, bytes };
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      yield error;
+    }
+  }
+}
+
+async function* ridesOf(
+  files: AsyncIterable<NamedBytes | Problem>,
   inputs: Input[],
   options: HistoryOptions,
 ): AsyncGenerator<NamedBytes> {
-  for (const found of await filesBelow(folder)) {
-    if (found.name.toLowerCase().endsWith('.json')) continue;
-    let bytes: Uint8Array;
-    try {
-      ({ bytes } = await readFileSafely(found.path, {
-        most: limits.recordingBytes,
-        root: folder,
-        shown: found.name,
-      }));
-    } catch (error) {
-      if (!(error instanceof Problem)) throw error;
-      options.onTrouble(sentence(error));
-      continue;
-    }
-    const file = { name: found.name, bytes };
-    if (isArchive(bytes)) yield* inArchive(file, inputs, options);
+  for await (const file of files) {
+    if (file instanceof Problem) options.onTrouble(sentence(file));
+    else if (isArchive(file.bytes)) yield* inArchive(file, inputs, options);
     else {
       inputs.push(await inputOf('history', file));
       yield file;

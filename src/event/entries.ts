@@ -56,6 +56,7 @@ function draft(file: EventFile, rider: EventRider, found: Matched | undefined): 
     seconds: rider.seconds ?? (own ? [] : (found?.seconds ?? [])),
     history: rider.history ?? found?.history ?? null,
     facts: rider.facts ?? found?.facts ?? null,
+    doubt: own ? null : (found?.doubt ?? null),
     secondsAbove: lineOf(terms),
   };
 }

@@ -8,51 +8,59 @@ export interface Matched {
   readonly seconds: readonly string[];
   readonly history: string | null;
   readonly facts: string | null;
+  /** Why there are recordings and none of them could be taken for the primary. */
+  readonly doubt: string | null;
 }
 
 /** Endings of what is read as a recording, also gzipped or packed. */
 const recording = /\.(fit|tcx|gpx|csv)(\.gz)?$|\.zip$/i;
+const archive = /\.zip$/i;
 /** A calendar day at the front of a name is no rider's number. */
-const day = /^(19|20)\d\d[-_.]?\d\d[-_.]?\d\d/;
+const day = /^((19|20)\d\d[-_.]?\d\d[-_.]?\d\d|\d{1,2}[-_.]\d{1,2}[-_.](19|20)\d\d)/;
 
 /**
  * Matches files with riders by names alone: a folder that begins with the rider's number, the nearest to the
- * file, or else the file's own name. Of several recordings the names must say which is the `primary` and which
- * is a `second`; one alone is the primary. `history` (a folder or ZIP) or `profile.json` is the rider's past,
- * `rider.json` the facts. Whatever leaves a doubt is listed with its reason and belongs to nobody.
+ * file, or else the name of the ZIP or of the file. Of several recordings the names must say which is the
+ * `primary` and which is a `second`; the only one that is no second is the primary. `history` (a folder or ZIP)
+ * or `profile.json` is the rider's past, `rider.json` the facts. Whatever leaves a doubt is listed with its
+ * reason and belongs to nobody, and so is what was handed in where a recording should be.
  *
  * @param files paths with `/`, a member of a ZIP as if the ZIP were a folder
  * @param known numbers of the start list; null without one, when any number counts
+ * @param tables files that look like recordings by their name alone: passed over beside a recording
  */
 export function matchFiles(
   files: readonly string[],
   known: readonly string[] | null,
+  tables: ReadonlySet<string> = new Set(),
 ): { matched: readonly Matched[]; unmatched: readonly Unmatched[] } {
   const list = known === null ? null : new Map(known.map((number) => [sameNumber(number), number]));
   const byRider = new Map<string, Kept[]>();
   const unmatched: Unmatched[] = [];
   const refuse = (file: string, why: string, hint: string) => unmatched.push({ file, why, hint });
   for (const file of files) {
-    const kept = roleOf(file);
-    if (kept === null) continue;
+    const kept = keptAs(file);
     const found = numberIn(kept.named, list);
-    if (typeof found !== 'string') refuse(file, found.why, found.hint);
-    else byRider.set(found, [...(byRider.get(found) ?? []), kept]);
+    if (typeof found === 'string') byRider.set(found, [...(byRider.get(found) ?? []), kept]);
+    else if (kept.as !== 'other' && !tables.has(file)) refuse(file, found.why, found.hint);
   }
-  const matched = [...byRider].map(([number, kept]) => settle(number, kept, refuse));
-  return { matched, unmatched: unmatched.sort((a, b) => (a.file < b.file ? -1 : 1)) };
+  const matched = [...byRider].map(([number, kept]) => settle(number, kept, tables, refuse));
+  return {
+    matched: matched.filter((one) => one !== null),
+    unmatched: unmatched.sort((a, b) => (a.file < b.file ? -1 : 1)),
+  };
 }
 
-/** A file that counts, and the part of its path that may name its rider. */
+/** A file, what it is by its name, and the part of its path that may name its rider. */
 interface Kept {
   readonly file: string;
-  readonly as: 'recording' | 'history' | 'facts';
+  readonly as: 'recording' | 'history' | 'facts' | 'other';
   /** Of a history, the folder or archive as a whole. */
   readonly whole: string;
   readonly named: readonly string[];
 }
 
-function roleOf(file: string): Kept | null {
+function keptAs(file: string): Kept {
   const parts = file.split('/');
   const past = parts.findIndex((part) => /^history(\.zip)?$/i.test(part));
   if (past >= 0) {
@@ -62,7 +70,7 @@ function roleOf(file: string): Kept | null {
   const last = parts.at(-1)!;
   if (/(^|[-_ .])profile\.json$/i.test(last)) return { file, as: 'history', whole: file, named: parts };
   if (/(^|[-_ .])rider\.json$/i.test(last)) return { file, as: 'facts', whole: file, named: parts };
-  return recording.test(last) ? { file, as: 'recording', whole: file, named: parts } : null;
+  return { file, as: recording.test(last) ? 'recording' : 'other', whole: file, named: parts };
 }
 
 /** The number that a path names, or why it names none. */
@@ -70,26 +78,18 @@ function numberIn(
   parts: readonly string[],
   list: ReadonlyMap<string, string> | null,
 ): string | { why: string; hint: string } {
-  const folders = parts.slice(0, -1);
-  const own = parts.at(-1) ?? '';
-  const fromFolder = [...folders, ...(own.includes('.') ? [] : [own])]
-    .map((part) => numberOf(part, list))
-    .filter((one) => one !== null)
-    .at(-1);
-  const fromName = own.includes('.') ? numberOf(own, list) : null;
-  if (
-    fromFolder !== undefined &&
-    fromName !== null &&
-    list?.has(sameNumber(fromName)) &&
-    fromFolder !== fromName
-  ) {
-    return {
-      why: `its folder says rider ${fromFolder}, its name says rider ${fromName}`,
-      hint: 'Move or rename the file so that both say the same',
-    };
-  }
-  const found = fromFolder ?? fromName;
-  if (found === null) {
+  // Folders are the organiser's own; a ZIP was named by whoever sent it, and what lies in it by some program.
+  const packed = parts.findIndex((part) => archive.test(part));
+  const named = packed >= 0 ? packed : parts.length - (parts.at(-1)?.includes('.') ? 1 : 0);
+  const inside = parts.slice(named);
+  const trusted = [
+    ...parts.slice(0, named).reverse(),
+    ...inside.slice(0, 1),
+    ...inside.slice(1, -1).reverse(),
+    ...inside.slice(1).slice(-1),
+  ];
+  const [found, ...rest] = trusted.map((part) => numberOf(part, list)).filter((one) => one !== null);
+  if (found === undefined) {
     return {
       why: "no rider's number is at the start of its name or of its folder",
       hint: 'Put the number first, like “17-primary.fit”, or the file into the folder “17”',
@@ -99,6 +99,15 @@ function numberIn(
     return {
       why: `no rider of the start list bears the number ${found}`,
       hint: 'Add the rider, or rename the file',
+    };
+  }
+  const names = new Set(inside.map((part) => numberOf(part, list)));
+  const other = rest.find((one) => names.has(one) && one !== found && list?.has(sameNumber(one)));
+  if (other !== undefined) {
+    const outer = named > 0 && !names.has(found) ? 'folder' : 'ZIP';
+    return {
+      why: `its ${outer} says rider ${found}, its name says rider ${other}`,
+      hint: 'Move or rename the file so that both say the same',
     };
   }
   return list?.get(sameNumber(found)) ?? found;
@@ -115,19 +124,34 @@ function numberOf(part: string, list: ReadonlyMap<string, string> | null): strin
   return list?.get(digits) ?? digits;
 }
 
+/** Null where nothing but files of other kinds bears the number: that makes nobody a rider. */
 function settle(
   number: string,
   kept: readonly Kept[],
+  tables: ReadonlySet<string>,
   refuse: (file: string, why: string, hint: string) => void,
-): Matched {
+): Matched | null {
+  const all = (as: Kept['as']) => [...new Set(kept.filter((one) => one.as === as).map((one) => one.whole))];
   const only = (as: Kept['as'], what: string): string | null => {
-    const all = [...new Set(kept.filter((one) => one.as === as).map((one) => one.whole))];
-    if (all.length < 2) return all[0] ?? null;
-    for (const file of all)
-      refuse(file, `rider ${number} has ${all.length} of ${what}`, 'Leave the one that counts');
+    const files = all(as);
+    if (files.length < 2) return files[0] ?? null;
+    for (const file of files)
+      refuse(file, `rider ${number} has ${files.length} of ${what}`, 'Leave the one that counts');
     return null;
   };
-  const recordings = kept.filter((one) => one.as === 'recording').map(({ file }) => file);
+  const candidates = all('recording');
+  const read = candidates.filter((file) => !tables.has(file));
+  const recordings = read.length > 0 ? read : candidates;
+  if (recordings.length === 0) {
+    for (const file of all('other')) {
+      refuse(
+        file,
+        `rider ${number} has no recording, and this is none`,
+        'Hand in the original FIT, TCX, GPX or CSV, alone or in a ZIP',
+      );
+    }
+    if (kept.every(({ as }) => as === 'other')) return null;
+  }
   return {
     number,
     ...rolesOf(number, recordings, refuse),
@@ -136,26 +160,46 @@ function settle(
   };
 }
 
-const says = (word: string) => (file: string) =>
-  new RegExp(`(^|[^a-z])${word}s?([^a-z]|$)`, 'i').test(file.split('/').at(-1)!);
+function doubtSaid(number: string, files: number, primaries: number): string {
+  if (files === 1) return `the only recording of rider ${number} is called second`;
+  if (primaries === 0) return `none of the ${files} recordings of rider ${number} is called primary`;
+  return `${primaries} of the ${files} recordings of rider ${number} are called primary`;
+}
+
+type Role = 'primary' | 'second';
+const words: Readonly<Record<Role, RegExp>> = {
+  primary: /(^|[^a-z])primary([^a-z]|$)/i,
+  second: /(^|[^a-z])seconds?([^a-z]|$)/i,
+};
+/** A folder says it by its whole name: “second round” is no role. */
+const folders: Readonly<Record<Role, RegExp>> = { primary: /^primary$/i, second: /^seconds?$/i };
+
+/** What a path says the recording is: the part nearest to it that says one of the two. */
+function roleSaid(file: string): Role | null {
+  const parts = file.split('/').reverse();
+  for (const [at, part] of parts.entries()) {
+    const said = at === 0 || archive.test(part) ? words : folders;
+    const [primary, second] = [said.primary.test(part), said.second.test(part)];
+    if (primary !== second) return primary ? 'primary' : 'second';
+  }
+  return null;
+}
 
 function rolesOf(
   number: string,
   files: readonly string[],
   refuse: (file: string, why: string, hint: string) => void,
-): Pick<Matched, 'primary' | 'seconds'> {
-  if (files.length === 1 && !says('second')(files[0]!)) return { primary: files[0]!, seconds: [] };
-  const primaries = files.filter(says('primary'));
-  const seconds = files.filter((file) => says('second')(file) && !says('primary')(file));
-  const others = files.filter((file) => !primaries.includes(file) && !seconds.includes(file));
+): Pick<Matched, 'primary' | 'seconds' | 'doubt'> {
+  const of = (role: Role | null) => files.filter((file) => roleSaid(file) === role);
+  const [primaries, seconds, silent] = [of('primary'), of('second'), of(null)];
+  if (primaries.length === 0 && silent.length === 1) return { primary: silent[0]!, seconds, doubt: null };
   const hint = 'Name one file “primary” and each other “second”, like “17-primary.fit” and “17-second.fit”';
   if (primaries.length !== 1) {
-    const many = primaries.length === 0 ? 'none of' : `${primaries.length} of`;
-    for (const file of files) {
-      refuse(file, `${many} the ${files.length} recordings of rider ${number} is called primary`, hint);
-    }
-    return { primary: null, seconds: [] };
+    if (files.length === 0) return { primary: null, seconds: [], doubt: null };
+    const doubt = doubtSaid(number, files.length, primaries.length);
+    for (const file of files) refuse(file, doubt, hint);
+    return { primary: null, seconds: [], doubt };
   }
-  for (const file of others) refuse(file, `its name does not say what it is to rider ${number}`, hint);
-  return { primary: primaries[0]!, seconds };
+  for (const file of silent) refuse(file, `its name does not say what it is to rider ${number}`, hint);
+  return { primary: primaries[0]!, seconds, doubt: null };
 }

@@ -5,7 +5,7 @@ import type { Parsed } from './format.ts';
 import type { Content, Unreadable } from './sniff.ts';
 import { type Unpacked, unpack } from './unpack.ts';
 
-export { isArchive, memberNames, openArchive, openMember } from './unpack.ts';
+export { holdsOtherTable, isArchive, memberNames, openArchive, openMember } from './unpack.ts';
 
 /**
  * Every format that is read; `sniff` tells them apart by content. Each is loaded when the first file of its

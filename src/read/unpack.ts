@@ -93,6 +93,11 @@ export function isArchive(bytes: Uint8Array): boolean {
   return sniff(bytes) === 'zip';
 }
 
+/** Whether these bytes are a table, and not one of a recording. */
+export function holdsOtherTable(bytes: Uint8Array): boolean {
+  return sniff(bytes) === 'table';
+}
+
 const recordings: readonly Content[] = ['fit', 'tcx', 'gpx', 'csv'];
 
 /** Every recording among the members, or why a member could not be unpacked; the others are passed over. */

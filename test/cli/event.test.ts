@@ -16,6 +16,7 @@ import path from 'node:path';
 import process from 'node:process';
 import { describe, expect, it } from 'vitest';
 import { isRoot, onWindows, scratch } from '../files/scratch.ts';
+import { zip } from '../read/zip-bytes.ts';
 import { run, sample } from './run.ts';
 
 /** A few riders of the sample event in a folder of their own. */
@@ -122,6 +123,51 @@ describe('event', () => {
     expect(existsSync(path.join(event, 'out'))).toBe(false);
   });
 
+  it('opens what riders export: ZIPs with folders, notes, facts and earlier rides', async () => {
+    const folder = scratch();
+    const bytes = (...place: string[]) => new Uint8Array(readFileSync(sample('riders', ...place)));
+    const text = (words: string) => new TextEncoder().encode(words);
+    const past = readdirSync(sample('riders', '31', 'history')).slice(0, 3);
+    const pack = (file: string, members: Record<string, Uint8Array>) =>
+      writeFileSync(
+        path.join(folder, file),
+        zip(Object.entries(members).map(([name, content]) => ({ name, bytes: content }))),
+      );
+    pack('5.zip', {
+      'export/activities/40213.fit': bytes('5', 'primary.fit'),
+      'export/profile.csv': text('name,mass\nA,70\n'),
+      'export/photo.jpg': text('x'),
+    });
+    pack('31.zip', {
+      'primary.fit': bytes('31', 'primary.fit'),
+      'rider.json': bytes('31', 'rider.json'),
+      ...Object.fromEntries(past.map((name) => [`history/${name}`, bytes('31', 'history', name)])),
+    });
+    const { out, err } = await run(['event', folder, '--check']);
+    expect(err).toBe('');
+    expect(out).toMatch(/2 riders\n {2}2 with a recording\n.*\n {2}1 with earlier rides/);
+
+    const audited = path.join(scratch(), 'out');
+    await run(['event', folder, '--out', audited, '--fail-on', 'never']);
+    const report = JSON.parse(readFileSync(path.join(audited, 'reports/rider-31/report.json'), 'utf8'));
+    const roles = report.inputs.map(({ role, name }: { role: string; name: string }) => [role, name]);
+    for (const name of past) expect(roles).toContainEqual(['history', name]);
+    expect(roles).toContainEqual(['rider', '31.zip/rider.json']);
+    expect(record(audited).rows.map(({ state }: { state: string }) => state)).toEqual(['audited', 'audited']);
+  });
+
+  it('keeps no report of whoever withdrew, or handed in something else since', async () => {
+    const event = eventOf(['5', '28', '30']);
+    const out = path.join(event, 'out');
+    await run(['event', event, '--out', out]);
+    writeFileSync(path.join(out, 'reports/rider-30/note.txt'), 'ours');
+    for (const rider of ['28', '30']) rmSync(path.join(event, 'riders', rider), { recursive: true });
+    rmSync(path.join(event, 'riders', '5', 'primary.fit'));
+    const { err } = await run(['event', event, '--out', out]);
+    expect(err).toContain('taken away: 2 reports');
+    expect(Object.keys(contents(path.join(out, 'reports')))).toEqual(['rider-30/note.txt']);
+  });
+
   it('lists what it cannot match and guesses nothing', async () => {
     const event = eventOf(['5']);
     cpSync(sample('riders', '8', 'primary.fit'), path.join(event, 'riders', 'evening ride.fit'));
@@ -165,7 +211,7 @@ describe('event', () => {
     const kept = path.join(before, 'out', 'fingerprints.json');
     expect(readFileSync(kept, 'utf8')).not.toMatch(/rider|"11"/);
     const { out, err } = await run(['event', now, '--out', path.join(now, 'out'), '--earlier', kept]);
-    expect(out).toContain('1 submissions');
+    expect(out).toContain('1 submission');
     expect(err).toMatch(/Rider 26 \(primary\): at least .* as in the recording [0-9a-f]{8} of “Round 0”/);
   });
 
@@ -318,7 +364,7 @@ describe('new', () => {
     expect(workflow).not.toMatch(/run:.*\$\{\{/);
     expect(await run(['rules', 'check', path.join(folder, 'rules')])).toMatchObject({ status: 0 });
     cpSync(sample('riders', '5'), path.join(folder, 'events/round-1/submissions/5'), { recursive: true });
-    expect((await run(['event', path.join(folder, 'events/round-1'), '--check'])).out).toContain('1 riders');
+    expect((await run(['event', path.join(folder, 'events/round-1'), '--check'])).out).toContain('1 rider');
     expect(await run(['new', folder])).toMatchObject({
       status: 2,
       err: expect.stringContaining('not empty'),

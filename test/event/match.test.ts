@@ -2,7 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { matchFiles } from '../../src/event/match.ts';
 
-const of = (files: readonly string[], known: readonly string[] | null = null) => matchFiles(files, known);
+const of = (
+  files: readonly string[],
+  known: readonly string[] | null = null,
+  tables: readonly string[] = [],
+) => matchFiles(files, known, new Set(tables));
 
 describe('matching files with riders', () => {
   it('goes by the folder, or by the number at the front of the name', () => {
@@ -24,6 +28,7 @@ describe('matching files with riders', () => {
         primary: 'riders/11/primary.fit',
         seconds: ['riders/11/second.fit'],
         history: 'riders/11/history',
+        doubt: null,
         facts: 'riders/11/rider.json',
       },
       {
@@ -31,6 +36,7 @@ describe('matching files with riders', () => {
         primary: '17-primary.fit',
         seconds: ['17-seconds.tcx.gz'],
         history: '017 profile.json',
+        doubt: null,
         facts: null,
       },
     ]);
@@ -43,14 +49,50 @@ describe('matching files with riders', () => {
         primary: '11.zip/primary.fit',
         seconds: ['11.zip/second.fit'],
         history: null,
+        doubt: null,
         facts: null,
       },
     ]);
   });
 
   it.each([
+    ['the only one that is no second', ['17.fit', '17-second.fit'], '17.fit', ['17-second.fit']],
+    ['folders that say it', ['17/primary/a.fit', '17/second/b.fit'], '17/primary/a.fit', ['17/second/b.fit']],
+    [
+      'ZIPs that say it',
+      ['17-primary.zip/a.fit', '17-second.zip/b.fit'],
+      '17-primary.zip/a.fit',
+      ['17-second.zip/b.fit'],
+    ],
+    ['a round that is called second', ['second round/17.fit'], 'second round/17.fit', []],
+    ['a number that a program gave', ['17.zip/40213_ride.fit'], '17.zip/40213_ride.fit', []],
+    ['the ZIP of another in a folder', ['17/2.zip/a.fit'], '17/2.zip/a.fit', []],
+    ['a ZIP of several riders', ['all.zip/17/a.fit'], 'all.zip/17/a.fit', []],
+    ['an export with its notes', ['17.zip/x/a.fit', '17.zip/x/photo.jpg'], '17.zip/x/a.fit', []],
+  ] as const)('takes %s', (_, files, primary, seconds) => {
+    const { matched, unmatched } = of(files);
+    expect(unmatched).toEqual([]);
+    expect(matched).toMatchObject([{ number: '17', primary, seconds, doubt: null }]);
+  });
+
+  it('passes over a table of another kind beside a recording, and takes it where it stands alone', () => {
+    const files = ['17.zip/a.fit', '17.zip/profile.csv', '18.csv', 'results.csv'];
+    const { matched, unmatched } = of(files, null, ['17.zip/profile.csv', '18.csv', 'results.csv']);
+    expect(matched.map(({ primary }) => primary)).toEqual(['17.zip/a.fit', '18.csv']);
+    expect(unmatched).toEqual([]);
+  });
+
+  it('lists what was handed in where a recording should be, and makes nobody a rider of it', () => {
+    const { matched, unmatched } = of(['17/screen.png', '18.rar', '19.fit', '19.txt', 'notes.txt']);
+    expect(matched.map(({ number }) => number)).toEqual(['19']);
+    expect(unmatched.map(({ file }) => file)).toEqual(['17/screen.png', '18.rar']);
+    for (const { why } of unmatched) expect(why).toMatch(/has no recording, and this is none/);
+  });
+
+  it.each([
     ['no number', ['morning ride.fit'], null, /no rider's number/],
     ['a date is no number', ['2026-03-14-19-00.fit'], null, /no rider's number/],
+    ['nor with the day first', ['14.03.2026/ride.fit'], null, /no rider's number/],
     ['a number with a letter behind it', ['17b.fit'], null, /no rider's number/],
     ['a number that nobody bears', ['99.fit'], ['17'], /no rider of the start list/],
     [
@@ -59,10 +101,16 @@ describe('matching files with riders', () => {
       ['11', '17'],
       /its folder says rider 11, its name says rider 17/,
     ],
+    [
+      'a ZIP and a name in it disagree',
+      ['11.zip/17-primary.fit'],
+      ['11', '17'],
+      /its ZIP says rider 11, its name says rider 17/,
+    ],
     ['two recordings without a role', ['11/a.fit', '11/b.fit'], null, /none of the 2 recordings/],
     ['two primaries', ['11/primary.fit', '11/primary (1).fit'], null, /2 of the 2 recordings/],
     ['a third of no role', ['11/primary.fit', '11/second.fit', '11/x.fit'], null, /does not say what it is/],
-    ['only a second', ['11/second.fit'], null, /none of the 1 recordings/],
+    ['only a second', ['11/second.fit'], null, /the only recording of rider 11 is called second/],
   ] as const)('lists what leaves a doubt and guesses nothing: %s', (_, files, known, why) => {
     const { unmatched } = of(files, known);
     expect(unmatched.length).toBeGreaterThan(0);

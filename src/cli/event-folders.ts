@@ -1,0 +1,69 @@
+import { mkdir, readdir, rm, rmdir } from 'node:fs/promises';
+import path from 'node:path';
+import { reportFolder } from '../event/record.ts';
+import { whyUnwritable } from '../files/index.ts';
+
+/** What a finished submission leaves behind for the next run. Written last: without it nothing is finished. */
+export const rowFile = 'row.json';
+/** What a report folder holds for its readers. */
+export const reportFiles = ['report.html', 'report.json', 'letter.txt'] as const;
+
+const isOurs = (name: string) =>
+  name === rowFile || (reportFiles as readonly string[]).includes(name) || /^\..*\.part$/.test(name);
+
+/** Makes a folder that is written to. @throws Problem `file-unwritable` */
+export async function makeFolder(folder: string, shown: string): Promise<void> {
+  try {
+    await mkdir(folder, { recursive: true });
+  } catch (error) {
+    throw whyUnwritable(error, shown);
+  }
+}
+
+/** Takes away what an earlier or interrupted run left in a report folder, the mark that it was finished first. */
+export async function clearReport(folder: string): Promise<void> {
+  try {
+    await rm(path.join(folder, rowFile), { force: true });
+    for (const name of await namesIn(folder)) {
+      if (isOurs(name)) await rm(path.join(folder, name), { force: true });
+    }
+  } catch (error) {
+    throw whyUnwritable(error, folder);
+  }
+}
+
+/** Takes a whole report away, with its folder unless somebody keeps something in it. */
+export async function removeReport(folder: string): Promise<void> {
+  await clearReport(folder);
+  await rmdir(folder).catch(() => {});
+}
+
+/**
+ * Takes away the reports of riders who are no longer in the event: whoever withdrew is not kept by oversight.
+ *
+ * @param numbers the riders whose reports stay
+ * @returns how many went
+ */
+export async function removeOthers(out: string, numbers: readonly string[]): Promise<number> {
+  const stay = new Set(numbers.map((number) => path.join(out, ...reportFolder(number).split('/'))));
+  const all = path.dirname(path.join(out, ...reportFolder('1').split('/')));
+  const others = (await namesIn(all)).map((name) => path.join(all, name)).filter((one) => !stay.has(one));
+  let gone = 0;
+  for (const folder of others) {
+    if (!(await namesIn(folder)).some(isOurs)) continue;
+    await removeReport(folder);
+    gone++;
+  }
+  return gone;
+}
+
+/** Names in a folder; none where there is no such folder. */
+async function namesIn(folder: string): Promise<string[]> {
+  try {
+    return await readdir(folder);
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === 'ENOENT' || code === 'ENOTDIR') return [];
+    throw error;
+  }
+}
