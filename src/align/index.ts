@@ -43,13 +43,7 @@ export function align(primary: Series, second: Series, subject: Subject, window:
     surrogateGain: lags.surrogate.gain,
     clockLag,
     length: primary.length,
-    segmentsAmong: (candidates) =>
-      findSegments(
-        own,
-        theirs,
-        candidates,
-        Math.min(0.95, Math.max(0.05, lags.correlation[answers[0]!.lag - lags.first]!)),
-      ),
+    segmentsAmong: (candidates) => findSegments(own, theirs, candidates),
     gainWithin: (stretch, lag) => gainWithin(own, theirs, stretch[0], stretch[1], lag),
     agreement: (lag) => channelAgreement(primary, second, lag),
   });

@@ -1,3 +1,4 @@
+import { quantile } from 'simple-statistics';
 import type { Stretch } from '../types.ts';
 import { gainWithin } from './lags.ts';
 import { settings } from './settings.ts';
@@ -27,16 +28,13 @@ interface Pair {
  * first; where none of them holds, the stretch is asked by itself for the lag that fits it, until nothing
  * new is found. A stretch that no lag explains goes with its neighbours where both have the same lag (a
  * value that stood still says nothing of clocks); between different lags it is left out.
- *
- * @param correlation of the residuals at the best lag
  */
 export function segments(
   primary: Float64Array,
   second: Float64Array,
   candidates: readonly number[],
-  correlation: number,
 ): Segment[] {
-  let pair: Pair = { primary, second, correlation };
+  let pair: Pair = { primary, second, correlation: sharedAtBest(primary, second, candidates) };
   let known = candidates;
   let pieces = likeliest(pair, known);
   for (let round = 0; round < settings.segmentRounds; round++) {
@@ -48,7 +46,7 @@ export function segments(
     known = [...known, ...fresh].sort((x, y) => x - y);
     pieces = likeliest(pair, known);
   }
-  return inOrder(filled(sharpen(pair, pieces)));
+  return inOrder(filled(sharpen(pair, proven(pair, pieces, candidates))));
 }
 
 /** Each lag with those that count as the same answer. */
@@ -61,24 +59,48 @@ export function withNeighbours(lags: readonly number[]): number[] {
 export const sameAnswer = (a: number, b: number) => Math.abs(a - b) <= settings.sameAnswerSeconds;
 
 /**
- * How much of the residuals the two share at the lags found so far: more than one lag for the whole ride
- * shows, where a clock skipped pauses.
+ * How much of the residuals the two share where a candidate fits best: the upper quartile over stretches of
+ * some minutes. Over the whole ride one lag of several shows less than there is.
  */
+function sharedAtBest(primary: Float64Array, second: Float64Array, candidates: readonly number[]): number {
+  const best: number[] = [];
+  for (let from = 0; from < primary.length; from += settings.shareWindow) {
+    const to = from + settings.shareWindow;
+    best.push(Math.max(0, ...candidates.map((lag) => sharedWithin(primary, second, from, to, lag))));
+  }
+  return limited(quantile(best, 0.75));
+}
+
+/** The same at the lags found so far. */
 function sharedBy({ primary, second, correlation }: Pair, pieces: readonly Piece[]): number {
-  const sums = { products: 0, own: 0, other: 0 };
+  let sum = 0;
+  let seconds = 0;
   for (const { stretch, lag } of pieces) {
     if (lag === null) continue;
-    for (let t = Math.max(stretch[0], lag); t < Math.min(stretch[1], second.length + lag); t++) {
-      const a = primary[t]!;
-      const b = second[t - lag]!;
-      if (a === 0 || b === 0) continue;
-      sums.products += a * b;
-      sums.own += a * a;
-      sums.other += b * b;
-    }
+    const length = stretch[1] - stretch[0];
+    sum += length * sharedWithin(primary, second, stretch[0], stretch[1], lag);
+    seconds += length;
   }
-  const shared = sums.products / Math.sqrt(sums.own * sums.other);
-  return shared > 0 ? Math.min(shared, settings.segmentCorrelation) : correlation;
+  return seconds === 0 ? correlation : limited(sum / seconds);
+}
+
+function sharedWithin(primary: Float64Array, second: Float64Array, from: number, to: number, lag: number) {
+  let products = 0;
+  let own = 0;
+  let other = 0;
+  for (let t = Math.max(from, lag); t < Math.min(to, primary.length, second.length + lag); t++) {
+    const a = primary[t]!;
+    const b = second[t - lag]!;
+    if (a === 0 || b === 0) continue;
+    products += a * b;
+    own += a * a;
+    other += b * b;
+  }
+  return own > 0 && other > 0 ? products / Math.sqrt(own * other) : 0;
+}
+
+function limited(correlation: number): number {
+  return Math.max(settings.leastSegmentCorrelation, Math.min(settings.segmentCorrelation, correlation));
 }
 
 /**
@@ -132,33 +154,49 @@ function likelihoodOf(a: number, b: number, correlation: number): number {
 }
 
 /**
- * The lag that fits one stretch by itself, if one does and no other nearly as well: between those of its
- * neighbours, for a clock only ever stands still, and at either end as far as a pause may have been long.
+ * The lags that fit one stretch best by itself, for the path to choose among: between those of its
+ * neighbours, for a clock only ever stands still, and at either end as far as a pause may have been long. A
+ * stretch may hold more than one.
  */
 function lagsFor({ primary, second }: Pair, pieces: readonly Piece[], at: number): number[] {
   const [from, to] = pieces[at]!.stretch;
   if (to - from < settings.leastSegmentSeconds) return [];
   const before = pieces[at - 1]?.lag ?? null;
   const after = pieces[at + 1]?.lag ?? null;
+  if (before === null && after === null) return [];
   const reach = settings.longestPauseSeconds;
-  const [low, high] =
-    before !== null && after !== null
-      ? [Math.min(before, after), Math.max(before, after)]
-      : before !== null
-        ? [before - reach, before + reach]
-        : after !== null
-          ? [after - reach, after + reach]
-          : [0, -1];
-  let best = { lag: 0, gain: 0 };
-  let runnerUp = 0;
+  const low = Math.min(before ?? after! - reach, after ?? before! - reach);
+  const high = Math.max(before ?? after! + reach, after ?? before! + reach);
+  const found: { lag: number; gain: number }[] = [];
   for (let lag = low; lag <= high; lag++) {
     const gain = gainWithin(primary, second, from, to, lag);
-    if (gain > best.gain) {
-      if (!sameAnswer(lag, best.lag)) runnerUp = best.gain;
-      best = { lag, gain };
-    } else if (gain > runnerUp && !sameAnswer(lag, best.lag)) runnerUp = gain;
+    if (gain >= settings.margin) found.push({ lag, gain });
   }
-  return best.gain - runnerUp >= settings.margin ? [best.lag] : [];
+  found.sort((a, b) => b.gain - a.gain);
+  const distinct: number[] = [];
+  for (const { lag } of found) {
+    if (distinct.length === settings.lagsOfStretch) break;
+    if (!distinct.some((other) => sameAnswer(lag, other))) distinct.push(lag);
+  }
+  return distinct;
+}
+
+/**
+ * Takes a lag that was looked for in a stretch alone back where the stretch is too short to prove it: as many
+ * lags were tried as seconds that a pause may last, either way.
+ */
+function proven({ primary, second }: Pair, pieces: readonly Piece[], candidates: readonly number[]): Piece[] {
+  const needed = settings.margin + Math.log(2 * settings.longestPauseSeconds);
+  const out: { stretch: [number, number]; lag: number | null }[] = [];
+  for (const { stretch, lag } of pieces) {
+    const [from, to] = stretch;
+    const searched = lag !== null && !candidates.includes(lag);
+    const kept = searched && gainWithin(primary, second, from, to, lag) < needed ? null : lag;
+    const last = out.at(-1);
+    if (last !== undefined && last.lag === kept) last.stretch[1] = to;
+    else out.push({ stretch: [from, to], lag: kept });
+  }
+  return out;
 }
 
 /**

@@ -23,11 +23,18 @@ export const settings = {
    */
   jumpCost: 12,
   creepCost: 25,
-  /** Correlation taken for right at most: two meters share less of their detail in some stretches. */
+  /**
+   * Correlation of residuals that is taken for right, at most and at least: two meters share less of their
+   * detail in some stretches. And the stretches (s) over which it is taken.
+   */
   segmentCorrelation: 0.7,
+  leastSegmentCorrelation: 0.05,
+  shareWindow: 600,
   /** Shortest stretch (s) that is asked for a lag of its own, longest pause (s) by which that may differ. */
   leastSegmentSeconds: 120,
   longestPauseSeconds: 1800,
+  /** How many lags of its own such a stretch proposes at a time. */
+  lagsOfStretch: 3,
   /** How often new lags are looked for where none holds, and what is shared is taken anew, to this precision. */
   segmentRounds: 8,
   segmentPrecision: 0.02,
