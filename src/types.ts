@@ -305,6 +305,7 @@ export type Unit =
   | 'W'
   | 'W/kg'
   | 'rpm'
+  | 'km/h'
   | 'bpm'
   | 'N·m'
   | 'kJ'
@@ -1060,8 +1061,8 @@ export interface DependenceChart {
   readonly kind: 'dependence';
   readonly id: string;
   readonly subject: Subject;
-  readonly of: 'power' | 'cadence';
-  readonly unit: 'W' | 'rpm';
+  readonly of: 'power' | 'cadence' | 'speed';
+  readonly unit: 'W' | 'rpm' | 'km/h';
   /** Primary over second, %, of each block. */
   readonly points: readonly { readonly x: number; readonly percent: number }[];
   readonly bands: readonly {

@@ -9,6 +9,7 @@ export const decimals: Readonly<Record<Unit, number>> = {
   W: 1,
   'W/kg': 2,
   rpm: 1,
+  'km/h': 1,
   bpm: 1,
   N·m: 1,
   kJ: 1,

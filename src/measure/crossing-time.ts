@@ -21,7 +21,7 @@ export const crossingTime = defineMeasure({
     const closed = gate(pair);
     if (closed !== null) return closed;
     const blocks = blocksOf(pairSamples(all, pair), options.blockSeconds);
-    const ratio = blocks.count < options.leastBlocks ? null : fitRatio(blocks);
+    const ratio = blocks.count < options.leastBlocks ? null : fitRatio(blocks, 'time');
     if (ratio === null)
       return notApplicable('too-few-blocks', { blocks: blocks.count, needed: options.leastBlocks });
     const time = effectOf(ratio, 'time');

@@ -1,14 +1,14 @@
-import { changePoint } from '../math/change-point.ts';
 import type { Measured, RatioChart, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { type Blocks, blocksOf } from './pair/blocks.ts';
 import { gate } from './pair/gate.ts';
-import { effectOf, fitRatio, type RatioFit } from './pair/ratio-fit.ts';
+import { effectOf, fitRatio, fitStep, type RatioFit, type StepFit } from './pair/ratio-fit.ts';
 import { pairSamples } from './pair/samples.ts';
 
 /**
- * Growth of the difference between two meters from the start to the end of the race, in percent, with
- * the parts that power and cadence explain taken out in one fit. The ratio is fitted on its logarithm.
+ * Growth of the difference between two meters from the start to the end of the race, in percent, with the
+ * parts that power and cadence explain taken out in one fit. The ratio is fitted on its logarithm. Where one
+ * change of level fits better than a line, the growth is that change.
  */
 export const differenceTrend = defineMeasure({
   id: 'difference-trend',
@@ -33,60 +33,59 @@ export const differenceTrend = defineMeasure({
     if (blocks.count < options.leastBlocks) {
       return notApplicable('too-few-blocks', { blocks: blocks.count, needed: options.leastBlocks });
     }
-    const ratio = fitRatio(blocks);
-    const time = ratio === null ? null : effectOf(ratio, 'time');
-    if (ratio === null || time === null || time.inflation > options.mostInflation) {
-      return notApplicable('cannot-separate');
-    }
-    return describe(all, pair.subject, blocks, ratio, options);
+    const line = fitRatio(blocks, 'time');
+    if (line === null) return notApplicable('cannot-separate');
+    const step = fitStep(blocks, options.stepBlocks, options.mostInflation);
+    if (step !== null && isStep(line, step, options.stepEvidence))
+      return describe(all, pair.subject, blocks, step, options);
+    if (effectOf(line, 'time')!.inflation > options.mostInflation) return notApplicable('cannot-separate');
+    return describe(all, pair.subject, blocks, line, options);
   },
 });
-
-function describe(
-  all: Subjects,
-  subject: string,
-  blocks: Blocks,
-  ratio: RatioFit,
-  options: { declaredSpread: number; fieldSpread: number; stepBlocks: number; stepEvidence: number },
-): Measured {
-  const [from, to] = all.window;
-  const { coefficient: slope, error, reach } = effectOf(ratio, 'time')!;
-  // Time runs from -1 to 1 over the blocks; the race is a little longer than its blocks' middles.
-  const race = (to - from) / ratio.halfSpan;
-  const growth = (b: number) => 100 * Math.expm1(b * race);
-  const sampling = 100 * race * error;
-  const value = growth(slope);
-  return measured(value, '%', [growth(slope - reach), growth(slope + reach)], blocks.count, {
-    stretches: [all.window],
-    expected: {
-      declared: { centre: 0, spread: Math.hypot(options.declaredSpread, sampling) },
-      field: { centre: 0, spread: Math.hypot(options.fieldSpread, sampling) },
-    },
-    circumstances: isStep(blocks, ratio, options) ? ['in one step'] : [],
-    details: {
-      early: { value: thirdDifference(blocks, from, from + (to - from) / 3), unit: '%' },
-      late: { value: thirdDifference(blocks, to - (to - from) / 3, to), unit: '%' },
-      minutes: { value: (to - from) / 60, unit: 'min' },
-    },
-    charts: [ratioChart(subject, blocks, ratio)],
-  });
-}
 
 /**
  * Whether one change of level fits the difference, the parts of power and cadence taken out, better than a
  * line in time does. Both have two numbers to fit; the step's place is a third, which the evidence pays for.
  */
-function isStep(
+function isStep(line: RatioFit, step: StepFit, evidence: number): boolean {
+  const squares = ({ fit }: RatioFit) => fit.residuals.reduce((sum, residual) => sum + residual ** 2, 0);
+  return line.fit.residuals.length * Math.log(squares(line) / squares(step)) >= evidence;
+}
+
+function describe(
+  all: Subjects,
+  subject: string,
   blocks: Blocks,
-  { fit, middle, halfSpan }: RatioFit,
-  { stepBlocks, stepEvidence }: { stepBlocks: number; stepEvidence: number },
-): boolean {
-  const line = fit.residuals.reduce((sum, residual) => sum + residual ** 2, 0);
-  const adjusted = fit.residuals.map(
-    (r, i) => r + fit.coefficients[1]! * ((blocks.at[i]! - middle) / halfSpan),
+  found: RatioFit | StepFit,
+  options: { declaredSpread: number; fieldSpread: number },
+): Measured {
+  const [from, to] = all.window;
+  const stepped = 'at' in found;
+  const { coefficient, error, reach } = effectOf(found, stepped ? 'step' : 'time')!;
+  // Time runs from -1 to 1 over the blocks; the race is a little longer than its blocks' middles.
+  const race = stepped ? 1 : (to - from) / found.halfSpan;
+  const growth = (b: number) => 100 * Math.expm1(b * race);
+  const sampling = 100 * race * error;
+  return measured(
+    growth(coefficient),
+    '%',
+    [growth(coefficient - reach), growth(coefficient + reach)],
+    blocks.count,
+    {
+      stretches: [all.window],
+      expected: {
+        declared: { centre: 0, spread: Math.hypot(options.declaredSpread, sampling) },
+        field: { centre: 0, spread: Math.hypot(options.fieldSpread, sampling) },
+      },
+      circumstances: stepped ? ['in one step'] : [],
+      details: {
+        early: { value: thirdDifference(blocks, from, from + (to - from) / 3), unit: '%' },
+        late: { value: thirdDifference(blocks, to - (to - from) / 3, to), unit: '%' },
+        minutes: { value: (to - from) / 60, unit: 'min' },
+      },
+      charts: [ratioChart(subject, blocks, found)],
+    },
   );
-  const step = changePoint(adjusted, stepBlocks);
-  return step !== null && adjusted.length * Math.log(line / step.squares) >= stepEvidence;
 }
 
 /** Plain difference over a part of the race, %: a description, not what is judged. */
@@ -103,8 +102,9 @@ function thirdDifference(blocks: Blocks, from: number, to: number): number {
 
 const trendPoints = 25;
 
-function ratioChart(subject: string, blocks: Blocks, { fit, middle, halfSpan }: RatioFit): RatioChart {
+function ratioChart(subject: string, blocks: Blocks, found: RatioFit | StepFit): RatioChart {
   const percent = (log: number) => 100 * Math.exp(log);
+  const { fit, middle, halfSpan } = found;
   return {
     kind: 'ratio',
     id: `ratio ${subject}`,
@@ -114,17 +114,21 @@ function ratioChart(subject: string, blocks: Blocks, { fit, middle, halfSpan }: 
       percent: (100 * blocks.own[i]!) / blocks.other[i]!,
       watts: (blocks.own[i]! + blocks.other[i]!) / 2,
     })),
-    trend: Array.from({ length: trendPoints }, (_, i) => {
-      const time = (2 * i) / (trendPoints - 1) - 1;
-      const level = fit.coefficients[0]! + fit.coefficients[1]! * time;
+    trend: trendTimes(found).map((time) => {
+      const at = middle + halfSpan * time;
+      const along = 'at' in found ? (at < found.at ? 0 : 1) - found.after : time;
+      const level = fit.coefficients[0]! + fit.coefficients[1]! * along;
       // Regressors are centred, so level and slope are told apart and their errors add in squares.
-      const half = fit.reach * Math.hypot(fit.errors[0]!, fit.errors[1]! * time);
-      return {
-        at: middle + halfSpan * time,
-        percent: percent(level),
-        low: percent(level - half),
-        high: percent(level + half),
-      };
+      const half = fit.reach * Math.hypot(fit.errors[0]!, fit.errors[1]! * along);
+      return { at, percent: percent(level), low: percent(level - half), high: percent(level + half) };
     }),
   };
+}
+
+/** Where a trend is drawn, -1 to 1: evenly, and on either side of a step. */
+function trendTimes(found: RatioFit | StepFit): number[] {
+  const evenly = Array.from({ length: trendPoints }, (_, i) => (2 * i) / (trendPoints - 1) - 1);
+  if (!('at' in found)) return evenly;
+  const step = (found.at - found.middle) / found.halfSpan;
+  return [...evenly, step - 1e-6, step + 1e-6].sort((a, b) => a - b);
 }

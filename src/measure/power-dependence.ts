@@ -1,6 +1,6 @@
 import { defineMeasure, number } from './measure.ts';
 import { blocksOf } from './pair/blocks.ts';
-import { dependence } from './pair/dependence.ts';
+import { dependence, dependenceOptions } from './pair/dependence.ts';
 import { gate } from './pair/gate.ts';
 import { pairSamples } from './pair/samples.ts';
 
@@ -12,11 +12,7 @@ export const powerDependence = defineMeasure({
   id: 'power-dependence',
   of: 'pair',
   options: {
-    blockSeconds: number('length of a block, s'),
-    leastBlocks: number('fewest blocks that make a slope'),
-    mostInflation: number('variance inflation above which power cannot be told from time and cadence'),
-    lowQuantile: number('quantile of block power where the range begins: the fit begins at the median, 0.5'),
-    highQuantile: number('quantile of block power where the range ends'),
+    ...dependenceOptions,
     leastRange: number('least range of power, as a logarithm of the ratio of its ends'),
     declaredSpread: number('honest change between two meters within their claims, one standard deviation, %'),
     fieldSpread: number('honest change between two meters as found in the field, one standard deviation, %'),
@@ -25,8 +21,18 @@ export const powerDependence = defineMeasure({
     const closed = gate(pair);
     if (closed !== null) return closed;
     const blocks = blocksOf(pairSamples(all, pair), options.blockSeconds);
-    const column = blocks.own.map((watts, i) => (watts + blocks.other[i]!) / 2);
-    const distance = (from: number, to: number) => Math.log(to / from);
-    return dependence(pair.subject, blocks, { effect: 'power', unit: 'W', column, distance }, options);
+    return dependence(
+      pair.subject,
+      blocks,
+      {
+        effect: 'power',
+        unit: 'W',
+        column: blocks.own.map((watts, i) => (watts + blocks.other[i]!) / 2),
+        distance: (from, to) => Math.log(to / from),
+        leastRange: options.leastRange,
+        honest: () => ({ declared: options.declaredSpread, field: options.fieldSpread }),
+      },
+      options,
+    );
   },
 });

@@ -23,6 +23,7 @@ export const sprintExcess = defineMeasure({
     fieldSpread: number('honest excess between two meters as found in the field, one standard deviation, %'),
   },
   circumstances: {
+    'single sprint': 'there is only one sprint, and honest meters lie several percent apart in a single one',
     'short sprints': 'the sprints are so short that averaging decides how high they read',
     'unequal averaging': 'one meter averages over many more seconds than the other',
   },
@@ -40,6 +41,7 @@ export const sprintExcess = defineMeasure({
     const { mean, error, reach } = meanOfEfforts(excesses, placebo.spread, placebo.count);
     const seconds = efforts.map(({ core }) => core[1] - core[0]).sort((a, b) => a - b)[efforts.length >> 1]!;
     const circumstances = [
+      ...(efforts.length === 1 ? ['single sprint'] : []),
       ...(seconds < options.shortSeconds ? ['short sprints'] : []),
       ...(detailRatio(own, other, all.window) > options.mostDetailRatio ? ['unequal averaging'] : []),
     ];

@@ -30,3 +30,20 @@ it('needs cadence', () => {
     reason: 'no-channel',
   });
 });
+
+it('finds a trainer that depends on the speed of its flywheel, and says so in km/h', () => {
+  const wish = { kind: 'bunch race', minutes: 60, places: ['trainer', 'pedal'] } as const;
+  const submission = ridden('flywheel', { ...wish, places: [...wish.places] }, [{ speedSlope: 0.1 }]);
+  const found = measuredOf(cadenceDependence, 'cadence-dependent-bias', submission);
+  expect(found.details.to).toMatchObject({ unit: 'km/h' });
+  expect(found.interval[0]).toBeGreaterThan(2);
+});
+
+it('leaves speed alone where there is no trainer: there it is that of the road', () => {
+  const found = measuredOf(
+    cadenceDependence,
+    'cadence-dependent-bias',
+    ridden('road', ride, [{ speedSlope: 0.1 }]),
+  );
+  expect(found.details.to).toMatchObject({ unit: 'rpm' });
+});

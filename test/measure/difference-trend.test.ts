@@ -37,3 +37,22 @@ it('shows a warm-up that crosses zero after a third of the ride', () => {
   expect((found.details.early as { value: number }).value).toBeLessThan(0);
   expect((found.details.late as { value: number }).value).toBeGreaterThan(1);
 });
+
+it('tells a pedal that drops out, in the ride half of which is twice as far off, as one step', () => {
+  const halved = (power: Float64Array, { step }: { readonly step: number }) => {
+    for (let i = 2400 / step; i < power.length; i++) power[i]! /= 2;
+  };
+  const found = measuredOf(differenceTrend, 'late-drift', ridden('pedal', ride, [{}, { twist: halved }]));
+  expect(found.circumstances).toEqual(['in one step']);
+  expect(found.value).toBeGreaterThan(90);
+  expect(found.value).toBeLessThan(110);
+});
+
+it('draws a step as a step', () => {
+  const step = { at: 2200, torque: 4 };
+  const { charts } = measuredOf(differenceTrend, 'late-drift', ridden('step', ride, [{ offsetStep: step }]));
+  const [chart] = charts;
+  if (chart?.kind !== 'ratio') throw new Error('no chart of the ratio');
+  const levels = new Set(chart.trend.map(({ percent }) => Math.round(percent * 1e6)));
+  expect(levels.size).toBe(2);
+});

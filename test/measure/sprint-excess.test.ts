@@ -38,3 +38,12 @@ it('needs a sprint', () => {
   const even = { ...all, sections: all.sections.filter(({ kind }) => kind !== 'sprint') };
   expect(outcomeOf(sprintExcess, 'sprint-overshoot', even)).toMatchObject({ reason: 'too-few-efforts' });
 });
+
+it('says when there is but one sprint: honest meters lie several percent apart in a single one', () => {
+  const all = subjectsOf(ridden('sprint 0', ride, []));
+  const [first] = all.sections.filter(({ kind }) => kind === 'sprint');
+  const sections = [...all.sections.filter(({ kind }) => kind !== 'sprint'), first!];
+  expect(outcomeOf(sprintExcess, 'sprint-overshoot', { ...all, sections })).toMatchObject({
+    circumstances: ['single sprint'],
+  });
+});

@@ -9,6 +9,7 @@ export interface Blocks {
   readonly own: Float64Array;
   readonly other: Float64Array;
   readonly cadence: Float64Array;
+  readonly speed: Float64Array;
   readonly count: number;
 }
 
@@ -30,6 +31,7 @@ function average(samples: PairSamples, seconds: number): Blocks {
   const own: number[] = [];
   const other: number[] = [];
   const cadence: number[] = [];
+  const speed: number[] = [];
   const least = leastShare * meanOf(samples.other);
   for (let i = 0; i < samples.at.length; ) {
     const block = Math.floor(samples.at[i]! / seconds);
@@ -37,11 +39,13 @@ function average(samples: PairSamples, seconds: number): Blocks {
     let ownSum = 0;
     let otherSum = 0;
     let cadenceSum = 0;
+    let speedSum = 0;
     let sprints = 0;
     for (; i < samples.at.length && Math.floor(samples.at[i]! / seconds) === block; i++) {
       ownSum += samples.own[i]!;
       otherSum += samples.other[i]!;
       cadenceSum += samples.cadence[i]!;
+      speedSum += samples.speed[i]!;
       sprints += samples.sprint[i]!;
     }
     const n = i - from;
@@ -50,12 +54,14 @@ function average(samples: PairSamples, seconds: number): Blocks {
     own.push(ownSum / n);
     other.push(otherSum / n);
     cadence.push(cadenceSum / n);
+    speed.push(speedSum / n);
   }
   return {
     at: Float64Array.from(at),
     own: Float64Array.from(own),
     other: Float64Array.from(other),
     cadence: Float64Array.from(cadence),
+    speed: Float64Array.from(speed),
     count: at.length,
   };
 }

@@ -1,33 +1,40 @@
 import { quantileSorted } from 'simple-statistics';
 import { studentQuantile } from '../../math/student.ts';
 import type { DependenceChart, Measured, NotApplicable } from '../../types.ts';
-import { measured, notApplicable } from '../measure.ts';
+import { measured, notApplicable, number } from '../measure.ts';
 import type { Blocks } from './blocks.ts';
-import { type Effect, effectOf, fitRatio } from './ratio-fit.ts';
+import { effectOf, fitRatio } from './ratio-fit.ts';
 
-export interface DependenceOptions {
-  readonly leastBlocks: number;
-  readonly mostInflation: number;
-  readonly lowQuantile: number;
-  readonly highQuantile: number;
-  readonly leastRange: number;
-  readonly declaredSpread: number;
-  readonly fieldSpread: number;
-}
+/** Options that the measures of a dependence share. */
+export const dependenceOptions = {
+  blockSeconds: number('length of a block, s'),
+  leastBlocks: number('fewest blocks that make a slope'),
+  mostInflation: number('variance inflation above which the effect cannot be told from the others'),
+  lowQuantile: number(
+    'quantile of the blocks where the range begins: a fit by power begins at the median, 0.5',
+  ),
+  highQuantile: number('quantile of the blocks where the range ends'),
+} as const;
+
+type DependenceOptions = { readonly [N in keyof typeof dependenceOptions]: number };
 
 /** How the column that the difference may depend on is looked at. */
 interface Axis {
-  readonly effect: Exclude<Effect, 'time'>;
-  readonly unit: 'W' | 'rpm';
+  readonly effect: DependenceChart['of'];
+  readonly unit: DependenceChart['unit'];
   readonly column: Float64Array;
-  /** How far apart two of its values are for the fit: in logarithms for power, plainly for cadence. */
+  /** How far apart two of its values are for the fit: in logarithms for power, plainly for the others. */
   readonly distance: (from: number, to: number) => number;
+  /** Least range, as a distance. */
+  readonly leastRange: number;
+  /** Honest change over a range, one standard deviation, %: of meters within their claims, and as found. */
+  readonly honest: (range: number) => { readonly declared: number; readonly field: number };
 }
 
 /**
- * How much the difference between two meters changes over the range of power or cadence that the ride
- * used, %, with the other effects taken out in the same fit. The low end of the range is a quantile of
- * the blocks, and so is the high end.
+ * How much the difference between two meters changes over the range of power, cadence or speed that the ride
+ * used, %, with the other effects taken out in the same fit. The low end of the range is a quantile of the
+ * blocks, and so is the high end.
  */
 export function dependence(
   subject: string,
@@ -42,13 +49,14 @@ export function dependence(
   const low = quantileSorted(sorted, options.lowQuantile);
   const high = quantileSorted(sorted, options.highQuantile);
   const range = axis.distance(low, high);
-  if (!(range >= options.leastRange)) return notApplicable('narrow-range', { what: axis.effect });
-  const ratio = fitRatio(blocks);
+  if (!(range >= axis.leastRange)) return notApplicable('narrow-range', { what: axis.effect });
+  const ratio = fitRatio(blocks, axis.effect);
   const effect = ratio === null ? null : effectOf(ratio, axis.effect);
   if (effect === null || effect.inflation > options.mostInflation) return notApplicable('cannot-separate');
   const change = (coefficient: number) => 100 * Math.expm1(coefficient * range);
   const error = 100 * effect.error * range;
   const { coefficient, reach } = effect;
+  const { declared, field } = axis.honest(range);
   return measured(
     change(coefficient),
     '%',
@@ -56,8 +64,8 @@ export function dependence(
     blocks.count,
     {
       expected: {
-        declared: { centre: 0, spread: Math.hypot(options.declaredSpread, error) },
-        field: { centre: 0, spread: Math.hypot(options.fieldSpread, error) },
+        declared: { centre: 0, spread: Math.hypot(declared, error) },
+        field: { centre: 0, spread: Math.hypot(field, error) },
       },
       details: { from: { value: low, unit: axis.unit }, to: { value: high, unit: axis.unit } },
       charts: [chart(subject, blocks, axis, sorted)],

@@ -1,10 +1,16 @@
 import { medianSorted } from 'simple-statistics';
+import { changePoint } from '../../math/change-point.ts';
 import { type RobustFit, robustFit } from '../../math/robust-fit.ts';
 import type { Blocks } from './blocks.ts';
 
-export type Effect = 'time' | 'power' | 'cadence';
+/**
+ * What the ratio of two meters may depend on. `power` counts above the median only, where errors that grow
+ * with power show, so that a zero offset at low power does not pass for one; `level` is power throughout.
+ * `step` is one change for good, the whole of it its coefficient.
+ */
+export type Effect = 'time' | 'step' | 'power' | 'level' | 'cadence' | 'speed';
 
-/** What tells the logarithm of the ratio of two meters: time, power and cadence, fitted together. */
+/** What tells the logarithm of the ratio of two meters: effects fitted together. */
 export interface RatioFit {
   readonly fit: RobustFit;
   /** Which effects the ride has range enough for, in the order of the coefficients after the intercept. */
@@ -12,50 +18,114 @@ export interface RatioFit {
   /** Middle of the blocks and half their span, s: time runs from -1 to 1 in the fit. */
   readonly middle: number;
   readonly halfSpan: number;
-  /** Median power of the blocks, W: the effect of power begins above it. */
-  readonly medianPower: number;
 }
 
-/** A regressor that hardly moves (log power, rpm) cannot explain anything, and would only widen the others. */
-const leastSpread = { time: 0, power: 0.03, cadence: 2 };
+/** What is fitted together, for what is asked. Speed follows power on the flat, so all of power goes with it. */
+const together = {
+  time: ['time', 'power', 'cadence'],
+  power: ['time', 'power', 'cadence', 'speed'],
+  cadence: ['time', 'power', 'cadence'],
+  speed: ['time', 'power', 'level', 'speed'],
+} as const satisfies Readonly<Record<string, readonly Effect[]>>;
 
-const kept = new WeakMap<Blocks, RatioFit | null>();
+/** An effect that a fit can be made for. */
+export type Asked = keyof typeof together;
+
+/** A regressor that hardly moves (logarithm of power, rpm, km/h) explains nothing, and would only widen the others. */
+const leastSpread: Readonly<Record<Effect, number>> = {
+  time: 0,
+  step: 0,
+  power: 0.03,
+  level: 0.03,
+  cadence: 2,
+  speed: 1,
+};
+
+const kept = new WeakMap<Blocks, Map<string, RatioFit | null>>();
 
 /**
- * Fits log(own/other) = a + b·time + c·max(0, log(P/P_median)) + d·cadence over blocks, robustly. P is the
- * mean of both meters: banding by one of them makes a slope out of noise. Power counts above the median
- * only, where errors that grow with power show, so that a zero offset at low power does not pass for one.
- * Null when there are too few blocks. Worked out once for the same blocks.
+ * Fits log(own/other) = a + b·time + c·max(0, log(P/P_median)) + d·cadence over blocks, robustly, and speed
+ * with them where that helps to tell what is asked. P is the mean of both meters: banding by one of them
+ * makes a slope out of noise. Null when there are too few blocks. Worked out once for the same blocks.
  */
-export function fitRatio(blocks: Blocks): RatioFit | null {
-  const known = kept.get(blocks);
+export function fitRatio(blocks: Blocks, asked: Asked): RatioFit | null {
+  const wanted = together[asked];
+  const key = wanted.join(' ');
+  const fits = kept.get(blocks) ?? new Map<string, RatioFit | null>();
+  kept.set(blocks, fits);
+  const known = fits.get(key);
   if (known !== undefined) return known;
-  const fitted = blocks.count < 2 ? null : fitAnew(blocks);
-  kept.set(blocks, fitted);
+  const fitted = blocks.count < 2 ? null : fitAnew(blocks, wanted);
+  fits.set(key, fitted);
   return fitted;
 }
 
-function fitAnew(blocks: Blocks): RatioFit | null {
-  const ratio = blocks.own.map((watts, i) => Math.log(watts / blocks.other[i]!));
+/** A fit with one change of level in place of a trend. */
+export interface StepFit extends RatioFit {
+  /** Where the change is, s: between two blocks. */
+  readonly at: number;
+  /** Share of the blocks after it. */
+  readonly after: number;
+}
+
+/**
+ * Fits one change of level in place of the trend, where it explains most; the parts of power and cadence are
+ * taken out and the place is looked for once more. Unlike a line it holds when half of the ride is far off.
+ * Where half of the power is lost, the step is one of power as well: then power stays out of it.
+ *
+ * @param least blocks on either side
+ * @param mostInflation of the step, beside power
+ */
+export function fitStep(blocks: Blocks, least: number, mostInflation: number): StepFit | null {
+  const alone = fitStepIn(blocks, logRatio(blocks), least, ['step', 'cadence']);
+  if (alone === null) return null;
+  const step = alone.fit.coefficients[1]!;
+  const adjusted = alone.fit.residuals.map((residual, i) => residual + (blocks.at[i]! < alone.at ? 0 : step));
+  const beside = fitStepIn(blocks, adjusted, least, ['step', 'power', 'cadence']);
+  return beside === null || effectOf(beside, 'step')!.inflation > mostInflation ? alone : beside;
+}
+
+function fitStepIn(
+  blocks: Blocks,
+  adjusted: Float64Array,
+  least: number,
+  wanted: readonly Effect[],
+): StepFit | null {
+  const change = changePoint(adjusted, least);
+  const fitted = change === null ? null : fitAnew(blocks, wanted, change.at);
+  if (change === null || fitted === null) return null;
+  const at = (blocks.at[change.at - 1]! + blocks.at[change.at]!) / 2;
+  return { ...fitted, at, after: 1 - change.at / blocks.count };
+}
+
+/** @param stepAt index of the first block after the step, where one is fitted */
+function fitAnew(blocks: Blocks, wanted: readonly Effect[], stepAt = 0): RatioFit | null {
+  const ratio = logRatio(blocks);
   const first = blocks.at[0]!;
   const last = blocks.at[blocks.count - 1]!;
   const middle = (first + last) / 2;
   const halfSpan = (last - first) / 2;
   const power = blocks.own.map((watts, i) => (watts + blocks.other[i]!) / 2);
   const medianPower = medianSorted(Array.from(power).sort((a, b) => a - b));
+  const level = power.map((watts) => Math.log(watts / medianPower));
   const columns: Readonly<Record<Effect, Float64Array>> = {
     time: blocks.at.map((at) => (at - middle) / halfSpan),
-    power: power.map((watts) => Math.max(0, Math.log(watts / medianPower))),
+    power: level.map((log) => Math.max(0, log)),
+    step: blocks.at.map((_, i) => (i < stepAt ? 0 : 1)),
+    level,
     cadence: blocks.cadence,
+    speed: blocks.speed,
   };
-  const effects = (['time', 'power', 'cadence'] as const).filter(
-    (effect) => spread(columns[effect]) > leastSpread[effect],
-  );
+  const effects = wanted.filter((effect) => spread(columns[effect]) > leastSpread[effect]);
   const fitted = robustFit(
     effects.map((effect) => centred(columns[effect])),
     ratio,
   );
-  return fitted === null ? null : { fit: fitted, effects, middle, halfSpan, medianPower };
+  return fitted === null ? null : { fit: fitted, effects, middle, halfSpan };
+}
+
+function logRatio({ own, other }: Blocks): Float64Array {
+  return own.map((watts, i) => Math.log(watts / other[i]!));
 }
 
 /** One effect of the fit: coefficient, standard error, and how far it can be told from the others. */

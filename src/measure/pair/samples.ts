@@ -9,6 +9,8 @@ export interface PairSamples {
   readonly other: Float64Array;
   /** Cadence of the primary, or else of the second, rpm; NaN where neither has one. */
   readonly cadence: Float64Array;
+  /** Speed of the primary, or else of the second, km/h; NaN where neither has one. */
+  readonly speed: Float64Array;
   /** 1 in and around a sprint: sprints have a comparison of their own and must not leak into the others. */
   readonly sprint: Uint8Array;
 }
@@ -20,6 +22,9 @@ const kept = new WeakMap<AlignedSecond, PairSamples>();
  * the second is not a measurement of its. Flywheel tails and lag are shorter (common practice, no source).
  */
 const silence = { seconds: 6, watts: 40 };
+
+/** km/h in a metre a second. */
+const kmh = 3.6;
 
 /** Seconds around a sprint in which lag and averaging still carry it. */
 const sprintRoom = 5;
@@ -36,6 +41,8 @@ export function pairSamples(all: Subjects, pair: AlignedSecond): PairSamples {
   const other = pair.series.channels.power!;
   const ownCadence = all.primary.channels.cadence;
   const otherCadence = pair.series.channels.cadence;
+  const ownSpeed = all.primary.channels.speed;
+  const otherSpeed = pair.series.channels.speed;
   const lost = new Uint8Array(own.length);
   markSilence(own, other, lost);
   markSilence(other, own, lost);
@@ -54,6 +61,7 @@ export function pairSamples(all: Subjects, pair: AlignedSecond): PairSamples {
     own: Float64Array.from(at, (t) => own[t]!),
     other: Float64Array.from(at, (t) => other[t]!),
     cadence: Float64Array.from(at, (t) => firstValid(ownCadence?.[t], otherCadence?.[t])),
+    speed: Float64Array.from(at, (t) => kmh * firstValid(ownSpeed?.[t], otherSpeed?.[t])),
     sprint: Uint8Array.from(at, (t) => sprinting[t]!),
   };
   kept.set(pair, samples);
