@@ -184,7 +184,7 @@ export interface Alignment {
 export interface OriginEvidence {
     /** Share of the second's second-to-second detail that the primary does not explain, 0–1. */
     readonly left: number;
-    /** Gain, second over primary. */
+    /** Work of the second over that of the primary. */
     readonly gain: number;
     /** Mean square misfit where power moves fast over that where it hardly moves. */
     readonly dynamics: number;
@@ -214,7 +214,7 @@ export interface Section {
 }
 /** "primary" | "second:<sha8>" | "pair:<sha8>" | "rider" | "submission" */
 export type Subject = string;
-export type Unit = '%' | 'W' | 'W/kg' | 'rpm' | 'bpm' | 'N·m' | 'kJ' | 'kg' | 's' | 'min' | 'count' | 'share' | 'ratio' | 'r';
+export type Unit = '%' | 'W' | 'W/kg' | 'rpm' | 'km/h' | 'bpm' | 'N·m' | 'kJ' | 'kg' | 's' | 'min' | 'count' | 'share' | 'ratio' | 'r';
 export interface Quantity {
     readonly value: number;
     readonly unit: Unit;
@@ -367,25 +367,36 @@ export interface Limit {
     /** Which end of the interval must pass: the cautious one (nearer to innocence), or the estimate itself. */
     readonly end: 'cautious' | 'estimate';
 }
-export type Source = {
+/** Where a rule's limits come from, and what came of them on submissions whose truth is known. */
+export type Source = ({
     readonly kind: 'published';
     readonly citation: string;
 } | {
-    readonly kind: 'common practice';
+    readonly kind: 'common practice' | 'from memory' | 'measured';
     readonly note: string;
-} | {
-    readonly kind: 'from memory';
-    readonly note: string;
-} | {
-    readonly kind: 'measured';
-    readonly command: string;
-    /** Share of honest submissions that reach the level by this rule. */
-    readonly falseAlarm: {
-        readonly query: number;
-        readonly refer: number;
-    };
-    readonly note: string;
+}) & {
+    /** Missing where nobody measured it: in a rule of an event's own, or one whose limits an event changed. */
+    readonly falseAlarm?: FalseAlarm;
 };
+/** How often a rule asked honest riders. */
+export interface FalseAlarm {
+    /** The command that measures it again. */
+    readonly command: string;
+    readonly withinClaims: HonestShares;
+    readonly asFound: HonestShares;
+}
+/** Honest submissions with meters of one sort, and the shares that the rule brought to a level. */
+export interface HonestShares {
+    readonly submissions: number;
+    /** Query or worse. */
+    readonly query: BoundedShare;
+    readonly refer: BoundedShare;
+}
+/** A measured share, and what the true one does not exceed with 95 % confidence. */
+export interface BoundedShare {
+    readonly share: number;
+    readonly atMost: number;
+}
 export interface RuleExample {
     readonly value: number;
     readonly interval: readonly [number, number];
@@ -654,10 +665,12 @@ export interface Entry {
     /** Files that the facts came from. */
     readonly factInputs: Report['inputs'];
     readonly rules: string | null;
-    /** Null: nothing was handed in. */
+    /** Null: nothing was handed in, or nothing that could be matched for certain. */
     readonly primary: string | null;
     readonly seconds: readonly string[];
     readonly history: string | null;
+    /** Why none of the rider's recordings could be taken for the primary. */
+    readonly doubt: string | null;
     /** From this power on a second recording is required. */
     readonly secondsAbove: {
         readonly wattsPerKg: number;
@@ -913,8 +926,8 @@ export interface DependenceChart {
     readonly kind: 'dependence';
     readonly id: string;
     readonly subject: Subject;
-    readonly of: 'power' | 'cadence';
-    readonly unit: 'W' | 'rpm';
+    readonly of: 'power' | 'cadence' | 'speed';
+    readonly unit: 'W' | 'rpm' | 'km/h';
     /** Primary over second, %, of each block. */
     readonly points: readonly {
         readonly x: number;

@@ -64,7 +64,7 @@ describe('renderHtml', () => {
       '1 in 12,000',
       'This does not say how likely this rider is honest.',
       '20,000 simulated honest submissions',
-      '0.05\u00a0% reach query (at most 0.1\u00a0%)',
+      '0.05 % reach query (at most 0.1 %)',
     ])
       expect(text).toContain(part);
   });
