@@ -26321,7 +26321,8 @@ function fieldOf({ crossChecks }, { category }, rule, subject) {
 const variables = (which) => Object.entries(palette).map(([role, pair]) => `--${role}:${pair[which]}`).join(";");
 /**
 * The overview's look: one wide table under a narrow head. Grades are told apart by words and by the weight of
-* the mark before them, never by colour alone.
+* the mark before them, never by colour alone. Rows are laid out one by one, which is why their cells state
+* their roles: a table of thousands that is laid out as a whole keeps its reader waiting.
 */
 const style = `
 :root{${variables(0)};--sans:system-ui,-apple-system,"Segoe UI","Noto Sans",Roboto,sans-serif;--serif:Charter,"Bitstream Charter","Sitka Text",Cambria,"Noto Serif",Georgia,serif;color-scheme:light dark}
@@ -26345,18 +26346,27 @@ input,select,button{font:inherit;color:var(--ink);background:var(--paper);border
 button{cursor:pointer}
 output{color:var(--quiet);padding-bottom:.35rem}
 .scroll{overflow-x:auto;margin-top:.8rem}
-table{border-collapse:collapse;width:100%}
-th,td{text-align:left;vertical-align:top;padding:.45rem 1rem .45rem 0;border-top:1px solid var(--rule);overflow-wrap:anywhere}
-thead th{position:sticky;top:0;background:var(--paper);border-top:0;border-bottom:1px solid var(--ink);vertical-align:bottom;z-index:1;white-space:nowrap}
-th button{border:0;padding:0;background:none;font-weight:600;min-height:0}
+table,thead,tbody{display:block}
+table{min-width:62rem}
+tr{display:flex;align-items:stretch}
+th,td{flex:3 3 0;min-width:0;text-align:left;padding:.45rem 1rem .45rem 0;border-top:1px solid var(--rule);overflow-wrap:anywhere}
+thead{position:sticky;top:0;background:var(--paper);z-index:1}
+thead tr{align-items:flex-end}
+thead th{border-top:0;border-bottom:1px solid var(--ink)}
+.who,.stands{flex:4 4 0}
+.few{flex:2 2 0}
+.seen{flex:7 7 0}
+th.shown,td.shown{flex:0 0 11rem}
+th button{text-align:left;border:0;padding:0;background:none;font-weight:600;min-height:0}
 th[aria-sort=ascending] button::after{content:" ↑"}
 th[aria-sort=descending] button::after{content:" ↓"}
 tbody th{font-weight:400}
 tbody tr{content-visibility:auto;contain-intrinsic-size:auto 4rem}
-.grade{white-space:nowrap;padding-left:.7rem;border-left:1px solid var(--rule)}
-.grade.refer{border-left:7px double var(--ink);font-weight:600}
-.grade.query{border-left:3px solid var(--ink);font-weight:600}
-.grade.lacks{border-left:3px dotted var(--ink)}
+.grade{--edge:0px;padding-left:calc(1.1rem - var(--edge));border-left:var(--edge) solid var(--rule)}
+td.grade{--edge:1px}
+td.grade.refer{--edge:7px;border-left-style:double;border-left-color:var(--ink);font-weight:600}
+td.grade.query{--edge:3px;border-left-color:var(--ink);font-weight:600}
+td.grade.lacks{--edge:3px;border-left-style:dotted;border-left-color:var(--ink)}
 td ul{list-style:none;padding:0;margin:0}
 td li+li{margin-top:.15rem}
 td svg{display:block;width:10rem;height:2.25rem;overflow:visible}
@@ -26368,7 +26378,7 @@ td svg{display:block;width:10rem;height:2.25rem;overflow:visible}
 .field{stroke:var(--haze);stroke-width:4}
 .middle{stroke:var(--a);stroke-width:2}
 @media (prefers-color-scheme:dark){:root{${variables(1)}}}
-@media print{form{display:none}main{padding:0;max-width:none}body{font-size:8pt}thead th{position:static}tbody tr{content-visibility:visible;break-inside:avoid}:root{${variables(0)};color-scheme:light}}
+@media print{form{display:none}main{padding:0;max-width:none}body{font-size:8pt}thead{position:static}table{min-width:0}tbody tr{content-visibility:visible;break-inside:avoid}:root{${variables(0)};color-scheme:light}}
 `;
 // src/report/event/overview.ts
 /** What is open first; what needs nobody last. */
@@ -26424,15 +26434,15 @@ function table({ record, matters, changes }) {
 	const withCategory = record.rows.some(({ category }) => category !== null);
 	const withPlace = record.rows.some(({ place }) => place !== null);
 	const columns = [
-		"Rider",
-		...withCategory ? ["Category"] : [],
-		...withPlace ? ["Place"] : [],
-		"Grade",
-		"Checks made",
-		"What was seen",
-		"Evidence",
-		"Stands",
-		...changes === null ? [] : ["Since"]
+		["who", "Rider"],
+		...withCategory ? [["few", "Category"]] : [],
+		...withPlace ? [["few", "Place"]] : [],
+		["grade", "Grade"],
+		["few", "Checks made"],
+		["seen", "What was seen"],
+		["shown", "Evidence"],
+		["stands", "Stands"],
+		...changes === null ? [] : [["few", "Since"]]
 	];
 	const lines = record.rows.map((row) => ({
 		row,
@@ -26441,16 +26451,16 @@ function table({ record, matters, changes }) {
 	lines.sort((a, b) => weight(a.row, a.matters) - weight(b.row, b.matters));
 	const cells = (row, own) => [
 		rider(row),
-		withCategory && html`<td>${row.category}</td>`,
-		withPlace && html`<td data-key="${row.place ?? ""}">${row.place}</td>`,
+		withCategory && html`<td role="cell" class="few">${row.category}</td>`,
+		withPlace && html`<td role="cell" class="few" data-key="${row.place ?? ""}">${row.place}</td>`,
 		grade(row),
-		html`<td data-key="${row.reach.judged}">${reachInShort(row)}</td>`,
-		html`<td>${seen(record, row)}</td>`,
-		html`<td data-key="${row.findings[0]?.rule ?? ""}">${miniature(record, row)}</td>`,
-		html`<td data-key="${own.length === 0 ? "" : standingOrder.indexOf(own[0].standing)}">${stands(record, own)}</td>`,
-		changes !== null && html`<td>${changeWords[changes.get(row.number) ?? "new"]}</td>`
+		html`<td role="cell" class="few" data-key="${row.reach.judged}">${reachInShort(row)}</td>`,
+		html`<td role="cell" class="seen">${seen(record, row)}</td>`,
+		html`<td role="cell" class="shown" data-key="${row.findings[0]?.rule ?? ""}">${miniature(record, row)}</td>`,
+		html`<td role="cell" class="stands" data-key="${own.length === 0 ? "" : standingOrder.indexOf(own[0].standing)}">${stands(record, own)}</td>`,
+		changes !== null && html`<td role="cell" class="few">${changeWords[changes.get(row.number) ?? "new"]}</td>`
 	];
-	return html`<div class="scroll" role="group" tabindex="0" aria-labelledby="all"><table id="submissions"><thead><tr>${columns.map((column) => html`<th scope="col"><button type="button">${column}</button></th>`)}</tr></thead><tbody>${lines.map(({ row, matters: own }) => html`<tr id="rider-${row.number}" data-grade="${gradeSaid(row)}" data-rules="${rulesOf(row)}" data-category="${row.category ?? ""}" data-open="${own.map(({ standing }) => standingWords[standing]).join("@")}">${cells(row, own)}</tr>`)}</tbody></table></div>`;
+	return html`<div class="scroll" role="group" tabindex="0" aria-labelledby="all"><table id="submissions" role="table"><thead role="rowgroup"><tr role="row">${columns.map(([kind, column]) => html`<th role="columnheader" scope="col" class="${kind}"><button type="button">${column}</button></th>`)}</tr></thead><tbody role="rowgroup">${lines.map(({ row, matters: own }) => html`<tr role="row" id="rider-${row.number}" data-grade="${gradeSaid(row)}" data-rules="${rulesOf(row)}" data-category="${row.category ?? ""}" data-open="${own.map(({ standing }) => standingWords[standing]).join("@")}">${cells(row, own)}</tr>`)}</tbody></table></div>`;
 }
 const rulesOf = ({ findings }) => findings.map(({ rule }) => rule).join("@");
 /** What is open, then the grade; equal ones stay in the order of their numbers. */
@@ -26459,12 +26469,12 @@ function weight({ grade: own, state }, [first]) {
 }
 function rider({ number, name, report }) {
 	const shown = html`${number}${name !== null && html` <bdi>${foreignText(name)}</bdi>`}`;
-	return html`<th scope="row" data-key="${number}">${report === null ? shown : html`<a href="reports/rider-${number}/report.html">${shown}</a>`}</th>`;
+	return html`<th role="rowheader" scope="row" class="who" data-key="${number}">${report === null ? shown : html`<a href="reports/rider-${number}/report.html">${shown}</a>`}</th>`;
 }
 function grade(row) {
 	const lacks = row.state !== "audited" || row.grade === "incomplete";
 	const key = gradeOrder.indexOf(row.grade) + (row.state === "audited" ? 0 : .5);
-	return html`<td class="grade ${lacks ? "lacks" : row.grade}" data-key="${key}">${gradeSaid(row)}</td>`;
+	return html`<td role="cell" class="grade ${lacks ? "lacks" : row.grade}" data-key="${key}">${gradeSaid(row)}</td>`;
 }
 function seen(record, row) {
 	const lack = lackSaid(row);

@@ -89,34 +89,36 @@ function table({ record, matters, changes }: EventView): Markup {
   const withCategory = record.rows.some(({ category }) => category !== null);
   const withPlace = record.rows.some(({ place }) => place !== null);
   const columns = [
-    'Rider',
-    ...(withCategory ? ['Category'] : []),
-    ...(withPlace ? ['Place'] : []),
-    'Grade',
-    'Checks made',
-    'What was seen',
-    'Evidence',
-    'Stands',
-    ...(changes === null ? [] : ['Since']),
-  ];
+    ['who', 'Rider'],
+    ...(withCategory ? [['few', 'Category']] : []),
+    ...(withPlace ? [['few', 'Place']] : []),
+    ['grade', 'Grade'],
+    ['few', 'Checks made'],
+    ['seen', 'What was seen'],
+    ['shown', 'Evidence'],
+    ['stands', 'Stands'],
+    ...(changes === null ? [] : [['few', 'Since']]),
+  ] as const;
   const lines = record.rows.map((row) => ({ row, matters: matters.get(row.number) ?? [] }));
   lines.sort((a, b) => weight(a.row, a.matters) - weight(b.row, b.matters));
   const cells = (row: EventRow, own: readonly Matter[]): Hole => [
     rider(row),
-    withCategory && html`<td>${row.category}</td>`,
-    withPlace && html`<td data-key="${row.place ?? ''}">${row.place}</td>`,
+    withCategory && html`<td role="cell" class="few">${row.category}</td>`,
+    withPlace && html`<td role="cell" class="few" data-key="${row.place ?? ''}">${row.place}</td>`,
     grade(row),
-    html`<td data-key="${row.reach.judged}">${reachInShort(row)}</td>`,
-    html`<td>${seen(record, row)}</td>`,
-    html`<td data-key="${row.findings[0]?.rule ?? ''}">${miniature(record, row)}</td>`,
-    html`<td data-key="${own.length === 0 ? '' : standingOrder.indexOf(own[0]!.standing)}">${stands(record, own)}</td>`,
-    changes !== null && html`<td>${changeWords[changes.get(row.number) ?? 'new']}</td>`,
+    html`<td role="cell" class="few" data-key="${row.reach.judged}">${reachInShort(row)}</td>`,
+    html`<td role="cell" class="seen">${seen(record, row)}</td>`,
+    html`<td role="cell" class="shown" data-key="${row.findings[0]?.rule ?? ''}">${miniature(record, row)}</td>`,
+    html`<td role="cell" class="stands" data-key="${own.length === 0 ? '' : standingOrder.indexOf(own[0]!.standing)}">${stands(record, own)}</td>`,
+    changes !== null &&
+      html`<td role="cell" class="few">${changeWords[changes.get(row.number) ?? 'new']}</td>`,
   ];
-  return html`<div class="scroll" role="group" tabindex="0" aria-labelledby="all"><table id="submissions"><thead><tr>${columns.map(
-    (column) => html`<th scope="col"><button type="button">${column}</button></th>`,
-  )}</tr></thead><tbody>${lines.map(
+  return html`<div class="scroll" role="group" tabindex="0" aria-labelledby="all"><table id="submissions" role="table"><thead role="rowgroup"><tr role="row">${columns.map(
+    ([kind, column]) =>
+      html`<th role="columnheader" scope="col" class="${kind}"><button type="button">${column}</button></th>`,
+  )}</tr></thead><tbody role="rowgroup">${lines.map(
     ({ row, matters: own }) =>
-      html`<tr id="rider-${row.number}" data-grade="${gradeSaid(row)}" data-rules="${rulesOf(row)}" data-category="${row.category ?? ''}" data-open="${own.map(({ standing }) => standingWords[standing]).join('@')}">${cells(row, own)}</tr>`,
+      html`<tr role="row" id="rider-${row.number}" data-grade="${gradeSaid(row)}" data-rules="${rulesOf(row)}" data-category="${row.category ?? ''}" data-open="${own.map(({ standing }) => standingWords[standing]).join('@')}">${cells(row, own)}</tr>`,
   )}</tbody></table></div>`;
 }
 
@@ -130,7 +132,7 @@ function weight({ grade: own, state }: EventRow, [first]: readonly Matter[]): nu
 
 function rider({ number, name, report }: EventRow): Markup {
   const shown = html`${number}${name !== null && html` <bdi>${foreignText(name)}</bdi>`}`;
-  return html`<th scope="row" data-key="${number}">${
+  return html`<th role="rowheader" scope="row" class="who" data-key="${number}">${
     report === null ? shown : html`<a href="reports/rider-${number}/report.html">${shown}</a>`
   }</th>`;
 }
@@ -138,7 +140,7 @@ function rider({ number, name, report }: EventRow): Markup {
 function grade(row: EventRow): Markup {
   const lacks = row.state !== 'audited' || row.grade === 'incomplete';
   const key = gradeOrder.indexOf(row.grade) + (row.state === 'audited' ? 0 : 0.5);
-  return html`<td class="grade ${lacks ? 'lacks' : row.grade}" data-key="${key}">${gradeSaid(row)}</td>`;
+  return html`<td role="cell" class="grade ${lacks ? 'lacks' : row.grade}" data-key="${key}">${gradeSaid(row)}</td>`;
 }
 
 function seen(record: EventView['record'], row: EventRow): Markup {

@@ -7,7 +7,8 @@ const variables = (which: 0 | 1) =>
 
 /**
  * The overview's look: one wide table under a narrow head. Grades are told apart by words and by the weight of
- * the mark before them, never by colour alone.
+ * the mark before them, never by colour alone. Rows are laid out one by one, which is why their cells state
+ * their roles: a table of thousands that is laid out as a whole keeps its reader waiting.
  */
 export const style = `
 :root{${variables(0)};--sans:system-ui,-apple-system,"Segoe UI","Noto Sans",Roboto,sans-serif;--serif:Charter,"Bitstream Charter","Sitka Text",Cambria,"Noto Serif",Georgia,serif;color-scheme:light dark}
@@ -31,18 +32,27 @@ input,select,button{font:inherit;color:var(--ink);background:var(--paper);border
 button{cursor:pointer}
 output{color:var(--quiet);padding-bottom:.35rem}
 .scroll{overflow-x:auto;margin-top:.8rem}
-table{border-collapse:collapse;width:100%}
-th,td{text-align:left;vertical-align:top;padding:.45rem 1rem .45rem 0;border-top:1px solid var(--rule);overflow-wrap:anywhere}
-thead th{position:sticky;top:0;background:var(--paper);border-top:0;border-bottom:1px solid var(--ink);vertical-align:bottom;z-index:1;white-space:nowrap}
-th button{border:0;padding:0;background:none;font-weight:600;min-height:0}
+table,thead,tbody{display:block}
+table{min-width:62rem}
+tr{display:flex;align-items:stretch}
+th,td{flex:3 3 0;min-width:0;text-align:left;padding:.45rem 1rem .45rem 0;border-top:1px solid var(--rule);overflow-wrap:anywhere}
+thead{position:sticky;top:0;background:var(--paper);z-index:1}
+thead tr{align-items:flex-end}
+thead th{border-top:0;border-bottom:1px solid var(--ink)}
+.who,.stands{flex:4 4 0}
+.few{flex:2 2 0}
+.seen{flex:7 7 0}
+th.shown,td.shown{flex:0 0 11rem}
+th button{text-align:left;border:0;padding:0;background:none;font-weight:600;min-height:0}
 th[aria-sort=ascending] button::after{content:" ↑"}
 th[aria-sort=descending] button::after{content:" ↓"}
 tbody th{font-weight:400}
 tbody tr{content-visibility:auto;contain-intrinsic-size:auto 4rem}
-.grade{white-space:nowrap;padding-left:.7rem;border-left:1px solid var(--rule)}
-.grade.refer{border-left:7px double var(--ink);font-weight:600}
-.grade.query{border-left:3px solid var(--ink);font-weight:600}
-.grade.lacks{border-left:3px dotted var(--ink)}
+.grade{--edge:0px;padding-left:calc(1.1rem - var(--edge));border-left:var(--edge) solid var(--rule)}
+td.grade{--edge:1px}
+td.grade.refer{--edge:7px;border-left-style:double;border-left-color:var(--ink);font-weight:600}
+td.grade.query{--edge:3px;border-left-color:var(--ink);font-weight:600}
+td.grade.lacks{--edge:3px;border-left-style:dotted;border-left-color:var(--ink)}
 td ul{list-style:none;padding:0;margin:0}
 td li+li{margin-top:.15rem}
 td svg{display:block;width:10rem;height:2.25rem;overflow:visible}
@@ -54,5 +64,5 @@ td svg{display:block;width:10rem;height:2.25rem;overflow:visible}
 .field{stroke:var(--haze);stroke-width:4}
 .middle{stroke:var(--a);stroke-width:2}
 @media (prefers-color-scheme:dark){:root{${variables(1)}}}
-@media print{form{display:none}main{padding:0;max-width:none}body{font-size:8pt}thead th{position:static}tbody tr{content-visibility:visible;break-inside:avoid}:root{${variables(0)};color-scheme:light}}
+@media print{form{display:none}main{padding:0;max-width:none}body{font-size:8pt}thead{position:static}table{min-width:0}tbody tr{content-visibility:visible;break-inside:avoid}:root{${variables(0)};color-scheme:light}}
 `;
