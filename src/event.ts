@@ -3,7 +3,7 @@
  */
 
 import { auditRecordings, readSubmission, type Submission } from './audit.ts';
-import { type DraftEntry, draftEntries, joinLists, termsOf, withSecond } from './event/entries.ts';
+import { type DraftEntry, draftEntries, joinLists, termsOf, unaskable, withSecond } from './event/entries.ts';
 import { eventFileEnding, eventFileFrom } from './event/event-file.ts';
 import {
   type EarlierRows,
@@ -63,15 +63,15 @@ export type EventSource =
   | { readonly kind: 'folder'; readonly name: string };
 
 /**
- * Everything that is known of an event before a recording is opened, with everything that is wrong; no plan
- * when nothing can be made of the event file itself.
+ * Everything that is known of an event before a recording is opened, with everything that is wrong and what
+ * had better be known; no plan when nothing can be made of the event file itself.
  */
 export async function planEvent(
   source: EventSource,
   disk: EventDisk,
-): Promise<{ plan: EventPlan | null; file: EventFile | null; problems: readonly Problem[] }> {
+): Promise<{ plan: EventPlan | null; problems: readonly Problem[]; remarks: readonly string[] }> {
   const { file, problems } = await fileOf(source);
-  if (file === null) return { plan: null, file, problems };
+  if (file === null) return { plan: null, problems, remarks: [] };
   const found = [...problems, ...(await termProblems(file, source.name))];
   const attempt = collector(found);
 
@@ -114,7 +114,8 @@ export async function planEvent(
   const race = Object.fromEntries(
     Object.entries({ start, finish, kind, required }).filter(([, value]) => value !== undefined),
   );
-  return { plan: { name: file.name, race, entries, unmatched }, file, problems: found };
+  const plan = { name: file.name, race, entries, unmatched };
+  return { plan, problems: found, remarks: unaskable(file, entries) };
 }
 
 /** Entries whose files are looked at together: disks answer several questions as fast as one. */

@@ -983,8 +983,9 @@ export interface Decision {
   readonly until?: string;
 }
 
-/** Where a finding stands between people. */
-export type Standing = 'to decide' | 'to ask' | 'asked' | 'decided' | 'explained';
+/** Where a finding stands between people: what has waited too long first, what needs nobody last. */
+export const standings = ['overdue', 'to decide', 'to ask', 'asked', 'decided', 'explained'] as const;
+export type Standing = (typeof standings)[number];
 
 /** One matter of a rider that people have to deal with. */
 export interface Matter {
@@ -1004,6 +1005,8 @@ export interface EventView {
   readonly matters: ReadonlyMap<string, readonly Matter[]>;
   /** By rider's number; null without an earlier run to compare with. */
   readonly changes: ReadonlyMap<string, Change> | null;
+  /** The calendar day by which an answer is overdue, like 2026-03-14: no clock is asked. */
+  readonly today: string;
 }
 
 /* ----------------------------------------------------------------- charts */

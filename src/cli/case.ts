@@ -1,12 +1,14 @@
 import path from 'node:path';
 import { Command } from 'commander';
 import { printDecisions } from '../event/decisions.ts';
-import { sameNumber } from '../event/event-file.ts';
+import { sameNumber, whyNoPath } from '../event/event-file.ts';
 import { reportFolder } from '../event/record.ts';
 import { limits, readFileSafely, writeWhole } from '../files/index.ts';
 import { sha256 } from '../math/digest.ts';
 import { Problem } from '../problem.ts';
-import type { Decision, Entry, EventRow, NamedBytes } from '../types.ts';
+import { togetherSaid } from '../report/event/index.ts';
+import { plain } from '../report/words/sentence.ts';
+import type { Decision, Entry, EventRecord, EventRow, NamedBytes } from '../types.ts';
 import { makeFolder, reportFiles } from './event-folders.ts';
 import { decisionsIn, recordIn } from './event-out.ts';
 import { type EventGiven, eventGiven } from './event-plan.ts';
@@ -28,8 +30,9 @@ const examples = `
 Examples:
   $ wattassay case round-3.event.json 14 --from audited --out case-14
 
-The folder holds what both sides argue from: the report, the letter, the recordings as handed in, every checksum,
-and what was asked, answered and decided. It names no other rider. It holds health data: send it to nobody but the
+The folder holds what both sides argue from: the report, the letter, the recordings as handed in with facts and
+earlier rides, what only the event as a whole shows, every checksum, and what was asked, answered and decided. It
+names no other rider. It holds health data: send it to nobody but the
 rider and those who decide.
 `;
 
@@ -68,6 +71,8 @@ async function run(io: Io, named: string, rider: string, given: CaseOptions): Pr
   const files = [
     ...(await reportsOf(io, given.from, row)),
     ...(await recordingsOf(event, entry)),
+    ...(await restOf(event, entry)),
+    ...togetherIn(record, row),
     { name: 'decisions.json', bytes: new TextEncoder().encode(printDecisions(decisions)) },
   ];
   await refuseOthers(files, row);
@@ -112,6 +117,32 @@ async function recordingsOf({ files }: EventGiven, { primary, seconds }: Entry):
     found.push({ name: `recordings/${role}/${name}`, bytes });
   }
   return found;
+}
+
+/** What else the rider handed in and the report argues from: facts and earlier rides. */
+async function restOf({ files }: EventGiven, { factInputs, history }: Entry): Promise<NamedBytes[]> {
+  const found: NamedBytes[] = [];
+  for (const { name } of factInputs) {
+    const { bytes } = await files.read(name, limits.factsBytes);
+    found.push({ name: `facts/${name.split('/').at(-1)}`, bytes });
+  }
+  if (history === null) return found;
+  for (const [index, place] of (await files.pastFiles(history)).entries()) {
+    const { name, bytes } = await files.read(place, limits.archiveBytes);
+    const below = place === history ? name : place.slice(history.length + 1);
+    found.push({ name: `history/${isPlain(below) ? below : `file-${index + 1}`}`, bytes });
+  }
+  return found;
+}
+
+/** Members of a ZIP bear any name: one that would lead elsewhere, or that no disk takes, is not used. */
+const isPlain = (name: string) => whyNoPath(name) === null && !/[\p{Cc}:*?"<>|]/u.test(name);
+
+/** What only the event as a whole shows about the rider. */
+function togetherIn(record: EventRecord, { number }: EventRow): NamedBytes[] {
+  const lines = togetherSaid(record, number).map(plain);
+  if (lines.length === 0) return [];
+  return [{ name: 'seen-together.txt', bytes: new TextEncoder().encode(`${lines.join('\n')}\n`) }];
 }
 
 /** A case argues from the files that were audited: others under the same names would be another case. */

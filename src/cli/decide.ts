@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { Command, Option } from 'commander';
-import { decisionsFile, decisionsFrom, mattersOf, printDecisions, withDecision } from '../event/decisions.ts';
+import { decisionsFile, decisionsFrom, printDecisions, viewOf, withDecision } from '../event/decisions.ts';
 import { sameNumber } from '../event/event-file.ts';
 import { writeWhole } from '../files/index.ts';
 import { nearest } from '../math/nearest.ts';
@@ -10,13 +10,14 @@ import type { Decision } from '../types.ts';
 import { decisionsIn, recordIn, writeViews } from './event-out.ts';
 import { type EventGiven, eventGiven } from './event-plan.ts';
 import type { Io } from './io.ts';
-import { options } from './options.ts';
+import { options, today } from './options.ts';
 import { remark } from './say.ts';
 import { status } from './status.ts';
 
 interface DecideOptions extends Omit<Decision, 'rider' | 'rule' | 'event' | 'id'> {
   readonly rules?: string;
   readonly out?: string;
+  readonly today?: string;
 }
 
 const examples = `
@@ -72,6 +73,7 @@ export function decideCommand(io: Io, done: (status: number) => void): Command {
     .option('--until <day>', 'until when an explanation that was accepted is taken for granted')
     .addOption(options.rules())
     .option('--out <folder>', 'an audited run whose overview is written anew')
+    .addOption(options.today())
     .addHelpText('after', examples)
     .action(async (named: string, rider: string, rule: string, given: DecideOptions) =>
       done(await run(io, named, rider, rule, given)),
@@ -104,10 +106,11 @@ async function run(
   remark(io, `written: ${decisionsFile} beside the event`);
   if (given.out !== undefined) {
     const record = await recordIn(io, given.out);
-    await writeViews(path.resolve(io.cwd, given.out), record, decisions);
+    const seen = { decisions, before: null, today: given.today ?? today() };
+    await writeViews(path.resolve(io.cwd, given.out), record, seen);
     remark(io, `written: ${path.join(given.out, 'overview.html')}`);
-    const row = record.rows.find(({ number }) => number === entry.number);
-    if (row !== undefined && !mattersOf(row, record.event, decisions, []).some((one) => one.rule === rule)) {
+    const matters = viewOf(record, decisions, null, seen.today).matters.get(entry.number);
+    if (matters?.every((one) => one.rule !== rule)) {
       remark(io, `note: that run has no open finding ${rule} for rider ${entry.number}`);
     }
   }

@@ -4,7 +4,7 @@ import type { EventDisk } from '../event.ts';
 import { filesBelow, limits, readFileSafely, refuseOutside } from '../files/index.ts';
 import { sha256 } from '../math/digest.ts';
 import { Problem } from '../problem.ts';
-import { holdsOtherTable, memberNames, openMember } from '../read/index.ts';
+import { decodeText, holdsOtherTable, memberNames, openMember } from '../read/index.ts';
 import type { NamedBytes } from '../types.ts';
 
 /** A path that goes on into a ZIP as if it were a folder. */
@@ -28,7 +28,7 @@ export class EventFiles implements EventDisk {
 
   async readText(place: string): Promise<{ text: string; sha256: string }> {
     const { bytes } = await this.read(place, limits.factsBytes);
-    return { text: new TextDecoder().decode(bytes), sha256: await sha256(bytes) };
+    return { text: decodeText(bytes), sha256: await sha256(bytes) };
   }
 
   /** The bytes of a file, or of a member of a ZIP. @throws Problem */

@@ -62,15 +62,18 @@ export async function writePart(folder: string, record: EventRecord): Promise<vo
   await writeWhole(path.join(folder, recordFile), printRecord(record));
 }
 
+/** What an overview shows beside the record. */
+export interface Seen {
+  readonly decisions: readonly Decision[];
+  /** The earlier run that it is compared with. */
+  readonly before: EventRecord | null;
+  readonly today: string;
+}
+
 /** Writes the record and everything that is made from it. */
-export async function writeEvent(
-  folder: string,
-  record: EventRecord,
-  decisions: readonly Decision[],
-  before: EventRecord | null,
-): Promise<void> {
+export async function writeEvent(folder: string, record: EventRecord, seen: Seen): Promise<void> {
   const files = {
-    ...(await viewFiles(record, decisions, before)),
+    ...(await viewFiles(record, seen)),
     [marksFile]: printMarks(marksOfEvent(record)),
     // Last: whoever finds the record finds the rest as well.
     [recordFile]: printRecord(record),
@@ -79,22 +82,17 @@ export async function writeEvent(
 }
 
 /** Writes anew what shows decisions, and nothing else. */
-export async function writeViews(
-  folder: string,
-  record: EventRecord,
-  decisions: readonly Decision[],
-): Promise<void> {
-  for (const [name, text] of Object.entries(await viewFiles(record, decisions, null))) {
+export async function writeViews(folder: string, record: EventRecord, seen: Seen): Promise<void> {
+  for (const [name, text] of Object.entries(await viewFiles(record, seen))) {
     await writeWhole(path.join(folder, name), text);
   }
 }
 
 async function viewFiles(
   record: EventRecord,
-  decisions: readonly Decision[],
-  before: EventRecord | null,
+  { decisions, before, today }: Seen,
 ): Promise<Record<string, string>> {
-  const view = viewOf(record, decisions, before === null ? null : changesSince(before, record));
+  const view = viewOf(record, decisions, before === null ? null : changesSince(before, record), today);
   return {
     'overview.html': await renderOverview(view),
     'summary.csv': renderSummaryCsv(view),

@@ -17,6 +17,8 @@ export interface EventGiven {
   /** Rules by folder; null: those of `--rules`, or the shipped ones. */
   readonly sets: RuleSets;
   readonly digest: string;
+  /** What the organiser had better know, though the event can be audited. */
+  readonly remarks: readonly string[];
 }
 
 export interface EventSettings {
@@ -33,12 +35,12 @@ export interface EventSettings {
 export async function eventGiven(io: Io, named: string, settings: EventSettings): Promise<EventGiven> {
   const { source, root } = await sourceOf(io, named);
   const files = new EventFiles(root);
-  const { plan, problems } = await planEvent(source, files);
+  const { plan, problems, remarks } = await planEvent(source, files);
   const found = [...problems];
   const sets = await setsOf(io, files, plan, settings.rules, found);
   if (plan === null || found.length > 0) throw new AggregateError(found);
   const digest = await planDigest(plan, recordHead(plan, sets), settings.redact === true);
-  return { files, plan, sets, digest };
+  return { files, plan, sets, digest, remarks };
 }
 
 async function sourceOf(io: Io, named: string): Promise<{ source: EventSource; root: string }> {

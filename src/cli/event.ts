@@ -12,7 +12,7 @@ import { decisionsIn, earlierGiven, recordIn, writeEvent, writePart } from './ev
 import { type EventGiven, eventGiven } from './event-plan.ts';
 import { type Run, runEntries } from './event-run.ts';
 import type { Io } from './io.ts';
-import { options } from './options.ts';
+import { options, today } from './options.ts';
 import { tallyOn } from './progress.ts';
 import { many, remark } from './say.ts';
 import { type FailOn, failLevels, status } from './status.ts';
@@ -25,6 +25,7 @@ interface EventOptions {
   readonly since?: string;
   readonly jobs?: number;
   readonly part?: string;
+  readonly today?: string;
   readonly failOn: FailOn;
   readonly redact?: true;
 }
@@ -58,6 +59,7 @@ export function eventCommand(io: Io, done: (status: number) => void): Command {
     .addOption(options.earlier())
     .option('--since <folder>', 'an earlier run to compare with: what is new, better, worse, same')
     .addOption(new Option('--jobs <count>', 'submissions audited at once; one a processor').argParser(count))
+    .addOption(options.today())
     .option('--part <part>', 'audit one part of the submissions, like 2/5; merge puts parts together')
     .addOption(
       new Option('--fail-on <level>', 'exit with status 1 from this level on')
@@ -86,7 +88,8 @@ function count(value: string): number {
 
 /** Says what is found. Doubts alone make status 1, so that a script notices them. */
 async function check(io: Io, named: string, given: EventOptions): Promise<number> {
-  const { plan } = await eventGiven(io, named, given);
+  const event = await eventGiven(io, named, given);
+  const { plan } = event;
   const { entries } = plan;
   const having = (has: (entry: (typeof entries)[number]) => boolean) => entries.filter(has).length;
   const absent = entries.filter(({ primary }) => primary === null).map(({ number }) => number);
@@ -100,13 +103,14 @@ async function check(io: Io, named: string, given: EventOptions): Promise<number
       '',
     ].join('\n'),
   );
-  tellUnmatched(io, given, plan.unmatched);
-  return plan.unmatched.length > 0 ? status.reached : status.done;
+  tellDoubts(io, given, event);
+  return plan.unmatched.length > 0 || event.remarks.length > 0 ? status.reached : status.done;
 }
 
-function tellUnmatched(io: Io, { redact }: EventOptions, unmatched: EventRecord['unmatched']): void {
+function tellDoubts(io: Io, { redact }: EventOptions, { plan, remarks }: EventGiven): void {
+  for (const said of remarks) remark(io, `note: ${said}`);
   if (redact) return;
-  for (const { file, why, hint } of unmatched) remark(io, `not matched: ${file}: ${why}. ${hint}.`);
+  for (const { file, why, hint } of plan.unmatched) remark(io, `not matched: ${file}: ${why}. ${hint}.`);
 }
 
 async function run(io: Io, named: string, given: EventOptions, out: string): Promise<number> {
@@ -117,7 +121,7 @@ async function run(io: Io, named: string, given: EventOptions, out: string): Pro
   const decisions = await decisionsIn(event.files.root);
   const folder = path.resolve(io.cwd, out);
   await makeFolder(folder, out);
-  tellUnmatched(io, given, event.plan.unmatched);
+  tellDoubts(io, given, event);
 
   const { rows, reused } = await audited(io, event, given, folder, part);
   const record: EventRecord = {
@@ -129,7 +133,7 @@ async function run(io: Io, named: string, given: EventOptions, out: string): Pro
     unmatched: given.redact ? [] : event.plan.unmatched,
     crossChecks: part === null ? crossChecks(event.plan, rows, event.sets, earlier) : null,
   };
-  if (part === null) await writeEvent(folder, record, decisions, before);
+  if (part === null) await writeEvent(folder, record, { decisions, before, today: given.today ?? today() });
   else await writePart(folder, record);
   const gone = await removeOthers(
     folder,

@@ -10,7 +10,7 @@ import { makeFolder, removeOthers } from './event-folders.ts';
 import { decisionsIn, earlierGiven, recordIn, writeEvent } from './event-out.ts';
 import { eventGiven } from './event-plan.ts';
 import type { Io } from './io.ts';
-import { options } from './options.ts';
+import { options, today } from './options.ts';
 import { type FailOn, failLevels } from './status.ts';
 
 interface MergeOptions {
@@ -18,6 +18,7 @@ interface MergeOptions {
   readonly rules?: string;
   readonly earlier?: readonly string[];
   readonly since?: string;
+  readonly today?: string;
   readonly failOn: FailOn;
   readonly redact?: true;
 }
@@ -45,6 +46,7 @@ export function mergeCommand(io: Io, done: (status: number) => void): Command {
     .addOption(options.rules())
     .addOption(options.earlier())
     .option('--since <folder>', 'an earlier run to compare with: what is new, better, worse, same')
+    .addOption(options.today())
     .addOption(
       new Option('--fail-on <level>', 'exit with status 1 from this level on')
         .choices(failLevels)
@@ -78,7 +80,7 @@ async function run(io: Io, named: string, parts: readonly string[], given: Merge
     unmatched: given.redact ? [] : event.plan.unmatched,
     crossChecks: crossChecks(event.plan, rows, event.sets, earlier),
   };
-  await writeEvent(out, record, decisions, before);
+  await writeEvent(out, record, { decisions, before, today: given.today ?? today() });
   tellGone(io, await removeOthers(out, numbers));
   tell(io, record, before, path.join(given.out, 'overview.html'));
   return eventStatus(record, given.failOn);

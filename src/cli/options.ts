@@ -11,6 +11,11 @@ export const options = {
       '--earlier <file>',
       'an earlier event to compare with: its event.json or fingerprints.json (repeatable)',
     ).argParser(each),
+  today: () =>
+    new Option(
+      '--today <day>',
+      'the day by which an answer is overdue, like 2026-03-14; this one where none is named',
+    ).argParser(day),
   mass: () => new Option('--mass <kg>', "the rider's body mass").argParser(number),
   class: () =>
     new Option('--class <class>', 'whose published records to compare with').choices(['women', 'open']),
@@ -36,6 +41,20 @@ export function each(value: string, before: readonly string[] = []): readonly st
 
 function list(value: string, before: readonly string[] = []): readonly string[] {
   return [...before, ...value.split(',').map((item) => item.trim())];
+}
+
+/** This computer's calendar day. Only a door may look at the clock. */
+export function today(): string {
+  const now = new Date();
+  const two = (value: number) => String(value).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+function day(value: string): string {
+  const known = /^\d{4}-\d\d-\d\d$/.test(value) && !Number.isNaN(Date.parse(value));
+  if (!known || !new Date(value).toISOString().startsWith(value))
+    throw new InvalidArgumentError('Give a day of the calendar, like 2026-03-14.');
+  return value;
 }
 
 function number(value: string): number {

@@ -1,6 +1,15 @@
 import { type Fault, faultsOf, problemsOf } from '../schema.ts';
-import type { Decision, EventRecord, EventRow, EventView, Matter, Standing } from '../types.ts';
+import {
+  type Decision,
+  type EventRecord,
+  type EventRow,
+  type EventView,
+  type Matter,
+  type Standing,
+  standings,
+} from '../types.ts';
 import schema from './decisions.schema.json' with { type: 'json' };
+import { byText } from './entries.ts';
 
 /** The record of questions, answers and decisions, beside the event file. */
 export const decisionsFile = 'decisions.json';
@@ -50,63 +59,66 @@ export function withDecision(decisions: readonly Decision[], change: Decision): 
   return decisions.map((one, index) => (index === at ? { ...one, ...change } : one));
 }
 
-/** What is open comes first: what waits for those who decide before what waits for the rider. */
-export const standings = [
-  'to decide',
-  'to ask',
-  'asked',
-  'decided',
-  'explained',
-] as const satisfies Standing[];
-
 /**
  * Where each matter of a rider stands: every finding that asks for something and stands by itself, and what
- * is missing. A decision changes no measurement and no grade.
+ * is missing; what is open stands first, and of equals what is due first. A decision changes no measurement and
+ * no grade.
  *
  * @param others rules that only the event as a whole raised about this rider
+ * @param today a calendar day: an answer that was due before it is overdue
  */
 export function mattersOf(
   row: EventRow,
   event: EventRecord['event'],
   decisions: readonly Decision[],
   others: readonly string[],
+  today: string,
 ): readonly Matter[] {
   const asking = row.findings.filter(({ level, explainedBy }) => level !== 'note' && explainedBy === null);
   const lacking = row.missing.length > 0 || row.state === 'not audited' ? ['missing'] : [];
   const rules = [...new Set([...asking.map(({ rule }) => rule), ...others, ...lacking])];
   return rules
     .map((rule) => {
-      const decision = decisionOn(row, rule, event, decisions);
-      return { rule, decision, standing: standingOf(decision, event) };
+      const about = decisions.filter((one) => one.rule === rule);
+      const own = about.find((one) => one.rider === row.number && (one.event ?? event.name) === event.name);
+      return { rule, ...(own === undefined ? byEarlier(row, event, about) : byOwn(own, today)) };
     })
-    .sort((a, b) => standings.indexOf(a.standing) - standings.indexOf(b.standing));
+    .sort(
+      (a, b) => standings.indexOf(a.standing) - standings.indexOf(b.standing) || byText(dueOf(a), dueOf(b)),
+    );
 }
 
-/** The decision made here, or an explanation accepted at another event that still holds. */
-function decisionOn(
-  { number, id }: EventRow,
-  rule: string,
-  event: EventRecord['event'],
-  decisions: readonly Decision[],
-): Decision | null {
-  const about = decisions.filter((one) => one.rule === rule);
-  const own = about.find((one) => one.rider === number && (one.event ?? event.name) === event.name);
-  if (own !== undefined) return own;
-  const day = event.race.start?.slice(0, 10);
-  const held = about.find(
-    (one) => id !== null && one.id === id && one.until !== undefined && day !== undefined && day <= one.until,
-  );
-  return held ?? null;
+/** The day an answer is due; none comes after all. */
+const dueOf = ({ decision }: Matter) => decision?.due ?? '~';
+
+type Stand = Pick<Matter, 'standing' | 'decision'>;
+
+function byOwn(decision: Decision, today: string): Stand {
+  const { asked, due, answered, appeal, decision: made } = decision;
+  const standing = (): Standing => {
+    if (appeal === 'open') return 'to decide';
+    if (made === 'explained') return 'explained';
+    if (made !== undefined) return 'decided';
+    if (answered !== undefined) return 'to decide';
+    if (asked === undefined) return 'to ask';
+    return due !== undefined && due < today ? 'overdue' : 'asked';
+  };
+  return { standing: standing(), decision };
 }
 
-function standingOf(decision: Decision | null, { name }: EventRecord['event']): Standing {
-  if (decision === null) return 'to ask';
-  if (decision.event !== undefined && decision.event !== name) return 'explained';
-  if (decision.appeal === 'open') return 'to decide';
-  if (decision.decision === 'explained') return 'explained';
-  if (decision.decision !== undefined) return 'decided';
-  if (decision.answered !== undefined) return 'to decide';
-  return decision.asked === undefined ? 'to ask' : 'asked';
+/** The explanation accepted at another event that holds longest: shown also when it holds no longer. */
+function byEarlier(
+  { id }: EventRow,
+  { name, race }: EventRecord['event'],
+  about: readonly Decision[],
+): Stand {
+  const accepted = about
+    .filter((one) => id !== null && one.id === id && (one.event ?? name) !== name && one.until !== undefined)
+    .sort((a, b) => byText(b.until!, a.until!));
+  const decision = accepted[0] ?? null;
+  const day = race.start?.slice(0, 10);
+  const holds = decision !== null && day !== undefined && day <= decision.until!;
+  return { standing: holds ? 'explained' : 'to ask', decision };
 }
 
 /** A record with what people did about it. */
@@ -114,6 +126,7 @@ export function viewOf(
   record: EventRecord,
   decisions: readonly Decision[],
   changes: EventView['changes'],
+  today: string,
 ): EventView {
   const shared = record.crossChecks?.shared ?? [];
   const raised = ({ number }: EventRow) =>
@@ -121,7 +134,7 @@ export function viewOf(
       .filter(({ a, b, level }) => level !== 'note' && (a.number === number || b.number === number))
       .map(({ rule }) => rule);
   const matters = record.rows.map(
-    (row) => [row.number, mattersOf(row, record.event, decisions, raised(row))] as const,
+    (row) => [row.number, mattersOf(row, record.event, decisions, raised(row), today)] as const,
   );
-  return { record, matters: new Map(matters), changes };
+  return { record, matters: new Map(matters), changes, today };
 }

@@ -33,12 +33,15 @@ export function draftEntries(
     .sort((a, b) => byNumber(a.number, b.number));
 }
 
+/** By code unit, as every system has it. */
+export const byText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
+
 /** 2 before 11, and B7 after both. */
 export function byNumber(a: string, b: string): number {
   const [x, y] = [Number(a), Number(b)];
   if (Number.isNaN(x) !== Number.isNaN(y)) return Number.isNaN(x) ? 1 : -1;
   if (!Number.isNaN(x) && x !== y) return x - y;
-  return a < b ? -1 : a > b ? 1 : 0;
+  return byText(a, b);
 }
 
 function draft(file: EventFile, rider: EventRider, found: Matched | undefined): DraftEntry {
@@ -95,4 +98,28 @@ function lineOf({ secondRecordings }: EventTerms): Entry['secondsAbove'] {
 
 function present(fields: Readonly<Record<string, unknown>>): object {
   return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
+}
+
+/** Second recordings that the event asks for and that nobody can be asked for, since something is not known. */
+export function unaskable(file: EventFile, entries: readonly Entry[]): readonly string[] {
+  const categories = [...new Set(entries.map(({ category }) => category))];
+  return categories.flatMap((category) => {
+    const members = entries.filter((one) => one.category === category);
+    const { secondRecordings } = termsOf(file, category ?? undefined);
+    const of = category === null ? '' : ` of category ${category}`;
+    const said: string[] = [];
+    if (secondRecordings?.top !== undefined && members.every(({ place }) => place === null)) {
+      said.push(
+        `the first ${secondRecordings.top}${of} are asked for a second recording, but no place is known: give the results`,
+      );
+    }
+    const light = members.filter(({ rider, primary }) => primary !== null && rider.massKg === undefined);
+    if (secondRecordings?.aboveWattsPerKg !== undefined && light.length > 0) {
+      const numbers = light.map(({ number }) => number).join(', ');
+      said.push(
+        `whoever rides above ${secondRecordings.aboveWattsPerKg} W/kg${of} is asked for a second recording, but the body mass of these is not known: ${numbers}`,
+      );
+    }
+    return said;
+  });
 }

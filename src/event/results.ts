@@ -6,27 +6,25 @@ import { numberPattern, sameNumber, whyNoPath } from './event-file.ts';
 /** Lines beyond which a list is no results list. */
 const mostLines = 20_000;
 
-/** What a column may hold, by the heading that people give it. */
-const headings: Readonly<Record<string, Column>> = {
-  number: 'number',
-  no: 'number',
-  'no.': 'number',
-  bib: 'number',
-  place: 'place',
-  rank: 'place',
-  name: 'name',
-  rider: 'name',
-  id: 'id',
-  licence: 'id',
-  license: 'id',
-  category: 'category',
-  primary: 'primary',
-  second: 'seconds',
-  seconds: 'seconds',
-  history: 'history',
-  facts: 'facts',
+/** What a column may hold, by the headings that people give it. */
+const columnNames: Readonly<Record<Column, readonly string[]>> = {
+  number: ['number', 'no', 'no.', '#', 'bib', 'bib number', 'bib no', 'plate', 'race number', 'rider number'],
+  place: ['place', 'rank', 'pos', 'position'],
+  name: ['name', 'rider', 'rider name', 'full name'],
+  id: ['id', 'licence', 'license', 'uci id'],
+  category: ['category', 'cat', 'class'],
+  primary: ['primary'],
+  seconds: ['second', 'seconds'],
+  history: ['history'],
+  facts: ['facts'],
 };
 type Column = 'number' | 'place' | 'name' | 'id' | 'category' | 'primary' | 'seconds' | 'history' | 'facts';
+
+const headings: ReadonlyMap<string, Column> = new Map(
+  (Object.keys(columnNames) as Column[]).flatMap((column) =>
+    columnNames[column].map((name) => [name, column] as const),
+  ),
+);
 
 /**
  * The riders of a results list: a table with headings, parted by comma, semicolon or tab. Only the number is
@@ -36,14 +34,17 @@ export function resultsFrom(
   text: string,
   where: string,
 ): { riders: readonly EventRider[]; problems: readonly Problem[] } {
-  const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\n|\r/);
+  const lines = text.split(/\r\n|\n|\r/);
   if (lines.length > mostLines) {
     return { riders: [], problems: [wrong(where, 1, `there are more than ${mostLines} lines`)] };
   }
-  const head = lines[0] ?? '';
+  // Spreadsheets may write the mark between cells above the headings: "sep=;".
+  if (/^sep=.$/.test(lines[0]!)) lines[0] = '';
+  const top = lines.findIndex((line) => line.trim() !== '');
+  const head = lines[top] ?? '';
   const mark = ['\t', ';', ','].find((one) => head.includes(one)) ?? ',';
   const names = cells(head, mark).map((cell) => cell.trim().toLowerCase());
-  const columns = names.map((name) => (Object.hasOwn(headings, name) ? headings[name]! : null));
+  const columns = names.map((name) => headings.get(name) ?? null);
   if (!columns.includes('number')) {
     const near = names.map((name) => nearest(name, ['number'])).find((one) => one !== null);
     const hint =
@@ -56,7 +57,7 @@ export function resultsFrom(
   const problems: Problem[] = [];
   const seen = new Map<string, number>();
   for (const [index, line] of lines.entries()) {
-    if (index === 0 || line.trim() === '') continue;
+    if (index <= top || line.trim() === '') continue;
     const { rider, faults } = riderOf(cells(line, mark), columns);
     const before = seen.get(sameNumber(rider.number));
     if (before !== undefined) faults.push(`line ${before} bears the number ${rider.number} too`);

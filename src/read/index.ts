@@ -5,6 +5,7 @@ import type { Parsed } from './format.ts';
 import type { Content, Unreadable } from './sniff.ts';
 import { type Unpacked, unpack } from './unpack.ts';
 
+export { decodeText } from './text.ts';
 export { holdsOtherTable, isArchive, memberNames, openArchive, openMember } from './unpack.ts';
 
 /**

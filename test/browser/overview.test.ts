@@ -21,7 +21,7 @@ function eventOf(count: number): Promise<string> {
       ...(i % 5 === 0 ? { grade: 'query', findings: [finding('late-drift', 'query', 9 + (i % 7))] } : {}),
     }),
   );
-  return renderOverview(viewOf(recordOf(rows), [], null));
+  return renderOverview(viewOf(recordOf(rows), [], null, '2026-03-20'));
 }
 
 describe.skipIf(browser === null)('the overview in a browser', () => {

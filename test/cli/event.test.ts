@@ -205,6 +205,18 @@ describe('event', () => {
     expect(await asks({ aboveWattsPerKg: 19 })).toEqual([0, 0]);
   });
 
+  it('says which second recordings it cannot ask for, as long as something is not known', async () => {
+    const event = eventOf(['5', '30'], { secondRecordings: { top: 3, aboveWattsPerKg: 4 } });
+    const { status, err } = await run(['event', event, '--check']);
+    expect(status).toBe(1);
+    expect(err).toContain('the first 3 are asked for a second recording, but no place is known');
+    const known = eventOf(['5', '30'], {
+      secondRecordings: { top: 3, aboveWattsPerKg: 4 },
+      riders: ['5', '30'].map((number, i) => ({ number, place: i + 1, facts: { massKg: 70 } })),
+    });
+    expect(await run(['event', known, '--check'])).toMatchObject({ status: 0, err: '' });
+  });
+
   it('compares with earlier events by fingerprints that name nobody', async () => {
     const [before, now] = [eventOf(['11'], { name: 'Round 0' }), eventOf(['26'])];
     await run(['event', before, '--out', path.join(before, 'out')]);
@@ -308,7 +320,13 @@ describe('decide and case', () => {
     const out = path.join(event, 'out');
     await run(['event', event, '--out', out]);
     const decide = (...more: string[]) => run(['decide', event, '28', 'dead-cadence', ...more]);
-    expect(await decide('--asked', '2025-08-24', '--due', '2025-08-27')).toMatchObject({ status: 0 });
+    const sent = ['--asked', '2025-08-24', '--due', '2025-08-27', '--out', out];
+    const overview = () => readFileSync(path.join(out, 'overview.html'), 'utf8');
+    expect(await decide(...sent, '--today', '2025-08-27')).toMatchObject({ status: 0 });
+    expect(overview()).toContain('answer awaited (due 2025-08-27)');
+    await run(['event', event, '--out', out, '--today', '2025-08-28']);
+    expect(overview()).toContain('<strong>answer overdue</strong> (due 2025-08-27)');
+    expect(await decide('--today', '2025-02-29')).toMatchObject({ status: 2, out: '' });
     expect(await decide('--decision', 'stands')).toMatchObject({
       status: 2,
       err: expect.stringContaining('“by”'),
@@ -325,7 +343,7 @@ describe('decide and case', () => {
       '--out',
       out,
     );
-    expect(readFileSync(path.join(out, 'overview.html'), 'utf8')).toContain('explanation accepted');
+    expect(overview()).toContain('explanation accepted');
     expect(record(out).rows.find((row: { number: string }) => row.number === '28').grade).toBe('query');
 
     const packed = path.join(event, 'case');
@@ -338,6 +356,9 @@ describe('decide and case', () => {
     }
     expect(sums).toHaveLength(Object.keys(found).length - 1);
     expect(found['recordings/primary/primary.fit']).toBeDefined();
+    const facts = path.join(event, 'riders', '28', 'rider.json');
+    if (existsSync(facts))
+      expect(found['facts/rider.json']).toBe(contents(path.dirname(facts))['rider.json']);
 
     cpSync(sample('riders', '33', 'primary.fit'), path.join(event, 'riders', '28', 'primary.fit'));
     expect(await run(['case', event, '28', '--from', out, '--out', packed])).toMatchObject({

@@ -7,14 +7,17 @@ import { finding, recordOf, rowOf } from './make.ts';
 const row = rowOf('14', { id: 'L-14', grade: 'refer', findings: [finding('late-drift', 'refer')] });
 const { event } = recordOf([]);
 const standing = (more: Partial<Decision>) =>
-  mattersOf(row, event, [{ rider: '14', rule: 'late-drift', ...more }], [])[0]?.standing;
+  mattersOf(row, event, [{ rider: '14', rule: 'late-drift', ...more }], [], '2026-03-20')[0]?.standing;
 
 describe('decisions', () => {
   it('move a matter from asking to deciding to decided', () => {
-    expect(mattersOf(row, event, [], [])).toEqual([
+    expect(mattersOf(row, event, [], [], '2026-03-20')).toEqual([
       { rule: 'late-drift', standing: 'to ask', decision: null },
     ]);
     expect(standing({ asked: '2026-03-15' })).toBe('asked');
+    expect(standing({ asked: '2026-03-15', due: '2026-03-20' })).toBe('asked');
+    expect(standing({ asked: '2026-03-15', due: '2026-03-19' })).toBe('overdue');
+    expect(standing({ asked: '2026-03-15', due: '2026-03-19', answered: '2026-03-21' })).toBe('to decide');
     expect(standing({ asked: '2026-03-15', answered: '2026-03-16' })).toBe('to decide');
     expect(standing({ decision: 'stands' })).toBe('decided');
     expect(standing({ decision: 'does not stand', appeal: 'open' })).toBe('to decide');
@@ -26,6 +29,20 @@ describe('decisions', () => {
     expect(standing({ ...accepted, until: '2026-03-14' })).toBe('explained');
     expect(standing({ ...accepted, until: '2026-03-13' })).toBe('to ask');
     expect(standing({ ...accepted, until: '2026-12-31', id: 'L-15' })).toBe('to ask');
+  });
+
+  it('show an explanation that was accepted also when it holds no longer', () => {
+    const once: Decision = {
+      event: 'Round 0',
+      id: 'L-14',
+      rider: '9',
+      rule: 'late-drift',
+      decision: 'explained',
+      until: '2026-03-13',
+    };
+    expect(mattersOf(row, event, [once], [], '2026-03-20')).toEqual([
+      { rule: 'late-drift', standing: 'to ask', decision: once },
+    ]);
   });
 
   it('never reach a rider through a number that another event gave to somebody else', () => {

@@ -56,6 +56,15 @@ describe('a results list', () => {
     expect(riders).toEqual([{ number: '17', place: 1, name: 'Ash; Bo "B"' }, { number: '18' }]);
   });
 
+  it('reads what spreadsheets write: a mark between cells above the headings, lines left empty, other headings', () => {
+    const { riders, problems } = resultsFrom(
+      'sep=;\r\n\r\nBib;Pos;Rider name;Cat\r\n17;3;A. Bee;B\r\n',
+      'r.csv',
+    );
+    expect(problems).toEqual([]);
+    expect(riders).toEqual([{ number: '17', place: 3, name: 'A. Bee', category: 'B' }]);
+  });
+
   it('says which lines are wrong, all at once', () => {
     const { problems } = resultsFrom('number,primary\n17,../x.fit\n17,\n../../x,\n', 'r.csv');
     expect(problems.map(sentence)).toEqual([

@@ -1,4 +1,4 @@
-import type { EventRow, EventView, Matter, Standing } from '../../types.ts';
+import type { EventRow, EventView, Matter } from '../../types.ts';
 import { script } from '../client/overview-script.ts';
 import { type Hole, html, type Markup } from '../markup.ts';
 import { said } from '../page/said.ts';
@@ -7,23 +7,23 @@ import { levelWords } from '../words/grade.ts';
 import { counted } from '../words/number.ts';
 import { foreignText } from '../words/sentence.ts';
 import { miniature } from './miniature.ts';
+import { gravity, inOrder, urgency } from './order.ts';
 import { style } from './style.ts';
 import {
   changeWords,
   countsSaid,
   crossCheckLines,
+  doneSaid,
+  effectInShort,
   gradeSaid,
   lackSaid,
   numberSaid,
+  onlyOfEvent,
   openSaid,
   reachInShort,
   standingWords,
   titleOf,
 } from './words.ts';
-
-/** What is open first; what needs nobody last. */
-const standingOrder: readonly Standing[] = ['to decide', 'to ask', 'asked', 'decided', 'explained'];
-const gradeOrder = ['refer', 'query', 'incomplete', 'clear'];
 
 /**
  * The event on one page: every submission a row, what is open first. It works from disk, and for all that it
@@ -36,14 +36,11 @@ export async function renderOverview(view: EventView): Promise<string> {
   return shell(`Overview: ${name}`, body, { style, script });
 }
 
-function head({ record, matters, changes }: EventView): Markup {
-  const standings = [...matters.values()].flat().map(({ standing }) => standing);
-  const open = openSaid(standings);
+function head(view: EventView): Markup {
+  const { record, changes } = view;
   const gone = [...(changes ?? [])].filter(([, change]) => change === 'gone').map(([number]) => number);
   const { tool, part } = record;
-  return html`<h1>${record.event.name}</h1><p class="lead">${counted(record.rows.length, 'submission')}. ${countsSaid(record)}. ${
-    open === null ? 'Nothing is open.' : `Open: ${open}.`
-  }</p>${part !== null && html`<p>This is part ${part.index} of ${part.of}.</p>`}${
+  return html`<h1>${record.event.name}</h1><p class="lead">${counted(record.rows.length, 'submission')}. ${countsSaid(record)}. ${openSaid(view)}</p>${part !== null && html`<p>This is part ${part.index} of ${part.of}.</p>`}${
     gone.length > 0 && html`<p>No longer there since the earlier run: ${gone.join(', ')}.</p>`
   }<p>A flag is a question, not a verdict. Each rider’s report shows the evidence, the innocent explanations and what would settle it.</p><p class="quiet">Pictures: the number with its interval and the limits; shaded, where honest submissions lie; below, where nine in ten of the field lie, and its median. Made by ${tool.name} ${tool.version}.</p>`;
 }
@@ -85,7 +82,8 @@ function tools({ record, matters }: EventView): Markup {
   )}<button type="reset">Show all</button><output></output></form>`;
 }
 
-function table({ record, matters, changes }: EventView): Markup {
+function table(view: EventView): Markup {
+  const { record, changes } = view;
   const withCategory = record.rows.some(({ category }) => category !== null);
   const withPlace = record.rows.some(({ place }) => place !== null);
   const columns = [
@@ -99,36 +97,28 @@ function table({ record, matters, changes }: EventView): Markup {
     ['stands', 'Stands'],
     ...(changes === null ? [] : [['few', 'Since']]),
   ] as const;
-  const lines = record.rows.map((row) => ({ row, matters: matters.get(row.number) ?? [] }));
-  lines.sort((a, b) => weight(a.row, a.matters) - weight(b.row, b.matters));
   const cells = (row: EventRow, own: readonly Matter[]): Hole => [
     rider(row),
     withCategory && html`<td role="cell" class="few">${row.category}</td>`,
     withPlace && html`<td role="cell" class="few" data-key="${row.place ?? ''}">${row.place}</td>`,
     grade(row),
     html`<td role="cell" class="few" data-key="${row.reach.judged}">${reachInShort(row)}</td>`,
-    html`<td role="cell" class="seen">${seen(record, row)}</td>`,
+    html`<td role="cell" class="seen">${seen(record, row, own)}</td>`,
     html`<td role="cell" class="shown" data-key="${row.findings[0]?.rule ?? ''}">${miniature(record, row)}</td>`,
-    html`<td role="cell" class="stands" data-key="${own.length === 0 ? '' : standingOrder.indexOf(own[0]!.standing)}">${stands(record, own)}</td>`,
+    html`<td role="cell" class="stands" data-key="${own.length === 0 ? '' : urgency(own)}">${stands(record, own)}</td>`,
     changes !== null &&
       html`<td role="cell" class="few">${changeWords[changes.get(row.number) ?? 'new']}</td>`,
   ];
   return html`<div class="scroll" role="group" tabindex="0" aria-labelledby="all"><table id="submissions" role="table"><thead role="rowgroup"><tr role="row">${columns.map(
     ([kind, column]) =>
       html`<th role="columnheader" scope="col" class="${kind}"><button type="button">${column}</button></th>`,
-  )}</tr></thead><tbody role="rowgroup">${lines.map(
-    ({ row, matters: own }) =>
+  )}</tr></thead><tbody role="rowgroup">${inOrder(view).map(
+    ({ row, own }) =>
       html`<tr role="row" id="rider-${row.number}" data-grade="${gradeSaid(row)}" data-rules="${rulesOf(row)}" data-category="${row.category ?? ''}" data-open="${own.map(({ standing }) => standingWords[standing]).join('@')}">${cells(row, own)}</tr>`,
   )}</tbody></table></div>`;
 }
 
 const rulesOf = ({ findings }: EventRow) => findings.map(({ rule }) => rule).join('@');
-
-/** What is open, then the grade; equal ones stay in the order of their numbers. */
-function weight({ grade: own, state }: EventRow, [first]: readonly Matter[]): number {
-  const standing = first === undefined ? standingOrder.length : standingOrder.indexOf(first.standing);
-  return standing * 10 + (state === 'audited' ? gradeOrder.indexOf(own) : 2);
-}
 
 function rider({ number, name, report }: EventRow): Markup {
   const shown = html`${number}${name !== null && html` <bdi>${foreignText(name)}</bdi>`}`;
@@ -139,31 +129,36 @@ function rider({ number, name, report }: EventRow): Markup {
 
 function grade(row: EventRow): Markup {
   const lacks = row.state !== 'audited' || row.grade === 'incomplete';
-  const key = gradeOrder.indexOf(row.grade) + (row.state === 'audited' ? 0 : 0.5);
-  return html`<td role="cell" class="grade ${lacks ? 'lacks' : row.grade}" data-key="${key}">${gradeSaid(row)}</td>`;
+  return html`<td role="cell" class="grade ${lacks ? 'lacks' : row.grade}" data-key="${gravity(row)}">${gradeSaid(row)}</td>`;
 }
 
-function seen(record: EventView['record'], row: EventRow): Markup {
+function seen(record: EventView['record'], row: EventRow, own: readonly Matter[]): Markup {
   const lack = lackSaid(row);
   const shown = row.findings
     .filter(({ explainedBy }) => explainedBy === null)
-    .map(
-      (one) =>
-        html`<li title="${one.claim}">${titleOf(record, one.rule)} ${numberSaid(one)} <span class="quiet">${levelWords[one.level]}</span></li>`,
-    );
-  return html`<ul>${shown}${lack !== null && html`<li>${said(lack)}</li>`}</ul>`;
+    .map((one) => {
+      const common = effectInShort(record, row, one.rule);
+      return html`<li title="${one.claim}">${titleOf(record, one.rule)} ${numberSaid(one)} <span class="quiet">${levelWords[one.level]}${
+        common !== null && html`, ${common}`
+      }</span></li>`;
+    });
+  const together = onlyOfEvent(row, own).map(
+    (rule) =>
+      html`<li>${titleOf(record, rule)} <span class="quiet">seen <a href="#together">only together</a></span></li>`,
+  );
+  return html`<ul>${shown}${together}${lack !== null && html`<li>${said(lack)}</li>`}</ul>`;
 }
 
 function stands(record: EventView['record'], own: readonly Matter[]): Markup {
-  const lines = own.map(({ rule, standing, decision }) => {
-    const more = [
-      decision?.due !== undefined && standing === 'asked' ? `due ${decision.due}` : null,
-      decision?.decision ?? null,
-      decision?.by === undefined ? null : `by ${decision.by}`,
-      decision?.appeal === undefined ? null : `appeal ${decision.appeal}`,
-      decision?.until === undefined ? null : `until ${decision.until}`,
-    ].filter((one) => one !== null);
-    return html`<li title="${decision?.why ?? ''}">${standingWords[standing]}${more.length > 0 && ` (${more.join(', ')})`} <span class="quiet">${titleOf(record, rule)}</span></li>`;
+  const lines = own.map((matter) => {
+    const { rule, standing, decision } = matter;
+    const done = doneSaid(matter, record.event.name);
+    const stand = standingWords[standing];
+    const marked = standing === 'overdue' ? html`<strong>${stand}</strong>` : stand;
+    const whole = html`${marked}${done.length > 0 && ` (${done.join(', ')})`} <span class="quiet">${titleOf(record, rule)}</span>`;
+    return decision?.why === undefined
+      ? html`<li>${whole}</li>`
+      : html`<li title="${decision.why}">${whole}</li>`;
   });
   return html`<ul>${lines}</ul>`;
 }

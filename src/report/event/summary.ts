@@ -3,13 +3,17 @@ import { showable } from '../clean.ts';
 import { csvRow } from '../csv.ts';
 import { text as markdownText } from '../markdown.ts';
 import { plain, type Sentence } from '../words/sentence.ts';
+import { answerDue, inOrder } from './order.ts';
 import {
   changeWords,
   countsSaid,
   crossCheckLines,
+  doneSaid,
+  effectInShort,
   gradeSaid,
   lackSaid,
   numberSaid,
+  onlyOfEvent,
   openSaid,
   reachInShort,
   riderSaid,
@@ -34,17 +38,17 @@ const head = [
   'query',
   'note',
   'open',
+  'answer due',
   'since',
   'why not audited',
   'report',
 ] as const;
 
-/** One row a submission, for a spreadsheet. */
+/** One row a submission, for a spreadsheet: what is open first. */
 export function renderSummaryCsv(view: EventView): string {
-  const rows = view.record.rows.map((row) => {
+  const rows = inOrder(view).map(({ row, own }) => {
     const of = (level: string) =>
       row.findings.filter((one) => one.level === level).map(({ rule, subject }) => `${rule} (${subject})`);
-    const matters = view.matters.get(row.number) ?? [];
     const change = view.changes?.get(row.number);
     return [
       row.number,
@@ -59,7 +63,8 @@ export function renderSummaryCsv(view: EventView): string {
       of('refer').join('; '),
       of('query').join('; '),
       of('note').join('; '),
-      matters.map(({ rule, standing }) => `${rule}: ${standingWords[standing]}`).join('; '),
+      own.map(({ rule, standing }) => `${rule}: ${standingWords[standing]}`).join('; '),
+      answerDue(own) ?? '',
       change === undefined ? '' : changeWords[change],
       row.why ?? '',
       row.report === null ? '' : `${row.report}/report.html`,
@@ -70,12 +75,11 @@ export function renderSummaryCsv(view: EventView): string {
 
 /** The event on one page of Markdown: what is open first, then every grade. */
 export function renderSummaryMarkdown(view: EventView): string {
-  const { record, matters } = view;
-  const open = openSaid([...matters.values()].flat().map(({ standing }) => standing));
+  const { record } = view;
   const lines = [
     `# ${markdownText(record.event.name)}`,
     '',
-    `${record.rows.length} submissions. ${countsSaid(record)}. ${open === null ? 'Nothing is open.' : `Open: ${open}.`}`,
+    `${record.rows.length} submissions. ${countsSaid(record)}. ${openSaid(view)}`,
     '',
     'A flag is a question, not a verdict. Each rider’s report shows the evidence and its innocent explanations.',
     ...part(
@@ -100,21 +104,33 @@ function part(title: string, lines: readonly string[]): string[] {
 
 const text = (sentence: Sentence) => markdownText(plain(sentence));
 
-function asking({ record, matters }: EventView): string[] {
-  const rows = record.rows.filter(
-    (row) => row.grade !== 'clear' || (matters.get(row.number) ?? []).length > 0,
-  );
-  if (rows.length === 0) return [];
-  const shown = rows.slice(0, mostRows).map((row) => {
+function asking(view: EventView): string[] {
+  const { record } = view;
+  const lines = inOrder(view).filter(({ row, own }) => row.grade !== 'clear' || own.length > 0);
+  if (lines.length === 0) return [];
+  const shown = lines.slice(0, mostRows).map(({ row, own }) => {
     const seen = row.findings
       .filter(({ level, explainedBy }) => level !== 'note' && explainedBy === null)
-      .map((one) => `${titleOf(record, one.rule)} ${numberSaid(one)}`.trim());
+      .map((one) => {
+        const common = effectInShort(record, row, one.rule);
+        return (
+          `${titleOf(record, one.rule)} ${numberSaid(one)}`.trim() + (common === null ? '' : ` (${common})`)
+        );
+      });
     const lack = lackSaid(row);
-    const said = [...seen.map((one) => markdownText(one)), ...(lack === null ? [] : [text(lack)])].join('; ');
-    const standing = (matters.get(row.number) ?? [])[0]?.standing;
-    return `| ${text(riderSaid(row))} | ${gradeSaid(row)} | ${reachInShort(row)} | ${said} | ${standing === undefined ? '' : standingWords[standing]} |`;
+    const together = onlyOfEvent(row, own).map((rule) => titleOf(record, rule));
+    const said = [
+      ...[...seen, ...together].map((one) => markdownText(one)),
+      ...(lack === null ? [] : [text(lack)]),
+    ].join('; ');
+    const first = own[0];
+    const stands =
+      first === undefined
+        ? ''
+        : [standingWords[first.standing], ...doneSaid(first, record.event.name)].map(markdownText).join(', ');
+    return `| ${text(riderSaid(row))} | ${gradeSaid(row)} | ${reachInShort(row)} | ${said} | ${stands} |`;
   });
-  const more = rows.length - shown.length;
+  const more = lines.length - shown.length;
   return [
     '| rider | grade | checks made | what was seen | stands |',
     '| --- | --- | --- | --- | --- |',

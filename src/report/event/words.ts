@@ -1,24 +1,30 @@
 import type {
   Change,
+  CrossChecks,
   EventFinding,
   EventRecord,
   EventRow,
+  EventView,
   FieldEffect,
   FieldRange,
+  Matter,
   RepeatedDifference,
   SharedContent,
   SharedDevice,
   Standing,
 } from '../../types.ts';
+import { shorten, showable } from '../clean.ts';
 import { gradeWord } from '../words/grade.ts';
 import { requirementNames } from '../words/names.ts';
 import { counted, duration, number, quantity, range } from '../words/number.ts';
-import { foreign, join, list, type Sentence, say } from '../words/sentence.ts';
+import { foreign, foreignText, join, list, type Sentence, say } from '../words/sentence.ts';
+import { answerDue } from './order.ts';
 
 /** Every sentence that is said of an event as a whole. */
 
 /** Where a matter stands between people, in few words. */
 export const standingWords: Readonly<Record<Standing, string>> = {
+  overdue: 'answer overdue',
   'to decide': 'to decide',
   'to ask': 'to ask',
   asked: 'answer awaited',
@@ -58,9 +64,13 @@ export function reachInShort({ reach }: EventRow): string {
   return `${reach.judged} of ${reach.judged + reach.notApplicable + reach.failed}`;
 }
 
+/** Characters of a sentence that says why nothing was audited. */
+const longestWhy = 400;
+
 /** Why a row has nothing to show, or what the event requires and does not have; null when all is there. */
 export function lackSaid({ why, missing }: EventRow): Sentence | null {
-  if (why !== null) return [foreign(why)];
+  // A sentence of ours with names of files in it: longer than a name may be, and not theirs to quote.
+  if (why !== null) return [shorten(showable(why), longestWhy)];
   if (missing.length === 0) return null;
   return say`Missing: ${list(missing.map((one) => requirementNames[one]))}.`;
 }
@@ -111,6 +121,18 @@ export function effectSaid(record: EventRecord, { category, rule, of, riders }: 
   return say`${titleOf(record, rule)}: ${counted(riders.length, 'submission')} of ${number(of)}${ofCategory(category)}. So many at once say more about the event than about the riders. ${cause}`;
 }
 
+/** The same beside a rider who shares it; null where the finding is the rider's alone. */
+export function effectInShort(
+  { crossChecks }: EventRecord,
+  { number: bib }: EventRow,
+  rule: string,
+): string | null {
+  const found = crossChecks?.effects.find((one) => one.rule === rule && one.riders.includes(bib));
+  return found === undefined
+    ? null
+    : `as of ${number(found.riders.length)} of ${number(found.of)}: look at the event first`;
+}
+
 export function repeatedSaid(
   record: EventRecord,
   { number: bib, rule, values }: RepeatedDifference,
@@ -145,12 +167,66 @@ export function crossCheckLines(
   ];
 }
 
-/** "3 to decide, 5 to ask, 2 answer awaited"; null when nothing is open. */
-export function openSaid(standings: readonly Standing[]): string | null {
-  const open = (['to decide', 'to ask', 'asked'] as const)
-    .map((standing) => [standing, standings.filter((one) => one === standing).length] as const)
-    .filter(([, count]) => count > 0);
-  return open.length === 0
-    ? null
-    : open.map(([standing, count]) => `${number(count)} ${standingWords[standing]}`).join(', ');
+/** Rules that only the event as a whole raised about a rider. */
+export function onlyOfEvent({ findings }: EventRow, matters: readonly Matter[]): readonly string[] {
+  const own = new Set(['missing', ...findings.map(({ rule }) => rule)]);
+  return matters.map(({ rule }) => rule).filter((rule) => !own.has(rule));
+}
+
+/** What only the event shows about one rider, in words that name no other. */
+export function togetherSaid(record: EventRecord, bib: string): readonly Sentence[] {
+  const { crossChecks } = record;
+  if (crossChecks === null) return [];
+  const own = (riders: readonly string[]) => riders.includes(bib);
+  const masked = (other: string) => (other === bib ? bib : 'another rider');
+  const hidden: CrossChecks = {
+    ...crossChecks,
+    effects: crossChecks.effects.filter(({ riders }) => own(riders)),
+    shared: crossChecks.shared
+      .filter(({ a, b }) => a.number === bib || b.number === bib)
+      .map((one) => ({
+        ...one,
+        a: { ...one.a, number: masked(one.a.number) },
+        b: { ...one.b, number: one.b.number === null ? null : masked(one.b.number) },
+      })),
+    devices: crossChecks.devices
+      .filter(({ riders }) => own(riders))
+      .map((one) => ({ ...one, riders: [...new Set(one.riders.map(masked))] })),
+    repeated: crossChecks.repeated.filter(({ number: other }) => other === bib),
+  };
+  return crossCheckLines({ ...record, crossChecks: hidden }).map(({ said }) => said);
+}
+
+/** What people did about a matter, in a few words: "due 2026-03-18", "explained, by jury, until 2026-09-30". */
+export function doneSaid({ standing, decision }: Matter, event: string): readonly string[] {
+  if (decision === null) return [];
+  const elsewhere = decision.event !== undefined && decision.event !== event;
+  const { due, decision: made, by, appeal, until } = decision;
+  return [
+    due !== undefined && (standing === 'asked' || standing === 'overdue') ? `due ${due}` : null,
+    made ?? null,
+    elsewhere ? `at ${foreignText(decision.event!)}` : null,
+    by === undefined ? null : `by ${foreignText(by)}`,
+    appeal === undefined ? null : `appeal ${appeal}`,
+    until === undefined ? null : `until ${until}`,
+  ].filter((one) => one !== null);
+}
+
+/** How many matters stand so: "3 to decide", "1 answer awaited". */
+const openCounts = {
+  overdue: (count: number) => `${counted(count, 'answer')} overdue`,
+  'to decide': (count: number) => `${number(count)} to decide`,
+  'to ask': (count: number) => `${number(count)} to ask`,
+  asked: (count: number) => `${counted(count, 'answer')} awaited`,
+} as const satisfies Partial<Record<Standing, unknown>>;
+
+/** "Open on 2026-03-20: 1 answer overdue, 3 to decide."; the day where it matters: where answers are due. */
+export function openSaid({ matters, today }: EventView): string {
+  const all = [...matters.values()].flat();
+  const counts = (Object.keys(openCounts) as (keyof typeof openCounts)[])
+    .map((standing) => [standing, all.filter((one) => one.standing === standing).length] as const)
+    .filter(([, count]) => count > 0)
+    .map(([standing, count]) => openCounts[standing](count));
+  if (counts.length === 0) return 'Nothing is open.';
+  return `Open${answerDue(all) === null ? '' : ` on ${today}`}: ${counts.join(', ')}.`;
 }
