@@ -31,6 +31,7 @@ export interface Parts {
   readonly otherInputs: Report['inputs'];
   readonly windowGiven: boolean;
   readonly sections: Report['sections'];
+  readonly setPoints: Report['setPoints'];
   readonly steps: readonly Step[];
   readonly unreadable: Report['submission']['unreadable'];
   readonly measurements: readonly Measurement[];
@@ -83,6 +84,7 @@ export function assemble(parts: Parts): Report {
     findings: parts.findings,
     measurements: parts.measurements.map(summarise),
     sections: parts.sections,
+    setPoints: parts.setPoints,
     alignment: all.seconds.map(({ alignment }) => rounded(alignment)),
     steps: parts.steps,
     charts: [traces(all), ...chartsOf(parts.measurements)].map(rounded),

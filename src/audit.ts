@@ -10,7 +10,9 @@ import { gradeOf, reachOf } from './judge/grade.ts';
 import { judge } from './judge/judge.ts';
 import { missingOf } from './judge/requirements.ts';
 import { measureAll } from './measure/all.ts';
+import { gate } from './measure/pair/gate.ts';
 import { sectionTable } from './measure/section-table.ts';
+import { setPointsOf } from './measure/set-points.ts';
 import { normalise } from './normalise/index.ts';
 import { Problem, sentence } from './problem.ts';
 import { read } from './read/index.ts';
@@ -122,6 +124,7 @@ export function auditRecordings(
 
   onStage('judging');
   const { measurements, findings } = judge(measured, rules);
+  const comparable = aligned.filter((pair) => gate(pair) === null);
   const missing = missingOf(race.required ?? [], {
     channels: channels.filter((channel) => primary.channels[channel] !== undefined),
     independentSeconds: aligned.filter(({ alignment }) => alignment.origin !== 'same sensor').length,
@@ -132,7 +135,8 @@ export function auditRecordings(
     rules,
     otherInputs: submission.otherInputs,
     windowGiven,
-    sections: sectionTable(all),
+    sections: sectionTable(all, comparable),
+    setPoints: setPointsOf(all, comparable),
     steps: [
       ...steps,
       ...seconds.flatMap((second) => second.steps),

@@ -679,8 +679,6 @@ export interface ReportRecording {
 export interface ReportSection extends Section {
   /** Mean power of the primary; null where it has none. */
   readonly watts: number | null;
-  /** Of a set-point block that follows another: seconds from 10 to 90 % of the step. */
-  readonly rise: number | null;
   /** Primary against each other meter, %, with its 95 % interval where the section is long enough. */
   readonly differences: readonly {
     readonly subject: Subject;
@@ -688,6 +686,34 @@ export interface ReportSection extends Section {
     readonly low: number | null;
     readonly high: number | null;
   }[];
+}
+
+/** What one set-point block shows. */
+export interface SetPoint {
+  readonly stretch: Stretch;
+  /** The level held, W, as the steadiest meter shows it: no file says what was asked for. */
+  readonly target: number;
+  /** Means of the settled part: rpm, km/h. */
+  readonly cadence: number | null;
+  readonly speed: number | null;
+  readonly meters: readonly {
+    readonly subject: Subject;
+    /** Mean of the settled part over the target, W, with its 95 % interval where the block is long enough. */
+    readonly over: number;
+    readonly low: number | null;
+    readonly high: number | null;
+    /** Where the block follows another in a step: seconds from 10 to 90 % of it. */
+    readonly rise: number | null;
+  }[];
+}
+
+/** What the meters hold where the ride keeps to levels. */
+export interface SetPoints {
+  /** The meter that keeps closest to its own levels: the targets are taken from it. */
+  readonly steadiest: Subject;
+  readonly blocks: readonly SetPoint[];
+  /** How what another meter holds beyond the target changes from block to block, % of it for 10 rpm or 10 km/h. */
+  readonly trends: readonly ({ readonly subject: Subject; readonly of: 'cadence' | 'speed' } & Estimate)[];
 }
 
 export interface Report {
@@ -727,6 +753,8 @@ export interface Report {
   readonly findings: readonly Finding[];
   readonly measurements: readonly ReportMeasurement[];
   readonly sections: readonly ReportSection[];
+  /** Null where the ride keeps to no levels. */
+  readonly setPoints: SetPoints | null;
   readonly alignment: readonly Alignment[];
   readonly steps: readonly Step[];
   readonly charts: readonly Chart[];

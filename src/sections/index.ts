@@ -1,6 +1,7 @@
 import { stretchesWhere } from '../math/stretches.ts';
 import type { AlignedSet, Section, SectionKind, Stretch } from '../types.ts';
 import { climbs } from './climbs.ts';
+import { heldLevels } from './held.ts';
 import { levelStretches } from './levels.ts';
 import { overUnders } from './over-unders.ts';
 import { settings } from './settings.ts';
@@ -23,11 +24,11 @@ export function findSections(set: AlignedSet, window: Stretch): Section[] {
     share: settings.steadyShare,
     shortest: settings.steadyShortest,
   });
-  const held = levelStretches(power, window, {
-    grain: 10,
-    share: settings.setPointShare,
-    shortest: settings.setPointShortest,
-  });
+  const held = heldLevels(power, window);
+  const setPoints = held.filter(
+    ({ stretch: [begin, end], spread }) =>
+      end - begin >= settings.setPointShortest && spread <= settings.setPointSpread,
+  );
   const still = stretchesWhere(from, to, (t) => power[t] === 0, settings.coastingShortest);
   return [
     ...thirds,
@@ -37,9 +38,9 @@ export function findSections(set: AlignedSet, window: Stretch): Section[] {
     ),
     ...of(
       'set-point block',
-      held.map(({ stretch }) => stretch),
+      setPoints.map(({ stretch }) => stretch),
     ),
-    ...of('over-under', overUnders(power, window)),
+    ...of('over-under', overUnders(held)),
     ...of('climb', climbs(set.primary, window)),
     ...of('sprint', sprints(power, window)),
     ...of('coasting', still),

@@ -14,15 +14,27 @@ export const settings = {
   /** … for so long (s), measured over windows of so many seconds (barometers wander). */
   climbShortest: 180,
   climbWindow: 60,
-  /** Set-point block: ten-second means within this share of their level for so long (s). An honest
+  /** Levels between steps: looked for in means over so many seconds, from so much power (W) on, … */
+  heldGrain: 5,
+  heldWatts: 30,
+  /** … in neighbours that differ by at least this share (a trainer that reports its target has no noise), … */
+  heldNoise: 0.01,
+  /** … where a further level must save so many squares of that noise for each unit of log n, … */
+  heldPrice: 4,
+  /** … and cut after so many seconds at the latest, which bounds the work. */
+  heldLongest: 3600,
+  /** Set-point block: a level with no more than this spread of ten-second means, for so long (s). An honest
    * controlled session varies by 2 to 4 %. */
-  setPointShare: 0.05,
+  setPointSpread: 0.05,
   setPointShortest: 60,
   /** Steady: half-minute means within this share of their level for so long (s). */
   steadyShare: 0.08,
   steadyShortest: 180,
   /** Over-under: at least so many levels in turn above and below, each so long (s), and so far apart. */
-  overUnderLevels: 4,
+  overUnderLevels: 5,
+  overUnderShortest: 20,
   overUnderLongest: 180,
   overUnderStep: 0.06,
+  /** Each comes back to the level before the last within this share of it. */
+  overUnderAlike: 0.1,
 } as const;

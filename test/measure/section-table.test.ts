@@ -4,9 +4,8 @@ import { ridden, subjectsOf } from './pair/make.ts';
 
 it('tells where a meter is good and where not', () => {
   const sprint = { error: 0.3, from: 450, full: 480 };
-  const table = sectionTable(
-    subjectsOf(ridden('sections', { kind: 'bunch race', minutes: 60 }, [{ sprint }])),
-  );
+  const all = subjectsOf(ridden('sections', { kind: 'bunch race', minutes: 60 }, [{ sprint }]));
+  const table = sectionTable(all, all.seconds);
   const sprints = table
     .filter(({ kind }) => kind === 'sprint')
     .map(({ differences }) => differences[0]!.percent);
@@ -18,13 +17,4 @@ it('tells where a meter is good and where not', () => {
     expect(low).toBeLessThan(percent);
     expect(high).toBeGreaterThan(percent);
   }
-});
-
-it('finds the blocks of a set-point session and how fast power rises to them', () => {
-  const table = sectionTable(subjectsOf(ridden('blocks', { kind: 'set-point session', minutes: 50 }, [])));
-  const blocks = table.filter(({ kind }) => kind === 'set-point block');
-  expect(blocks.length).toBeGreaterThan(3);
-  const rises = blocks.flatMap(({ rise }) => rise ?? []);
-  expect(rises.length).toBeGreaterThan(0);
-  for (const rise of rises) expect(rise).toBeLessThan(30);
 });

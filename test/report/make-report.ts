@@ -628,18 +628,32 @@ export function makeReport(parts: Partial<Report> = {}, seconds = 10_800): Repor
         kind: 'sprint',
         stretch: [1471, 1500],
         watts: 640,
-        rise: null,
         differences: [{ subject: second, percent: 21.4, low: null, high: null }],
       },
-      { kind: 'sprint', stretch: [2971, 3000], watts: 655, rise: null, differences: [] },
+      { kind: 'sprint', stretch: [2971, 3000], watts: 655, differences: [] },
       {
         kind: 'steady',
         stretch: [600, 1200],
         watts: 231.5,
-        rise: null,
         differences: [{ subject: second, percent: 1.2, low: 0.8, high: 1.6 }],
       },
     ],
+    setPoints: {
+      steadiest: second,
+      blocks: [
+        {
+          stretch: [600, 900],
+          target: 230,
+          cadence: 88.4,
+          speed: null,
+          meters: [
+            { subject: 'primary', over: 14.2, low: 11.8, high: 16.6, rise: null },
+            { subject: second, over: -0.3, low: null, high: null, rise: 4.8 },
+          ],
+        },
+      ],
+      trends: [{ subject: 'primary', of: 'cadence', value: -2.4, low: -3.9, high: -0.9 }],
+    },
     alignment: [
       {
         subject: second,

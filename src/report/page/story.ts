@@ -8,6 +8,7 @@ import { deviceSaid, recordingName, subjectName } from '../words/subject.ts';
 import { figure } from './figure.ts';
 import { isWholeRide, type Layout } from './layout.ts';
 import { bullets, part, said, section, table, terms } from './said.ts';
+import { setPoints } from './set-points.ts';
 
 /** Where the data came from, how it was put together, and everything that was done to it. */
 export function dataStory(layout: Layout): Markup {
@@ -22,6 +23,7 @@ export function dataStory(layout: Layout): Markup {
     ),
     history(report),
     sections(report),
+    setPoints(report),
     steps(report),
   ]);
 }
@@ -94,20 +96,13 @@ function sections(report: Report): Markup | null {
   const caption = all.length > mostSections ? `The first ${mostSections} sections` : 'Sections';
   const shown = table(
     caption,
-    [
-      'section',
-      'when',
-      'mean power',
-      'time to rise',
-      ...meters.map((subject) => subjectName(report, subject)),
-    ],
+    ['section', 'when', 'mean power', ...meters.map((subject) => subjectName(report, subject))],
     all
       .slice(0, mostSections)
       .map((section) => [
         sectionNames[section.kind][0],
         span(section.stretch),
         section.watts === null ? '–' : quantity(section.watts, 'W'),
-        section.rise === null ? '' : quantity(section.rise, 's'),
         ...meters.map((subject) => differenceSaid(section, subject)),
       ]),
     'numbers',
