@@ -1,9 +1,9 @@
-import { shareOf } from './bounds.ts';
+import { type Share, shareOf } from './bounds.ts';
 import type { CoverageRow } from './coverage.ts';
-import { table } from './markdown.ts';
+import type { Figures } from './figures.ts';
 import type { Lot, Plan } from './plan.ts';
-import { percent } from './results.ts';
 import type { RunRecord } from './runs.ts';
+import { percent, table } from './text.ts';
 
 interface Cell {
   checks: number;
@@ -49,6 +49,35 @@ export function countCoverage(tally: CoverageTally, { lot, checks, silent }: Cov
   }
 }
 
+/** What RESULTS.md quotes: how many pairings of a ride and a rule hold what a 95 % interval promises. */
+export function coverageFigures(
+  tally: CoverageTally,
+  { lots }: Plan,
+  { date, commit }: RunRecord,
+): NonNullable<Figures['coverage']> {
+  const cells = [...tally].flatMap(([k, byRule]) => {
+    const lot = lots[k] as Extract<Lot, { sort: 'coverage' }>;
+    return [...byRule]
+      .filter(([, { checks }]) => checks > 0)
+      .map(([rule, cell]) => ({ what: `${rule}, ${rideName(lot)}`, held: shareOf(cell.held, cell.checks) }));
+  });
+  const sorted = cells.sort((a, b) => a.held.share - b.held.share);
+  const said = ({ what, held }: (typeof cells)[number]) => ({ what, share: held.share });
+  return {
+    date,
+    commit,
+    draws: Math.max(...lots.map(({ count }) => count)),
+    inside: cells.filter(({ held }) => holds(held)).length,
+    of: cells.length,
+    least: said(sorted[0]!),
+    most: said(sorted.at(-1)!),
+  };
+}
+
+/** What a 95 % interval promises, as far as so many draws can tell. */
+const holds = ({ lower, upper }: Share) => upper >= 0.92 && lower <= 0.98;
+const rideName = ({ kind, minutes }: Extract<Lot, { sort: 'coverage' }>) => `${kind}, ${minutes} min`;
+
 const units: { readonly [rule: string]: string } = { 'zero-offset': 'N·m' };
 
 export function coveragePage(tally: CoverageTally, plan: Plan, run: RunRecord): string {
@@ -58,7 +87,7 @@ export function coveragePage(tally: CoverageTally, plan: Plan, run: RunRecord): 
     '',
     'Made by `npm run truth -- --coverage`; do not edit. A 95 % interval is to hold the true value in 92 to 98 of 100 rides of every kind. The truth is known from how the meters were made: the ratio of the two without noise in this ride (`mean-bias`), the growth of the gain without wander (`late-drift`, `late-power-rise`), the planted error over the range used (`cadence-dependent-bias`, `power-dependent-bias`), the planted torque (`zero-offset`), work in all-out seconds against the rest (`sprint-overshoot`).',
     '',
-    `Generator \`${run.build}\`, seed \`${run.seed}\`, scale ${run.scale}: ${run.submissions} pairs in ${Math.round(run.seconds / 60)} min.`,
+    `Generator \`${run.build}\`, seed \`${run.seed}\`, ${run.date}, commit \`${run.commit}\`: ${run.submissions} pairs.`,
     '',
     ...rules.flatMap((rule) => [
       `## ${rule}`,
@@ -86,16 +115,15 @@ export function coveragePage(tally: CoverageTally, plan: Plan, run: RunRecord): 
 }
 
 function lineOf(lot: Extract<Lot, { sort: 'coverage' }>, cell: Cell, unit: string): string[] {
-  const name = `${lot.kind}, ${lot.minutes} min`;
+  const name = rideName(lot);
   const all = cell.checks + cell.silent;
   if (cell.checks === 0) return [name, '0', '–', '–', '–', '–', '–', '–', percent(cell.silent / all, 0)];
   const held = shareOf(cell.held, cell.checks);
-  const good = held.upper >= 0.92 && held.lower <= 0.98;
   const text = percent(held.share);
   return [
     name,
     String(cell.checks),
-    good ? text : `**${text}**`,
+    holds(held) ? text : `**${text}**`,
     `${percent(held.lower)} – ${percent(held.upper)}`,
     `${percent(cell.below / cell.checks)} / ${percent(cell.above / cell.checks)}`,
     `${(cell.bias / cell.checks).toFixed(2)} ${unit}`,

@@ -4,12 +4,13 @@ export interface Trial {
   readonly found: boolean;
 }
 
-/** Chance of being found = share above chance · 1 / (1 + exp(-(a + b·ln dose))). */
+/** Chance of being found = 1 / (1 + exp(-(a + b·ln dose))). */
 export interface DoseCurve {
   readonly a: number;
   readonly b: number;
-  /** Dose at which half are found; null where the curve does not rise, or half lies outside what was tried. */
-  readonly half: number | null;
+  /** Dose at which half are found, and whether it lies outside of what was tried: then nothing tells where. */
+  readonly half: number;
+  readonly beyond: 'below' | 'above' | null;
 }
 
 /**
@@ -42,10 +43,22 @@ export function doseCurve(trials: readonly Trial[]): DoseCurve {
     b += shrink * db;
     if (Math.abs(da) + Math.abs(db) < 1e-8) break;
   }
-  const doses = trials.map(({ dose }) => dose);
-  const half = b > 0.2 ? Math.exp(middle - a / b) : null;
-  const outside = half === null || half < Math.min(...doses) || half > Math.max(...doses);
-  return { a: a - b * middle, b, half: outside ? null : half };
+  return { a: a - b * middle, b, ...halfOf(a, b, x, middle) };
+}
+
+/** Where the curve passes one half; the end of what was tried where it does not. */
+function halfOf(
+  a: number,
+  b: number,
+  x: readonly number[],
+  middle: number,
+): Pick<DoseCurve, 'half' | 'beyond'> {
+  const low = x.reduce((least, value) => Math.min(least, value), Infinity);
+  const high = x.reduce((most, value) => Math.max(most, value), -Infinity);
+  const found = (at: number) => a + b * (at - middle) >= 0;
+  if (found(low)) return { half: Math.exp(low), beyond: 'below' };
+  if (!found(high)) return { half: Math.exp(high), beyond: 'above' };
+  return { half: Math.exp(middle - a / b), beyond: null };
 }
 
 /** Share found in bands of equal counts, for a chart. */

@@ -1,7 +1,6 @@
 import { auditRecordings, type ReadSubmission } from '../../src/audit.ts';
 import type { Channel, RuleSet } from '../../src/types.ts';
 import type { Evidence, Fault } from '../make/faults/fault.ts';
-import { faults } from '../make/faults/index.ts';
 import { honestKinds, honestWish } from '../make/honest.ts';
 import { Random } from '../make/random.ts';
 import type { RideKind } from '../make/ride.ts';
@@ -15,7 +14,7 @@ import {
 } from '../make/submission.ts';
 import { handedIn } from './evidence.ts';
 import { checkPair } from './lag.ts';
-import type { Lot, Plan, StrengthName } from './plan.ts';
+import { faultNamed, type Lot, type Plan, type StrengthName, strengthsOf } from './plan.ts';
 import { answersOf, type Row } from './row.ts';
 
 /** Draws and audits: one row for an honest draw, one for each strength of a fault. */
@@ -59,7 +58,7 @@ export function submissionsOf(
     const submission = realise(kind.change?.(draft, random.fork('change')) ?? draft);
     return [{ submission, strength: null, dose: null }];
   }
-  const fault = faults.find(({ name }) => name === lot.fault)!;
+  const fault = faultNamed(lot.fault);
   return planted(fault, drawDraft(key, { ...faultWish(fault, random.fork('wish')), build }), random);
 }
 
@@ -68,7 +67,7 @@ function planted(fault: Fault, drawn: Draft, random: Random): Drawn[] {
   const base = withEvidence(drawn, fault.needs);
   const truth = rideOf(base);
   const honest = realise(base, truth);
-  return Object.entries(dosesOf(fault, random.fork('dose'))).map(([strength, dose]) => {
+  return dosesOf(fault, random.fork('dose')).map(([strength, dose]) => {
     const draft = fault.before?.(base, dose, base.random.fork('fault 0')) ?? base;
     const same = draft.today === base.today && draft.demand === base.demand;
     const unchanged = same && draft.conditions === base.conditions && draft.random === base.random;
@@ -76,7 +75,7 @@ function planted(fault: Fault, drawn: Draft, random: Random): Drawn[] {
     const submission = samePast(draft, base) ? withHistoryOf(ridden, honest) : ridden;
     return {
       submission: fault.after?.(submission, dose, base.random.fork('fault 0 after')) ?? submission,
-      strength: strength as StrengthName,
+      strength,
       dose,
     };
   });
@@ -103,12 +102,11 @@ function withHistoryOf(submission: Submission, other: Submission): Submission {
   };
 }
 
-/** Faults that are there or not are planted once. */
-function dosesOf({ strengths }: Fault, random: Random): Partial<Record<StrengthName, number>> {
-  const { borderline, moderate, clear } = strengths;
-  if (borderline === clear) return { clear };
-  const [low, high] = [Math.log(borderline / 4), Math.log(clear)];
-  return { borderline, moderate, clear, any: Math.exp(random.between(low, high)) };
+function dosesOf(fault: Fault, random: Random): (readonly [StrengthName, number])[] {
+  const { borderline, moderate, clear } = fault.strengths;
+  const any = Math.exp(random.between(Math.log(borderline / 4), Math.log(clear)));
+  const doses = { borderline, moderate, clear, any };
+  return strengthsOf(fault).map((strength) => [strength, doses[strength]]);
 }
 
 const races: readonly RideKind[] = ['bunch race', 'bunch race', 'time trial', 'long climb', 'short race'];

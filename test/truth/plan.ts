@@ -1,9 +1,13 @@
+import type { Fault } from '../make/faults/fault.ts';
+import { faults as allFaults } from '../make/faults/index.ts';
 import type { Build, Cohort } from '../make/meters.ts';
 import type { RideKind } from '../make/ride.ts';
 
 /** How strong a planted fault is; `any`: drawn between a quarter of borderline and clear, for the curve. */
 export const strengthNames = ['borderline', 'moderate', 'clear', 'any'] as const;
 export type StrengthName = (typeof strengthNames)[number];
+
+export const cohorts: readonly Cohort[] = ['within claims', 'as found'];
 
 /** One sort of draw: so many submissions of one honest kind, of one fault at all its strengths, or pairs of one ride. */
 export type Lot =
@@ -14,8 +18,6 @@ export type Lot =
 export interface Plan {
   readonly build: Build;
   readonly seed: string;
-  /** 1: sizes that can show the targets. */
-  readonly scale: number;
   readonly lots: readonly Lot[];
 }
 
@@ -32,7 +34,8 @@ export const fullSize = { cohort: 8500, fault: 350, coverage: 2000 } as const;
 export interface PlanWish {
   readonly build: Build;
   readonly seed: string;
-  readonly scale: number;
+  /** 1: sizes that can show the targets. */
+  readonly scale: { readonly honest: number; readonly faults: number };
   readonly kinds: readonly string[];
   readonly faults: readonly string[];
   readonly cohorts: readonly Cohort[];
@@ -40,23 +43,48 @@ export interface PlanWish {
   readonly rides: readonly (readonly [RideKind, number])[];
 }
 
-export function planOf({ build, seed, scale, kinds, faults, cohorts, rides }: PlanWish): Plan {
-  const share = (total: number) => Math.max(1, Math.ceil(total * scale));
-  const each = share(fullSize.cohort / Math.max(1, kinds.length));
+export function planOf({ build, seed, scale, kinds, faults, cohorts: asked, rides }: PlanWish): Plan {
+  const part = (total: number, share: number) => Math.max(1, Math.ceil(total * share));
+  const each = part(fullSize.cohort / Math.max(1, kinds.length), scale.honest);
+  const drawn = part(fullSize.fault, scale.faults);
+  const tried = part(fullSize.coverage, scale.honest);
   return {
     build,
     seed,
-    scale,
     lots: [
-      ...cohorts.flatMap((cohort) =>
-        kinds.map((kind): Lot => ({ sort: 'honest', cohort, kind, count: each })),
-      ),
-      ...faults.map((fault): Lot => ({ sort: 'fault', fault, count: share(fullSize.fault) })),
-      ...rides.map(
-        ([kind, minutes]): Lot => ({ sort: 'coverage', kind, minutes, count: share(fullSize.coverage) }),
-      ),
+      ...asked.flatMap((cohort) => kinds.map((kind): Lot => ({ sort: 'honest', cohort, kind, count: each }))),
+      ...faults.map((fault): Lot => ({ sort: 'fault', fault, count: drawn })),
+      ...rides.map(([kind, minutes]): Lot => ({ sort: 'coverage', kind, minutes, count: tried })),
     ],
   };
+}
+
+/** The strengths at which a fault is planted in every draw: one that is there or not is planted once. */
+export function strengthsOf({ strengths, only }: Fault): readonly StrengthName[] {
+  return strengths.borderline === strengths.clear ? [only ?? 'clear'] : strengthNames;
+}
+
+/** What is going to be drawn, before anything is. */
+export function sizesOf({ lots }: Plan): {
+  readonly honest: number;
+  readonly kinds: number;
+  readonly faults: number;
+  readonly faulty: number;
+} {
+  const honest = lots.filter((lot) => lot.sort === 'honest');
+  const faulty = lots.filter((lot) => lot.sort === 'fault');
+  return {
+    honest: honest.reduce((sum, { count }) => sum + count, 0),
+    kinds: new Set(honest.map(({ kind }) => kind)).size,
+    faults: faulty.length,
+    faulty: faulty.reduce((sum, lot) => sum + lot.count * strengthsOf(faultNamed(lot.fault)).length, 0),
+  };
+}
+
+export function faultNamed(name: string): Fault {
+  const fault = allFaults.find((one) => one.name === name);
+  if (fault === undefined) throw new Error(`there is no fault “${name}”`);
+  return fault;
 }
 
 /** Tasks in an order that mixes the lots, so that the time left can be told from the time spent. */

@@ -15,7 +15,7 @@ interface Done<R> {
 /**
  * Runs the tasks in worker threads of the script that is running; each takes the next when it is done.
  *
- * @param onDone told the rows of every task, in no particular order
+ * @param onDone told the rows of every task in the order of the tasks, whoever was faster: sums come out alike
  */
 export async function inWorkers<R>(
   plan: Plan,
@@ -24,19 +24,30 @@ export async function inWorkers<R>(
   onDone: (done: Done<R>) => void,
 ): Promise<void> {
   let next = 0;
+  let told = 0;
+  const waiting = new Map<number, Done<R>>();
+  const tell = (index: number, done: Done<R>) => {
+    waiting.set(index, done);
+    for (let ready = waiting.get(told); ready !== undefined; ready = waiting.get(told)) {
+      waiting.delete(told++);
+      onDone(ready);
+    }
+  };
   const script = process.argv[1]!;
   await Promise.all(
     Array.from({ length: Math.min(workers, tasks.length) }, () => {
       const worker = new Worker(script, { workerData: { plan } });
       return new Promise<void>((resolve, reject) => {
+        let index = -1;
         const give = () => {
-          const task = tasks[next++];
+          index = next++;
+          const task = tasks[index];
           if (task === undefined) void worker.terminate().then(() => resolve(), reject);
           else worker.postMessage(task);
         };
         worker.on('error', reject);
         worker.on('message', (done: Done<R>) => {
-          onDone(done);
+          tell(index, done);
           give();
         });
         give();

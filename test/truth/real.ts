@@ -10,43 +10,79 @@ import { fakeDigest, Random } from '../make/random.ts';
 import { type Figures, figures, quantile } from '../make/realism.ts';
 import { drawDraft, drawSubmission, iso, realise, type Submission } from '../make/submission.ts';
 import { balancedAccuracy, type Sample } from './classifier.ts';
-import { table } from './markdown.ts';
-import { percent } from './results.ts';
+import type { Figures as Kept } from './figures.ts';
 import { rankOf } from './tally.ts';
+import { percent, table } from './text.ts';
 
 /** Simulated rides of each sort that real ones are held against. */
 const simulated = 40;
 /** Records of a piece that the classifier sees. */
 const pieceRecords = 600;
 
-export async function realPage(folder: string, rules: RuleSet): Promise<string> {
-  const recordings = await recordingsIn(folder);
-  const usable = recordings.filter(({ channels }) => channels.power !== undefined);
+/** What the simulator and the rules make of real recordings. */
+export interface AgainstReal {
+  /** What all of them share, and nothing that tells one of them. */
+  readonly figures: Omit<NonNullable<Kept['realism']>, 'date' | 'commit'>;
+  readonly recordings: number;
+  readonly traces: readonly TraceTable[];
+  readonly grades: readonly string[];
+  readonly halves: readonly string[];
+  readonly planted: readonly string[];
+}
+
+export async function heldAgainstReal(folder: string, rules: RuleSet): Promise<AgainstReal> {
+  const all = await recordingsIn(folder);
+  const usable = all.filter(({ channels }) => channels.power !== undefined);
+  const traces = traceTables(usable);
+  const halves = oddAndEven(usable, rules);
+  const values = traces.flatMap(({ rows }) => rows.flatMap(({ values: told }) => told));
+  return {
+    figures: {
+      recordings: usable.length,
+      toldApart: accuracyOf(usable),
+      inside: values.filter(({ inside }) => inside === true).length,
+      of: values.filter(({ inside }) => inside !== null).length,
+      oddAgainstEven: halves.reduce((sum, findings) => sum + asking(findings), 0),
+    },
+    recordings: all.length,
+    traces,
+    grades: asTheyAre(usable, rules),
+    halves: table(
+      ['recording', 'asked by'],
+      halves.map((findings, k) => [`real ${k + 1}`, raised(findings)]),
+    ),
+    planted: planted(usable, rules),
+  };
+}
+
+export function realPage({ figures: all, recordings, traces, ...parts }: AgainstReal): string {
   return [
     '# Held against real recordings',
     '',
-    `${usable.length} of ${recordings.length} recordings hold power. Nothing of them is kept but these figures.`,
+    `${all.recordings} of ${recordings} recordings hold power. Nothing of them is kept but these figures.`,
     '',
     '## Figures of the traces',
     '',
     'Bold: outside the middle 95 % of simulated rides of the same sort.',
     '',
-    ...figureTables(usable),
-    `A simple classifier that sees pieces of ten minutes and has not seen the ride tells real from simulated in ${percent(accuracyOf(usable), 0)} of cases (50 %: cannot tell; 100 %: always).`,
+    ...traces.flatMap(traceLines),
+    `${all.inside} of ${all.of} figures lie inside.`,
+    '',
+    `A simple classifier that sees pieces of ten minutes and has not seen the ride tells real from simulated in ${percent(all.toldApart, 0)} of cases (50 %: cannot tell; 100 %: always).`,
     '',
     '## As they are',
     '',
-    ...asTheyAre(usable, rules),
+    ...parts.grades,
     '',
     '## Odd against even seconds',
     '',
     'Two halves of one recording are no two meters that differ: no rule on agreement may ask.',
     '',
-    ...oddAndEven(usable, rules),
+    ...parts.halves,
     '',
     '## Faults planted into them',
     '',
-    ...planted(usable, rules),
+    ...parts.planted,
     '',
   ].join('\n');
 }
@@ -94,34 +130,54 @@ function simulatedRides(outside: boolean): Recording[] {
   );
 }
 
-function figureTables(recordings: readonly Recording[]): string[] {
+/** The figures of real traces beside the middle 95 % of simulated ones of the same sort. */
+interface TraceTable {
+  readonly outside: boolean;
+  readonly rows: readonly {
+    readonly name: string;
+    readonly low: number;
+    readonly high: number;
+    /** `inside` is null where the recording does not have what the figure is of. */
+    readonly values: readonly { readonly value: number; readonly inside: boolean | null }[];
+  }[];
+}
+
+function traceTables(recordings: readonly Recording[]): TraceTable[] {
   return [true, false].flatMap((outside) => {
-    const real = recordings.filter((one) => outdoors(one) === outside);
-    if (real.length === 0) return [];
+    const told = recordings.filter((one) => outdoors(one) === outside).map(figures);
+    if (told.length === 0) return [];
     const made = simulatedRides(outside).map(figures);
-    const told = real.map(figures);
     const rows = shown.map((name) => {
-      const [low, high] = [0.025, 0.975].map((q) =>
-        quantile(
-          made.map((one) => one[name]),
-          q,
-        ),
-      ) as [number, number];
-      const cell = (value: number) => {
-        if (!Number.isFinite(value)) return '–';
-        const text = value.toPrecision(3);
-        return value < low || value > high ? `**${text}**` : text;
-      };
-      return [name, ...told.map((one) => cell(one[name])), `${low.toPrecision(3)} – ${high.toPrecision(3)}`];
+      const among = made.map((one) => one[name]).filter(Number.isFinite);
+      const [low, high] = [quantile(among, 0.025), quantile(among, 0.975)];
+      const values = told.map((one) => {
+        const value = one[name];
+        return { value, inside: Number.isFinite(value) ? value >= low && value <= high : null };
+      });
+      return { name, low, high, values };
     });
-    return [
-      ...table(
-        [outside ? 'outdoors' : 'indoors', ...real.map((_, k) => `real ${k + 1}`), 'simulated, middle 95 %'],
-        rows,
-      ),
-      '',
-    ];
+    return [{ outside, rows }];
   });
+}
+function traceLines({ outside, rows }: TraceTable): string[] {
+  return [
+    ...table(
+      [
+        outside ? 'outdoors' : 'indoors',
+        ...rows[0]!.values.map((_, k) => `real ${k + 1}`),
+        'simulated, middle 95 %',
+      ],
+      rows.map(({ name, low, high, values }) => [
+        name,
+        ...values.map(({ value, inside }) => {
+          const text = inside === null ? '–' : value.toPrecision(3);
+          return inside === false ? `**${text}**` : text;
+        }),
+        `${low.toPrecision(3)} – ${high.toPrecision(3)}`,
+      ]),
+    ),
+    '',
+  ];
 }
 
 /** Figures that a piece of ten minutes can give. */
@@ -169,15 +225,17 @@ function asTheyAre(recordings: readonly Recording[], rules: RuleSet): string[] {
   );
 }
 
-function oddAndEven(recordings: readonly Recording[], rules: RuleSet): string[] {
+/** What the rules on agreement find between two halves of each recording. */
+function oddAndEven(recordings: readonly Recording[], rules: RuleSet): Findings[] {
   const agreement = new Set(rules.rules.filter(({ family }) => family === 'agreement').map(({ id }) => id));
-  return table(
-    ['recording', 'asked by'],
-    recordings.map((recording, k) => {
-      const report = audited(half(recording, 0), [half(recording, 1)], rules);
-      return [`real ${k + 1}`, raised(report.findings.filter(({ rule }) => agreement.has(rule)))];
-    }),
-  );
+  return recordings.map((recording) => {
+    const { findings } = audited(half(recording, 0), [half(recording, 1)], rules);
+    return findings.filter(({ rule }) => agreement.has(rule));
+  });
+}
+
+function asking(findings: Findings): number {
+  return findings.filter(({ level }) => levels.indexOf(level) >= 2).length;
 }
 
 /** Every other record, closed up to one a second. */
@@ -323,7 +381,9 @@ function asSubmission(primary: Recording): Submission {
   return { primary, seconds: [], rider: {}, race, history: [], truth };
 }
 
-function raised(findings: ReturnType<typeof audited>['findings']): string {
+type Findings = ReturnType<typeof audited>['findings'];
+
+function raised(findings: Findings): string {
   const text = findings
     .filter(({ level }) => level !== 'none')
     .map(({ rule, level }) => `${rule} (${level})`);

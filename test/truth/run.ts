@@ -7,24 +7,32 @@ import path from 'node:path';
 import process from 'node:process';
 import { isMainThread, workerData } from 'node:worker_threads';
 import { ruleSet } from '../../src/rules.ts';
-import type { Rule } from '../../src/types.ts';
+import type { Rule, RuleSet } from '../../src/types.ts';
 import { faults } from '../make/faults/index.ts';
 import { honestKinds } from '../make/honest.ts';
+import { chartsPage } from './charts-page.ts';
+import { type Counted, readCounts, writeCounts } from './counts.ts';
 import { type CoverageRow, coverageRides, coverageRowsOf, designCount } from './coverage.ts';
-import { type CoverageTally, countCoverage, coveragePage } from './coverage-page.ts';
+import { type CoverageTally, countCoverage, coverageFigures, coveragePage } from './coverage-page.ts';
 import { rowsOf } from './draw.ts';
+import { keepFigures, readFigures } from './figures.ts';
 import { resultsPage } from './markdown.ts';
 import { type Options, parseOptions, usage } from './options.ts';
-import { type Plan, planOf, tasksOf } from './plan.ts';
+import { cohorts, type Plan, planOf, sizesOf, tasksOf } from './plan.ts';
 import { inWorkers, work } from './pool.ts';
 import { Progress } from './progress.ts';
-import { realPage } from './real.ts';
-import { cohorts, targetsOf } from './results.ts';
+import { writeRates } from './rates.ts';
+import { heldAgainstReal, realPage } from './real.ts';
+import { targetsOf } from './results.ts';
 import type { Row } from './row.ts';
-import { commit, figuresOf, type RunRecord, readLog, writeLog } from './runs.ts';
+import { type Cost, logged, readLog, runRecord, stamp } from './runs.ts';
 import { count, newTally } from './tally.ts';
 
+/** What is committed lies beside this file; everything else goes to a folder that Git ignores. */
 const home = path.join('test', 'truth');
+const scratch = path.join('out', 'truth');
+const logFile = path.join(home, 'runs.json');
+const figuresFile = path.join(home, 'figures.json');
 
 if (isMainThread) await main(parseOptions(process.argv.slice(2)));
 else await workOn((workerData as { plan: Plan }).plan);
@@ -39,12 +47,17 @@ async function main(options: Options | null): Promise<void> {
     return;
   }
   const set = await ruleSet();
-  const { rules } = set;
-  // Real people's rides: what is said of them stays out of the repository.
-  if (options.real !== null)
-    put(options.out ?? path.join('out', 'truth'), 'REAL.md', await realPage(options.real, set));
-  else if (options.coverage) await coverage(options, rules);
-  else await detection(options, rules);
+  const jobs: { readonly [J in Options['job']]: () => Promise<void> } = {
+    detection: () => detection(options, set.rules),
+    coverage: () => coverage(options, set.rules),
+    real: () => real(options, set),
+    pages: () => pages(options, readCounts(countsFile(options)), set.rules),
+    rates: async () => {
+      const changed = writeRates('rules', readCounts(countsFile(options)), set.rules);
+      say(`${changed.length} rule files changed`);
+    },
+  };
+  await jobs[options.job]();
 }
 
 async function detection(options: Options, rules: readonly Rule[]): Promise<void> {
@@ -59,43 +72,58 @@ async function detection(options: Options, rules: readonly Rule[]): Promise<void
     cohorts: options.faults ? [] : cohorts,
     rides: [],
   });
-  const tally = newTally();
+  const { honest, faulty } = sizesOf(plan);
+  say(`${honest} honest submissions, ${faulty} with a fault: ${honest + faulty} to draw and audit`);
+  const tally = newTally(plan);
   const dump = options.dump === null ? null : createWriteStream(options.dump);
   const cost = await runAll<Row>(plan, options.workers, (row) => {
     count(tally, plan, row, rules);
     dump?.write(`${JSON.stringify({ ...plan.lots[row.lot], ...row })}\n`);
   });
   dump?.end();
-  const run: RunRecord = {
-    ...stamp(options, rules),
-    ...cost,
-    submissions: tally.rows,
-    figures: figuresOf(targetsOf(tally, rules)),
-  };
-  const whole = only === null && !options.honest && !options.faults;
-  const logFile = path.join(home, 'runs.json');
-  const log = [...readLog(logFile), ...(build === 'reporting' ? [run] : [])];
-  if (build === 'reporting') writeLog(logFile, log);
-  const out = options.out ?? (whole ? home : path.join('out', 'truth'));
-  put(out, 'RESULTS.md', resultsPage(tally, rules, run, log));
+  say(`${(tally.rows / cost.seconds).toFixed(1)} submissions a second, at most ${megabytes(cost)}`);
+  const part = only ?? (options.honest ? 'honest' : options.faults ? 'faults' : 'all');
+  const totals = { rules: rules.length, submissions: tally.rows, cost };
+  const run = runRecord(options, part, totals, targetsOf(tally, rules));
+  const counted = { plan, run, tally };
+  logged(logFile, run);
+  mkdirSync(scratch, { recursive: true });
+  writeCounts(countsFile(options), counted);
+  await pages(options, counted, rules);
+}
+
+/** Where the counts of the last run lie. */
+function countsFile({ counts }: Options): string {
+  return counts ?? path.join(scratch, 'counts.json');
+}
+
+async function pages(options: Options, counted: Counted, rules: readonly Rule[]): Promise<void> {
+  const folder = folderOf(options);
+  put(folder, 'RESULTS.md', resultsPage(counted, rules, readLog(logFile), readFigures(figuresFile)));
+  put(folder, 'charts.html', await chartsPage(counted, rules));
 }
 
 async function coverage(options: Options, rules: readonly Rule[]): Promise<void> {
   const { build, seed, scale } = options;
   const plan = planOf({ build, seed, scale, kinds: [], faults: [], cohorts: [], rides: coverageRides });
+  const submissions = plan.lots.reduce((sum, lot) => sum + lot.count * designCount, 0);
+  say(`${submissions} pairs to draw and audit: ${plan.lots[0]!.count} draws of ${plan.lots.length} rides`);
   const tally: CoverageTally = new Map();
   const cost = await runAll<CoverageRow>(plan, options.workers, (row) => countCoverage(tally, row));
-  const figures = { claims: '', found: '', clear: '', moderate: '', met: '' };
-  const submissions = plan.lots.reduce((sum, lot) => sum + lot.count * designCount, 0);
-  const run: RunRecord = { ...stamp(options, rules), ...cost, submissions, figures };
-  put(options.out ?? home, 'COVERAGE.md', coveragePage(tally, plan, run));
+  const run = runRecord(options, 'coverage', { rules: rules.length, submissions, cost }, []);
+  logged(logFile, run);
+  put(folderOf(options), 'COVERAGE.md', coveragePage(tally, plan, run));
+  if (options.keep) keepFigures(figuresFile, { coverage: coverageFigures(tally, plan, run) });
 }
 
-async function runAll<R>(
-  plan: Plan,
-  workers: number,
-  onRow: (row: R) => void,
-): Promise<Pick<RunRecord, 'seconds' | 'memory'>> {
+/** Real people's rides: what is said of them stays out of the repository, but for what all of them share. */
+async function real(options: Options, set: RuleSet): Promise<void> {
+  const found = await heldAgainstReal(options.real!, set);
+  put(options.out ?? scratch, 'REAL.md', realPage(found));
+  if (options.keep) keepFigures(figuresFile, { realism: { ...stamp(options), ...found.figures } });
+}
+
+async function runAll<R>(plan: Plan, workers: number, onRow: (row: R) => void): Promise<Cost> {
   const tasks = tasksOf(plan);
   const progress = new Progress(tasks.reduce((sum, { from, to }) => sum + to - from, 0));
   const began = performance.now();
@@ -106,18 +134,24 @@ async function runAll<R>(
     progress.step(task.to - task.from);
   });
   progress.end();
-  return { seconds: (performance.now() - began) / 1000, memory };
+  return { workers, seconds: (performance.now() - began) / 1000, memory };
 }
 
-function stamp(options: Options, rules: readonly Rule[]) {
-  const { build, seed, scale, workers } = options;
-  const date = new Date().toISOString().slice(0, 10);
-  return { date, commit: commit(), build, seed, scale, rules: rules.length, workers };
+function megabytes({ memory }: Cost): string {
+  return `${Math.round(memory / 1e6)} MB`;
+}
+
+function folderOf({ keep, out }: Options): string {
+  return out ?? (keep ? home : scratch);
 }
 
 function put(folder: string, name: string, text: string): void {
   mkdirSync(folder, { recursive: true });
   const file = path.join(folder, name);
   writeFileSync(file, text);
-  process.stderr.write(`${file}\n`);
+  say(file);
+}
+
+function say(line: string): void {
+  process.stderr.write(`${line}\n`);
 }

@@ -1,6 +1,5 @@
 import { type Level, levels, type Rule } from '../../src/types.ts';
-import { faults } from '../make/faults/index.ts';
-import type { Lot, Plan, StrengthName } from './plan.ts';
+import { faultNamed, type Lot, type Plan, type StrengthName, strengthsOf } from './plan.ts';
 import type { Answer, Row } from './row.ts';
 
 /** How often each level was the highest: none, note, query, refer. */
@@ -35,7 +34,8 @@ export interface Group {
 }
 
 export interface Tally {
-  readonly groups: Map<string, Group>;
+  /** In the order of the plan. */
+  readonly groups: ReadonlyMap<string, Group>;
   readonly pairs: { total: number; secure: number; right: number; worst: number };
   rows: number;
 }
@@ -43,8 +43,32 @@ export interface Tally {
 /** Honest meters as found in the field may ask for a query by these: they say no more than how far apart. */
 export const spreadRules: readonly string[] = ['mean-bias', 'zero-offset', 'wide-spread'];
 
-export function newTally(): Tally {
-  return { groups: new Map(), pairs: { total: 0, secure: 0, right: 0, worst: 0 }, rows: 0 };
+export function newTally({ lots }: Pick<Plan, 'lots'>): Tally {
+  const groups = lots.flatMap((lot) => {
+    if (lot.sort === 'coverage') return [];
+    const strengths = lot.sort === 'honest' ? [null] : strengthsOf(faultNamed(lot.fault));
+    return strengths.map((strength) => newGroup(lot, strength));
+  });
+  return {
+    groups: new Map(groups.map((group) => [groupKey(group.lot, group.strength), group])),
+    pairs: { total: 0, secure: 0, right: 0, worst: 0 },
+    rows: 0,
+  };
+}
+
+function newGroup(lot: Group['lot'], strength: Group['strength']): Group {
+  return {
+    lot,
+    strength,
+    submissions: 0,
+    any: [0, 0, 0, 0],
+    others: [0, 0, 0, 0],
+    byRule: new Map(),
+    right: [0, 0, 0, 0],
+    rightNotApplicable: 0,
+    reached: 0,
+    doses: [],
+  };
 }
 
 export function groupKey(lot: Group['lot'], strength: StrengthName | null): string {
@@ -53,7 +77,7 @@ export function groupKey(lot: Group['lot'], strength: StrengthName | null): stri
 
 export function count(tally: Tally, plan: Plan, row: Row, rules: readonly Rule[]): void {
   const lot = plan.lots[row.lot]! as Group['lot'];
-  const group = groupFor(tally, lot, row.strength);
+  const group = tally.groups.get(groupKey(lot, row.strength))!;
   tally.rows++;
   group.submissions++;
   const byRule = new Map<string, Answer[]>();
@@ -76,26 +100,6 @@ export function count(tally: Tally, plan: Plan, row: Row, rules: readonly Rule[]
     if (pair.off <= 1) tally.pairs.right++;
     tally.pairs.worst = Math.max(tally.pairs.worst, pair.off);
   }
-}
-
-function groupFor(tally: Tally, lot: Group['lot'], strength: StrengthName | null): Group {
-  const key = groupKey(lot, strength);
-  const known = tally.groups.get(key);
-  if (known !== undefined) return known;
-  const group: Group = {
-    lot,
-    strength,
-    submissions: 0,
-    any: [0, 0, 0, 0],
-    others: [0, 0, 0, 0],
-    byRule: new Map(),
-    right: [0, 0, 0, 0],
-    rightNotApplicable: 0,
-    reached: 0,
-    doses: [],
-  };
-  tally.groups.set(key, group);
-  return group;
 }
 
 function countRule(
@@ -127,7 +131,7 @@ function countFault(
   byRule: ReadonlyMap<string, readonly Answer[]>,
 ): void {
   const { fault } = group.lot as Extract<Lot, { sort: 'fault' }>;
-  const { rules: right, most: held } = faults.find(({ name }) => name === fault)!;
+  const { rules: right, most: held } = faultNamed(fault);
   const level = most((rule) => right.includes(rule));
   group.right[level]!++;
   const first = byRule.get(right[0]!);
