@@ -14,7 +14,7 @@ import {
 } from './event/field.ts';
 import { marksOf } from './event/fingerprint.ts';
 import { matchFiles } from './event/match.ts';
-import { listed, reportFolder } from './event/record.ts';
+import { listed, reportFolder, roleAt } from './event/record.ts';
 import { resultsFrom } from './event/results.ts';
 import { sharedContent } from './event/shared.ts';
 import { parseJson } from './json.ts';
@@ -49,6 +49,8 @@ import type {
 export interface EventDisk {
   /** Text of a small file, with its checksum. @throws Problem */
   readText(path: string): Promise<{ readonly text: string; readonly sha256: string }>;
+  /** The same of a file by which submissions are judged, not one of a submission's own. @throws Problem */
+  readTerms(path: string): ReturnType<EventDisk['readText']>;
   /** Why nothing can be read there; null when something can. */
   whyNot(path: string): Promise<Problem | null>;
   /** Every file below a folder, members of a ZIP as if it were a folder. @throws Problem */
@@ -77,7 +79,7 @@ export async function planEvent(
 
   const results = await attempt(async () => {
     if (file.results === undefined) return [];
-    const { text } = await disk.readText(file.results);
+    const { text } = await disk.readTerms(file.results);
     const read = resultsFrom(text, file.results);
     found.push(...read.problems);
     return read.riders;
@@ -299,7 +301,7 @@ function keptOf(
   redacted: boolean,
 ): EventRecording {
   const { time, device, sha256 } = recording;
-  const role = index === 0 ? 'primary' : index === 1 ? 'second' : `second ${index}`;
+  const role = roleAt(index);
   const path = index === 0 ? primary : seconds.find((one) => one.split('/').at(-1) === recording.name);
   const { maker, product, serial } = device;
   return {

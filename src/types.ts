@@ -968,6 +968,8 @@ export interface EventRecord {
   readonly plan: string;
   /** Which part this is; null: the whole. */
   readonly part: { readonly index: number; readonly of: number } | null;
+  /** Of how many submissions these are some, where only some were asked for; null: nobody was left out. */
+  readonly selected: { readonly of: number } | null;
   readonly rules: readonly {
     readonly folder: string | null;
     readonly name: string;
@@ -1025,6 +1027,62 @@ export interface Matter {
 
 /** What became of a rider since an earlier run. */
 export type Change = 'new' | 'better' | 'worse' | 'same' | 'gone';
+
+/** Why all submissions are audited although only what changed was asked for. */
+export type AllBecause =
+  | 'no change' // whatever started the run changes nothing
+  | 'no repository'
+  | 'first push'
+  | 'no base' // the commit to compare with is not in the checkout
+  | 'too much' // has changed, or git cannot tell
+  | 'workflow' // the workflow itself changes, and with it perhaps the version
+  | 'event new'
+  | 'event was wrong'
+  | 'part'; // a part is a part of all
+
+/** A run of an event on a repository: what its summary says beside the record. */
+export interface EventRun {
+  /** Whose submissions were audited. */
+  readonly scope:
+    | { readonly kind: 'all'; readonly because: AllBecause | null }
+    | {
+        readonly kind: 'changed';
+        /** The commit that was compared with. */
+        readonly since: string;
+        /** Riders who are no longer in the event. */
+        readonly gone: readonly string[];
+        /** Links that the change brings: they are never followed. */
+        readonly links: number;
+      };
+  /** Where the event file, the results and the rules are from. */
+  readonly terms:
+    | { readonly from: 'checkout'; readonly because: TermsBecause | null }
+    | {
+        readonly from: 'base';
+        readonly commit: string;
+        /** Whether the change would alter them. */
+        readonly altered: boolean;
+      };
+  /** Rule sets, and each thing in them that differs from what is shipped. Holds strangers' words. */
+  readonly rules: readonly {
+    readonly name: string;
+    readonly sha256: string;
+    readonly differs: readonly string[];
+  }[];
+  /** Submissions of the event. */
+  readonly entries: number;
+  /** Submissions of those audited that came without a second recording. */
+  readonly single: number;
+  /** Files that nobody was matched with. */
+  readonly unmatched: number;
+  /** Whether some submissions could be compared with all others; null: all were there. */
+  readonly compared: boolean | null;
+  /** Where everything was written, from the top of the checkout. */
+  readonly folder: string;
+}
+
+/** Why the event file and rules of the checkout are used although those of the base branch were asked for. */
+export type TermsBecause = 'no base' | 'event new' | 'rules new' | 'too much';
 
 /** A record with what people did about it: everything that an overview is made from. */
 export interface EventView {

@@ -19,16 +19,23 @@ const recording = /\.(fit|tcx|gpx|csv)(\.gz)?$|\.zip$/i;
 /** The files of an event, none outside its folder and none behind a link. */
 export class EventFiles implements EventDisk {
   readonly root: string;
+  /** The folder with the event file and what it names: results, rules. Another one where the event's is not to be trusted. */
+  readonly terms: string;
   /** The archive opened last: riders of one ZIP come one after the other. */
   private archive: { readonly file: string; readonly bytes: Promise<Uint8Array> } | null = null;
 
-  constructor(root: string) {
+  constructor(root: string, terms = root) {
     this.root = root;
+    this.terms = terms;
   }
 
   async readText(place: string): Promise<{ text: string; sha256: string }> {
     const { bytes } = await this.read(place, limits.factsBytes);
     return { text: decodeText(bytes), sha256: await sha256(bytes) };
+  }
+
+  readTerms(place: string): ReturnType<EventFiles['readText']> {
+    return this.terms === this.root ? this.readText(place) : new EventFiles(this.terms).readText(place);
   }
 
   /** The bytes of a file, or of a member of a ZIP. @throws Problem */

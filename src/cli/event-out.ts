@@ -74,7 +74,8 @@ export interface Seen {
 export async function writeEvent(folder: string, record: EventRecord, seen: Seen): Promise<void> {
   const files = {
     ...(await viewFiles(record, seen)),
-    [marksFile]: printMarks(marksOfEvent(record)),
+    // Of some submissions they would be taken for those of all.
+    ...(record.selected === null ? { [marksFile]: printMarks(marksOfEvent(record)) } : {}),
     // Last: whoever finds the record finds the rest as well.
     [recordFile]: printRecord(record),
   };

@@ -13,6 +13,9 @@ import { rulesGiven } from './rule-folder.ts';
 /** An event as the user names it, ready to be run. */
 export interface EventGiven {
   readonly files: EventFiles;
+  readonly source: EventSource;
+  /** The folder from which the event's terms were named: that of the user, or one that stands for it. */
+  readonly terms: string;
   readonly plan: EventPlan;
   /** Rules by folder; null: those of `--rules`, or the shipped ones. */
   readonly sets: RuleSets;
@@ -24,6 +27,8 @@ export interface EventGiven {
 export interface EventSettings {
   readonly rules?: string;
   readonly redact?: boolean;
+  /** A folder that stands for the user's wherever the event file, results and rules are read. */
+  readonly terms?: string;
 }
 
 /**
@@ -33,18 +38,19 @@ export interface EventSettings {
  * @throws AggregateError of Problems: everything that is wrong at once
  */
 export async function eventGiven(io: Io, named: string, settings: EventSettings): Promise<EventGiven> {
-  const { source, root } = await sourceOf(io, named);
-  const files = new EventFiles(root);
+  const terms = settings.terms ?? io.cwd;
+  const { source, root } = await sourceOf(terms, named);
+  const files = new EventFiles(path.resolve(io.cwd, path.relative(terms, root)), root);
   const { plan, problems, remarks } = await planEvent(source, files);
   const found = [...problems];
-  const sets = await setsOf(io, files, plan, settings.rules, found);
+  const sets = await setsOf({ ...io, cwd: terms }, files, plan, settings.rules, found);
   if (plan === null || found.length > 0) throw new AggregateError(found);
   const digest = await planDigest(plan, recordHead(plan, sets), settings.redact === true);
-  return { files, plan, sets, digest, remarks };
+  return { files, source, terms, plan, sets, digest, remarks };
 }
 
-async function sourceOf(io: Io, named: string): Promise<{ source: EventSource; root: string }> {
-  const place = path.resolve(io.cwd, named);
+async function sourceOf(cwd: string, named: string): Promise<{ source: EventSource; root: string }> {
+  const place = path.resolve(cwd, named);
   const isFolder = await stat(place).then(
     (stats) => stats.isDirectory(),
     () => false, // Reading it as a file says what is wrong.
@@ -104,6 +110,6 @@ export async function ruleSetOf(
   option: string | undefined,
 ) {
   if (folder === null) return (await rulesGiven(io, option)).set;
-  await refuseOutside(files.root, files.full(folder));
-  return (await rulesGiven({ ...io, cwd: files.root }, folder)).set;
+  await refuseOutside(files.terms, folder);
+  return (await rulesGiven({ ...io, cwd: files.terms }, folder)).set;
 }

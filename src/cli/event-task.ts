@@ -22,6 +22,8 @@ export interface TaskSetting {
   readonly root: string;
   readonly out: string;
   readonly cwd: string;
+  /** The folder that the event's rules are read from. */
+  readonly terms: string;
   readonly rules: string | null;
   readonly event: string;
   readonly redacted: boolean;
@@ -47,7 +49,7 @@ interface Bench {
 }
 
 function benchFor(setting: TaskSetting): Bench {
-  const files = new EventFiles(setting.root);
+  const files = new EventFiles(setting.root, setting.terms);
   const nowhere = { write: () => true };
   const io: Io = { stdout: nowhere, stderr: nowhere, env: {}, cwd: setting.cwd };
   const sets = new Map<string | null, Promise<RuleSet>>();

@@ -1,19 +1,16 @@
 import path from 'node:path';
 import { Command, InvalidArgumentError, Option } from 'commander';
-import { deal, partFrom } from '../event/parts.ts';
+import { partFrom } from '../event/parts.ts';
+import { recordFile } from '../event/record.ts';
 import { changesSince } from '../event/since.ts';
-import { crossChecks, recordHead } from '../event.ts';
 import { rank } from '../judge/judge.ts';
 import { countsSaid, crossCheckLines, gradeSaid } from '../report/event/index.ts';
 import { plain } from '../report/words/sentence.ts';
 import type { EventRecord } from '../types.ts';
-import { makeFolder, removeOthers } from './event-folders.ts';
-import { decisionsIn, earlierGiven, recordIn, writeEvent, writePart } from './event-out.ts';
+import { auditEvent } from './event-audit.ts';
 import { type EventGiven, eventGiven } from './event-plan.ts';
-import { type Run, runEntries } from './event-run.ts';
 import type { Io } from './io.ts';
 import { options, today } from './options.ts';
-import { tallyOn } from './progress.ts';
 import { many, remark } from './say.ts';
 import { type FailOn, failLevels, status } from './status.ts';
 
@@ -116,67 +113,13 @@ function tellDoubts(io: Io, { redact }: EventOptions, { plan, remarks }: EventGi
 async function run(io: Io, named: string, given: EventOptions, out: string): Promise<number> {
   const part = given.part === undefined ? null : partFrom(given.part);
   const event = await eventGiven(io, named, given);
-  const earlier = await earlierGiven(io, given.earlier ?? []);
-  const before = given.since === undefined ? null : await recordIn(io, given.since);
-  const decisions = await decisionsIn(event.files.root);
-  const folder = path.resolve(io.cwd, out);
-  await makeFolder(folder, out);
   tellDoubts(io, given, event);
-
-  const { rows, reused } = await audited(io, event, given, folder, part);
-  const record: EventRecord = {
-    eventVersion: 1,
-    ...recordHead(event.plan, event.sets),
-    plan: event.digest,
-    part,
-    rows,
-    unmatched: given.redact ? [] : event.plan.unmatched,
-    crossChecks: part === null ? crossChecks(event.plan, rows, event.sets, earlier) : null,
-  };
-  if (part === null) await writeEvent(folder, record, { decisions, before, today: given.today ?? today() });
-  else await writePart(folder, record);
-  const gone = await removeOthers(
-    folder,
-    rows.map(({ number }) => number),
-  );
-  if (reused > 0) remark(io, `${reused} of ${rows.length} unchanged since the last run`);
+  const settings = { ...given, part, redact: given.redact === true, today: given.today ?? today() };
+  const { record, before, reused, gone } = await auditEvent(io, event, settings, out);
+  if (reused > 0) remark(io, `${reused} of ${record.rows.length} unchanged since the last run`);
   tellGone(io, gone);
-  tell(io, record, before, path.join(out, part === null ? 'overview.html' : 'event.json'));
+  tell(io, record, before, path.join(out, record.part === null ? 'overview.html' : recordFile));
   return eventStatus(record, given.failOn);
-}
-
-async function audited(
-  io: Io,
-  { files, plan }: EventGiven,
-  given: EventOptions,
-  out: string,
-  part: ReturnType<typeof partFrom> | null,
-): Promise<Run> {
-  const own =
-    part === null
-      ? null
-      : await deal(
-          plan.entries.map(({ number }) => number),
-          part,
-        );
-  const entries = plan.entries.filter(({ number }) => own?.has(number) ?? true);
-  const tally = tallyOn(io, entries.length);
-  try {
-    return await runEntries(
-      entries,
-      {
-        root: files.root,
-        out,
-        cwd: io.cwd,
-        rules: given.rules ?? null,
-        event: plan.name,
-        redacted: given.redact === true,
-      },
-      { jobs: given.jobs, onRow: (_, done) => tally.now(done) },
-    );
-  } finally {
-    tally.clear();
-  }
 }
 
 /** Says whose reports of an earlier run went. */

@@ -76,6 +76,7 @@ async function run(io: Io, named: string, parts: readonly string[], given: Merge
     ...recordHead(event.plan, event.sets),
     plan: event.digest,
     part: null,
+    selected: null,
     rows,
     unmatched: given.redact ? [] : event.plan.unmatched,
     crossChecks: crossChecks(event.plan, rows, event.sets, earlier),

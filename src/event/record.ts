@@ -10,6 +10,12 @@ export const recordFile = 'event.json';
 export const marksFile = 'fingerprints.json';
 export const reportFolder = (number: string) => `reports/rider-${number}`;
 
+/** What a recording is to its rider, by its place among theirs. */
+export const roleAt = (index: number) =>
+  index === 0 ? 'primary' : index === 1 ? 'second' : `second ${index}`;
+/** How fingerprints name a recording: the start of its checksum. */
+export const codeOf = (digest: string) => digest.slice(0, 8);
+
 /** What an entry says of its rider, apart from any recording. */
 export function listed({ number, name, id, category, place }: Entry) {
   return { number, name, id, category, place };
@@ -60,7 +66,7 @@ export function marksOfEvent({ event, rows }: EventRecord): EventMarks {
   const recordings = rows.flatMap((row) =>
     row.recordings
       .filter(({ marks }) => marks !== '')
-      .map(({ sha256: digest, marks }) => ({ code: digest.slice(0, 8), marks })),
+      .map(({ sha256: digest, marks }) => ({ code: codeOf(digest), marks })),
   );
   // In order of the codes: the order of the start list would say whose they are.
   recordings.sort((a, b) => (a.code < b.code ? -1 : a.code > b.code ? 1 : 0));

@@ -28,6 +28,7 @@ export function recordOf(rows: readonly EventRow[], more: Partial<EventRecord> =
     event: { name: 'Round 1', race: { start: '2026-03-14T19:00:00+01:00' } },
     plan: '0'.repeat(64),
     part: null,
+    selected: null,
     rules: [{ folder: null, name: 'shipped', sha256: '0'.repeat(64) }],
     titles: { 'late-drift': { title: 'The difference grows through the ride', family: 'agreement' } },
     rows,
