@@ -20,6 +20,7 @@ import {
   type Step,
   type Subjects,
   type TracesChart,
+  type UnreadableFile,
 } from './types.ts';
 import { toFigures } from './units.ts';
 
@@ -33,7 +34,7 @@ export interface Parts {
   readonly sections: Report['sections'];
   readonly setPoints: Report['setPoints'];
   readonly steps: readonly Step[];
-  readonly unreadable: Report['submission']['unreadable'];
+  readonly unreadable: readonly UnreadableFile[];
   readonly measurements: readonly Measurement[];
   readonly findings: readonly Finding[];
   readonly missing: readonly Requirement[];

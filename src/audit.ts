@@ -9,6 +9,7 @@ import { historyFor } from './history/before.ts';
 import { gradeOf, reachOf } from './judge/grade.ts';
 import { judge } from './judge/judge.ts';
 import { missingOf } from './judge/requirements.ts';
+import { sha256 } from './math/digest.ts';
 import { measureAll } from './measure/all.ts';
 import { gate } from './measure/pair/gate.ts';
 import { sectionTable } from './measure/section-table.ts';
@@ -31,6 +32,7 @@ import {
   type Step,
   type Stretch,
   type Subjects,
+  type UnreadableFile,
 } from './types.ts';
 
 /** What one rider hands in for one race, as files. */
@@ -38,7 +40,7 @@ export interface Submission extends Facts {
   readonly primary: NamedBytes;
   readonly seconds: readonly NamedBytes[];
   /** Seconds that could not even be opened, each with the sentence that says why. */
-  readonly unopened?: Report['submission']['unreadable'];
+  readonly unopened?: readonly Pick<UnreadableFile, 'name' | 'why'>[];
 }
 
 /** The same once its files are read. */
@@ -46,7 +48,7 @@ export interface ReadSubmission extends Facts {
   readonly primary: Recording;
   readonly seconds: readonly Recording[];
   /** Seconds that could not be read, each with the sentence that says why. */
-  readonly unreadable: Report['submission']['unreadable'];
+  readonly unreadable: readonly UnreadableFile[];
 }
 
 export interface Facts {
@@ -92,7 +94,8 @@ export async function readSubmission(submission: Submission): Promise<ReadSubmis
     });
   }
   const { seconds, unreadable: unread } = await readSeconds(submission.seconds);
-  const unreadable = [...(submission.unopened ?? []), ...unread];
+  const unopened = (submission.unopened ?? []).map((one) => ({ ...one, sha256: null }));
+  const unreadable = [...unopened, ...unread];
   return { ...submission, primary, seconds, unreadable };
 }
 
@@ -155,13 +158,13 @@ export function auditRecordings(
 /** Reads every second; one that cannot be read is kept with the sentence that says why. */
 async function readSeconds(files: readonly NamedBytes[]) {
   const seconds: Recording[] = [];
-  const unreadable: { name: string; why: string }[] = [];
+  const unreadable: UnreadableFile[] = [];
   for (const file of files) {
     try {
       seconds.push(await read(file));
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
-      unreadable.push({ name: file.name, why: sentence(error) });
+      unreadable.push({ name: file.name, sha256: await sha256(file.bytes), why: sentence(error) });
     }
   }
   return { seconds, unreadable };

@@ -10,6 +10,7 @@ import { profileCommand } from './cli/profile.ts';
 import { rulesCommand } from './cli/rules.ts';
 import { complain, painter, remark } from './cli/say.ts';
 import { status } from './cli/status.ts';
+import { verifyCommand } from './cli/verify.ts';
 import { Problem } from './problem.ts';
 import { clean } from './report/index.ts';
 import { tool } from './tool.ts';
@@ -47,6 +48,7 @@ export function commands(io: Io, done: (status: number) => void): Command {
     rulesCommand(io, done),
     eventCommand(io, done),
     mergeCommand(io, done),
+    verifyCommand(io, done),
     decideCommand(io, done),
     caseCommand(io, done),
     newCommand(io, done),

@@ -716,6 +716,15 @@ export interface SetPoints {
   readonly trends: readonly ({ readonly subject: Subject; readonly of: 'cadence' | 'speed' } & Estimate)[];
 }
 
+/** A second recording that was handed in and could not be read. Its name is a stranger's. */
+export interface UnreadableFile {
+  readonly name: string;
+  /** Null where the file could not even be opened. */
+  readonly sha256: string | null;
+  /** A full sentence. */
+  readonly why: string;
+}
+
 export interface Report {
   readonly schemaVersion: 1;
   readonly tool: { readonly name: string; readonly version: string };
@@ -732,7 +741,7 @@ export interface Report {
     readonly primary: ReportRecording;
     readonly seconds: readonly ReportRecording[];
     /** Second recordings that could not be read, with the sentence that says why. */
-    readonly unreadable: readonly { readonly name: string; readonly why: string }[];
+    readonly unreadable: readonly UnreadableFile[];
     readonly window: { readonly stretch: Stretch; readonly given: boolean };
     readonly history: {
       readonly rides: number;

@@ -131,7 +131,7 @@ async function submissionGiven(
 async function secondsGiven(
   io: Io,
   files: readonly string[],
-): Promise<{ seconds: NamedBytes[]; unopened: Report['submission']['unreadable'] }> {
+): Promise<Required<Pick<Submission, 'seconds' | 'unopened'>>> {
   const seconds: NamedBytes[] = [];
   const unopened: { name: string; why: string }[] = [];
   for (const file of files) {

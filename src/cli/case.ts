@@ -23,9 +23,6 @@ interface CaseOptions {
   readonly rules?: string;
 }
 
-/** Bytes of one report. */
-const reportBytes = 256 * 1024 * 1024;
-
 const examples = `
 Examples:
   $ wattassay case round-3.event.json 14 --from audited --out case-14
@@ -101,7 +98,7 @@ async function reportsOf(io: Io, from: string, { number, report }: EventRow): Pr
     const shown = path.join(from, ...reportFolder(number).split('/'), name);
     files.push({
       name,
-      bytes: (await readFileSafely(path.resolve(io.cwd, shown), { most: reportBytes, shown })).bytes,
+      bytes: (await readFileSafely(path.resolve(io.cwd, shown), { most: limits.reportBytes, shown })).bytes,
     });
   }
   return files;

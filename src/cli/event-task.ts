@@ -8,7 +8,7 @@ import { sha256 } from '../math/digest.ts';
 import { Problem, type ProblemParts, sentence } from '../problem.ts';
 import { renderHtml, renderJson, renderLetter } from '../report/index.ts';
 import { tool } from '../tool.ts';
-import type { Entry, EventRow, NamedBytes, Report, RuleSet } from '../types.ts';
+import type { Entry, EventRow, NamedBytes, Report, RuleSet, UnreadableFile } from '../types.ts';
 import { EventFiles } from './event-disk.ts';
 import { clearReport, makeFolder, removeReport, reportFiles, rowFile } from './event-folders.ts';
 import { ruleSetOf } from './event-plan.ts';
@@ -151,7 +151,7 @@ function named(row: EventRow, { redacted }: TaskSetting): EventRow {
 interface Opened {
   readonly primary: NamedBytes;
   readonly seconds: readonly NamedBytes[];
-  readonly unopened: Report['submission']['unreadable'];
+  readonly unopened: readonly Pick<UnreadableFile, 'name' | 'why'>[];
   readonly inputs: readonly (readonly [role: string, name: string, sha256: string])[];
 }
 

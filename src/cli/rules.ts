@@ -1,10 +1,10 @@
 import { Command } from 'commander';
+import { differences } from '../differences.ts';
 import { nearest } from '../math/nearest.ts';
 import { Problem } from '../problem.ts';
 import { clean } from '../report/index.ts';
 import { shipped } from '../rules.ts';
 import type { Rule, RuleSet } from '../types.ts';
-import { differences } from './differences.ts';
 import { type Io, widthOf } from './io.ts';
 import { options } from './options.ts';
 import { rulesGiven } from './rule-folder.ts';

@@ -11,6 +11,8 @@ export const limits = {
   factsBytes: 256 * KiB,
   /** Bytes of a compiled profile: ten thousand past rides. */
   profileBytes: 64 * MiB,
+  /** Bytes of a report in any form. */
+  reportBytes: 256 * MiB,
   /** Folders below the one named. */
   depth: 8,
   /** Entries seen in all folders together. */

@@ -6,16 +6,16 @@ import type {
   Report,
   ReportMeasurement,
   ReportRecording,
-  Rule,
   Unit,
   Values,
 } from '../types.ts';
+import { restsOnHealth } from './health.ts';
 import { ownWords } from './words/fill.ts';
 
 /** Units whose numbers are health data, or give body mass away beside a power in watts. */
 const healthUnits: readonly Unit[] = ['bpm', 'kg', 'W/kg'];
-/** What a rule says that it needs when its numbers rest on heart rate or mass. */
-const healthNeeds = /heart|mass|weight/i;
+/** Traits of people that are health data. */
+const healthTraits = /heart|mass|weight/i;
 const withheld = 'withheld';
 
 type Coder = (name: string) => string;
@@ -32,14 +32,18 @@ export function redact(report: Report): Report {
   const { primary, seconds, unreadable } = report.submission;
   return {
     ...report,
-    inputs: report.inputs.map((input) => ({ ...input, name: code(input.name) })),
+    // So little stands in a file of facts that its checksum would give the mass away to whoever tries all masses.
+    inputs: report.inputs
+      .filter(({ role }) => role !== 'rider')
+      .map((input) => ({ ...input, name: code(input.name) })),
     settings: { ...report.settings, rider: redactRider(report.settings.rider, code), redacted: true },
     submission: {
       ...report.submission,
       primary: redactRecording(primary, code),
       seconds: seconds.map((one) => redactRecording(one, code)),
-      unreadable: unreadable.map(({ name, why }) => ({
+      unreadable: unreadable.map(({ name, sha256, why }) => ({
         name: code(name),
+        sha256,
         why: why.replaceAll(name, code(name)),
       })),
     },
@@ -51,18 +55,22 @@ export function redact(report: Report): Report {
   };
 }
 
-/** A file's code is the start of its checksum; a name without one gets its place among the unreadable. */
-function coder({ inputs, submission }: Report): Coder {
+/**
+ * A file's code is the start of its checksum; a name without one is numbered. A report that bears codes already
+ * keeps them, so that whoever audits the same files under their codes gets the same report.
+ */
+function coder({ inputs, submission: { primary, seconds, unreadable } }: Report): Coder {
   const codes = new Map<string, string>();
-  for (const { name, sha256 } of [...inputs, submission.primary, ...submission.seconds]) {
-    codes.set(name, `file ${sha256.slice(0, 8)}`);
+  for (const { name, sha256 } of [...inputs, primary, ...seconds, ...unreadable]) {
+    if (sha256 !== null) codes.set(name, `file ${sha256.slice(0, 8)}`);
   }
+  let numbered = 0;
   return (name) => {
     const known = codes.get(name);
     if (known !== undefined) return known;
-    const next = `name ${codes.size + 1}`;
-    codes.set(name, next);
-    return next;
+    numbered++;
+    codes.set(name, `name ${numbered}`);
+    return `name ${numbered}`;
   };
 }
 
@@ -97,8 +105,7 @@ function redactRecording(one: ReportRecording, code: Coder): ReportRecording {
 function healthRules(
   report: Report,
 ): (one: { readonly rule: string; readonly unit: Unit | null }) => boolean {
-  const rests = (rule: Rule) => rule.needs.some((need) => healthNeeds.test(need));
-  const rules = new Set(report.rules.items.filter(rests).map((rule) => rule.id));
+  const rules = new Set(report.rules.items.filter(restsOnHealth).map((rule) => rule.id));
   return ({ rule, unit }) => rules.has(rule) || (unit !== null && healthUnits.includes(unit));
 }
 
@@ -156,7 +163,7 @@ function redactChart(chart: Chart): Chart | null {
       return {
         ...chart,
         traits: chart.traits.filter(
-          ({ trait, unit }) => !healthUnits.includes(unit) && !healthNeeds.test(trait),
+          ({ trait, unit }) => !healthUnits.includes(unit) && !healthTraits.test(trait),
         ),
       };
     case 'ratio':

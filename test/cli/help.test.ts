@@ -23,6 +23,7 @@ describe('help', () => {
         rules [options] [command]                list the rules, show one, or check a folder of your own
         event [options] <event>                  audit every submission of an event
         merge [options] <event> <parts...>       put the parts of an event together
+        verify [options] <report> <files...>     make a report again from its files, and say whether it is the same
         decide [options] <event> <rider> <rule>  keep on record what was asked, answered and decided
         case [options] <event> <rider>           pack one rider's case into a folder for both sides
         new <folder>                             lay out a private results repository
@@ -35,7 +36,7 @@ describe('help', () => {
     `);
   });
 
-  it.each([['audit'], ['profile'], ['rules'], ['rules', 'show'], ['rules', 'check']])(
+  it.each([['audit'], ['verify'], ['profile'], ['rules'], ['rules', 'show'], ['rules', 'check']])(
     'teaches by examples: %s %s',
     async (...names) => {
       const words = names.filter((name) => name !== undefined);

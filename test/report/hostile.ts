@@ -51,7 +51,7 @@ export function withName(report: Report, name: string | readonly string[]): Repo
       ...made.submission,
       primary: { ...made.submission.primary, role: 'primary' },
       seconds: made.submission.seconds.map((one) => ({ ...one, role: 'second' as const })),
-      unreadable: [{ name: next(), why: next() }],
+      unreadable: [{ name: next(), sha256: null, why: next() }],
     },
   };
 }

@@ -53,7 +53,9 @@ function secretReport(): Report {
         defects: [{ id: 'colliding-field', values: { name: crank } }],
       },
       seconds: [{ ...seconds[0]!, name: pedals }],
-      unreadable: [{ name: lost, why: `${lost}: it holds no recording. Hand in another.` }],
+      unreadable: [
+        { name: lost, sha256: hex('lost'), why: `${lost}: it holds no recording. Hand in another.` },
+      ],
     },
     findings: made.findings.map((finding) => {
       if (finding.rule === 'above-history')

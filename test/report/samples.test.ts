@@ -46,3 +46,10 @@ describe.each(['17', '23', '31'])('the sample of rider %s', (number) => {
     expect(redacted).not.toMatch(/primary\.fit|second\.fit/);
   });
 });
+
+describe('a redacted report', () => {
+  it('is the same for two riders whose masses differ by too little to change a level', async () => {
+    const withMass = async (massKg: number) => renderJson(redact(await auditSample('14', { massKg })));
+    expect(await withMass(98)).toBe(await withMass(97));
+  });
+});

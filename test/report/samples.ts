@@ -1,6 +1,13 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
-import { audit, compileProfile, type NamedBytes, type Report, ruleSet } from '../../src/index.ts';
+import {
+  audit,
+  compileProfile,
+  type NamedBytes,
+  type Report,
+  type RiderFacts,
+  ruleSet,
+} from '../../src/index.ts';
 
 const event = 'samples/event';
 
@@ -10,8 +17,8 @@ const file = (folder: string, name: string): NamedBytes => ({
 });
 const json = (folder: string, name: string) => JSON.parse(readFileSync(path.join(folder, name), 'utf8'));
 
-/** The report on one rider of the sample event, with everything that this rider handed in. */
-export async function auditSample(number: string): Promise<Report> {
+/** The report on one rider of the sample event, with everything that this rider handed in; facts may be changed. */
+export async function auditSample(number: string, facts: RiderFacts = {}): Promise<Report> {
   const folder = path.join(event, 'riders', number);
   const past = path.join(folder, 'history');
   const profile = existsSync(past)
@@ -25,7 +32,7 @@ export async function auditSample(number: string): Promise<Report> {
     {
       primary: file(folder, 'primary.fit'),
       seconds: existsSync(path.join(folder, 'second.fit')) ? [file(folder, 'second.fit')] : [],
-      rider: json(folder, 'rider.json'),
+      rider: { ...json(folder, 'rider.json'), ...facts },
       race: json(event, 'race.json'),
       profile,
       otherInputs: [],

@@ -1,3 +1,5 @@
+import { canonical } from './json.ts';
+
 /** One field that a change gave another value; undefined where it is not there. */
 export interface Difference {
   readonly path: readonly string[];
@@ -11,7 +13,12 @@ export function differences(before: unknown, after: unknown, path: readonly stri
     const names = new Set([...Object.keys(before), ...Object.keys(after)]);
     return [...names].flatMap((name) => differences(before[name], after[name], [...path, name]));
   }
-  return JSON.stringify(before) === JSON.stringify(after) ? [] : [{ path, before, after }];
+  return sameJson(before, after) ? [] : [{ path, before, after }];
+}
+
+/** In whatever order their fields stand. */
+export function sameJson(before: unknown, after: unknown): boolean {
+  return JSON.stringify(before) === JSON.stringify(after) || canonical(before) === canonical(after);
 }
 
 function isFields(value: unknown): value is Readonly<Record<string, unknown>> {
