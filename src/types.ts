@@ -1336,6 +1336,8 @@ export interface AveragingChart {
 export interface SpeedCurveChart {
   readonly kind: 'speed-curve';
   readonly id: string;
+  /** kg that the power less their change of speed keeps to the curve with; null: power as recorded. */
+  readonly inertia: number | null;
   /** m/s and W: a regular choice of seconds. */
   readonly points: readonly { readonly speed: number; readonly watts: number }[];
   readonly curve: readonly { readonly speed: number; readonly watts: number }[];

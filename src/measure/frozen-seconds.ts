@@ -14,6 +14,7 @@ export const frozenSeconds = defineMeasure({
   options: {
     powerSeconds: number('shortest time that power must repeat, s'),
     cadenceSeconds: number('shortest time that cadence must repeat, s'),
+    records: number('and fewest records in a row that hold the value, where a recorder leaves seconds out'),
     adjoiningSeconds: number(
       'repeated power this close to the next repeated power steps from target to target, s',
     ),
@@ -24,8 +25,10 @@ export const frozenSeconds = defineMeasure({
     const { power, cadence } = recording.channels;
     if (power === undefined && cadence === undefined)
       return notApplicable('no-channel', { channel: 'power' });
-    const inPower = power === undefined ? [] : frozenIn(recording, power, options.powerSeconds);
-    const inCadence = cadence === undefined ? [] : frozenIn(recording, cadence, options.cadenceSeconds);
+    const inPower =
+      power === undefined ? [] : frozenIn(recording, power, options.powerSeconds, options.records);
+    const inCadence =
+      cadence === undefined ? [] : frozenIn(recording, cadence, options.cadenceSeconds, options.records);
     const stretches = [...inPower, ...inCadence].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
     const steps = inPower.filter(
       ([from], k) => k > 0 && from - inPower[k - 1]![1] <= options.adjoiningSeconds,
@@ -44,17 +47,33 @@ export const frozenSeconds = defineMeasure({
   },
 });
 
-/** Stretches of one repeated value above zero, while another channel takes more than one value. */
-function frozenIn({ channels, state, length }: Series, column: Float64Array, shortest: number): Stretch[] {
+/**
+ * Stretches of one repeated value above zero, while another channel takes more than one value. What a
+ * recorder that leaves seconds out carries over counts as time, not as another record of the value.
+ */
+function frozenIn(
+  { channels, state, length }: Series,
+  column: Float64Array,
+  shortest: number,
+  fewest: number,
+): Stretch[] {
   const others = [channels.power, channels.cadence, channels.heartRate, channels.speed].filter(
     (other) => other !== undefined && other !== column,
   ) as Float64Array[];
   const found: Stretch[] = [];
-  for (let from = 0, to = 1; from < length; from = to++) {
+  for (let from = 0, next = 1; from < length; from = next++) {
     const value = column[from]!;
     if (!(value > 0) || state[from] !== SecondState.recorded) continue;
-    while (to < length && column[to] === value && state[to] === SecondState.recorded) to++;
-    if (to - from >= shortest && others.some((other) => moves(other, from, to))) found.push([from, to]);
+    let to = next;
+    let records = 1;
+    for (; next < length && column[next] === value; next++) {
+      if (state[next] === SecondState.recorded) {
+        records++;
+        to = next + 1;
+      } else if (state[next] !== SecondState.bridged) break;
+    }
+    const long = to - from >= shortest && records >= fewest;
+    if (long && others.some((other) => moves(other, from, to))) found.push([from, to]);
   }
   return found;
 }

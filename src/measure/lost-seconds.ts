@@ -6,8 +6,8 @@ import { subjectOf } from './recording/subject.ts';
 /**
  * The most seconds lost in any `withinSeconds` of the race: one long gap and a link that keeps dropping
  * out weigh alike. Lost is what has no record or no power, and what only looks recorded: zeros between
- * hard pedalling while cadence goes on, and every channel held at once. Pauses and the rhythm of a recorder
- * that writes irregularly are not losses.
+ * hard pedalling while cadence goes on, and power and cadence held together. Pauses and the rhythm of a
+ * recorder that writes irregularly are not losses.
  */
 export const lostSeconds = defineMeasure({
   id: 'lost-seconds',
@@ -17,8 +17,10 @@ export const lostSeconds = defineMeasure({
     stillSpeed: number('slower than this a rider stands, and a meter may sleep, m/s'),
     zeroSeconds: number('shortest run of zero power under turning cranks that counts as lost, s'),
     zeroCadence: number('cadence from which cranks count as turning, rpm'),
-    zeroBesideWatts: number('mean power just before and after that makes such zeros a loss, W'),
-    heldSeconds: number('shortest run of all channels standing still together that counts as lost, s'),
+    zeroBesideShare: number(
+      "power just before and after that makes such zeros a loss, share of the ride's usual",
+    ),
+    heldSeconds: number('shortest run of power and cadence standing still together that counts as lost, s'),
   },
   compute(all, recording, options) {
     const [from, to] = all.window;
@@ -58,7 +60,7 @@ interface Options {
   readonly stillSpeed: number;
   readonly zeroSeconds: number;
   readonly zeroCadence: number;
-  readonly zeroBesideWatts: number;
+  readonly zeroBesideShare: number;
   readonly heldSeconds: number;
 }
 
@@ -78,21 +80,38 @@ function lostIn(recording: Series, [from, to]: Stretch, power: Float64Array, opt
       (i) => power[i] === 0 && cadence[i]! >= options.zeroCadence && state[i] === SecondState.recorded,
       options.zeroSeconds,
     );
-    for (const [a, b] of zeros) {
-      if (power[a - 1]! >= options.zeroBesideWatts && power[b]! >= options.zeroBesideWatts)
-        lost.fill(1, a, b);
-    }
+    const pedalling = zeros.length === 0 ? 0 : options.zeroBesideShare * usual(power.subarray(from, to));
+    for (const [a, b] of zeros) if (power[a - 1]! >= pedalling && power[b]! >= pedalling) lost.fill(1, a, b);
   }
-  const columns = [power, cadence, speed, channels.heartRate].filter((c) => c !== undefined);
-  if (columns.length < 2) return lost;
-  const held = stretchesWhere(
+  for (const [a, b] of heldIn(recording, [from, to], power, options.heldSeconds)) lost.fill(1, a, b);
+  return lost;
+}
+
+/** Median of the power while there is some, W; NaN where there never is. */
+function usual(power: Float64Array): number {
+  const flowing = power.filter((watts) => watts > 0).sort();
+  return flowing[flowing.length >> 1] ?? Number.NaN;
+}
+
+/**
+ * Where what the meter tells stands still: power and cadence together, or every channel where no cadence is
+ * recorded. A trainer that repeats its target moves on in cadence alone: there nothing was lost.
+ */
+function heldIn({ state, channels }: Series, [from, to]: Stretch, power: Float64Array, shortest: number) {
+  const { cadence, speed, heartRate } = channels;
+  const others = (cadence === undefined ? [speed, heartRate] : [cadence]).filter((c) => c !== undefined);
+  if (others.length === 0) return [];
+  const stands = (column: Float64Array, i: number) => column[i] === column[i - 1];
+  return stretchesWhere(
     from + 1,
     to,
-    (i) => power[i]! > 0 && state[i] === SecondState.recorded && columns.every((c) => c[i] === c[i - 1]),
-    options.heldSeconds,
-  );
-  for (const [a, b] of held) lost.fill(1, a, b);
-  return lost;
+    (i) =>
+      power[i]! > 0 &&
+      state[i] === SecondState.recorded &&
+      stands(power, i) &&
+      others.every((column) => stands(column, i)),
+    shortest,
+  ).filter(([, b]) => b === to || !stands(power, b));
 }
 
 /** The most marked seconds in any window of this length. */

@@ -1,7 +1,11 @@
 import { jackknifeReach } from '../math/jackknife.ts';
 import { leastSquares } from '../math/least-squares.ts';
-import { SecondState, type Series, type SpeedCurveChart } from '../types.ts';
+import { mean } from '../math/mean.ts';
+import { gravity } from '../math/road-power.ts';
+import { robustSpread } from '../math/robust-spread.ts';
+import type { Series, SpeedCurveChart } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
+import { recordsOf } from './recording/records.ts';
 import { subjectOf } from './recording/subject.ts';
 
 /** Blocks of the ride that are left out one at a time for the interval. */
@@ -9,9 +13,12 @@ const blocks = 10;
 
 /**
  * How far power scatters around a fixed curve of speed, in percent of its mean: a cubic in speed, with a
- * term for the change of speed where the inertia that it stands for is a flywheel's and not a rider's (a
- * game that works speed out from power, and a road, leave a rider's). Measured power scatters widely:
- * gradient, wind, bunch and legs do not ask the speed. The interval leaves out tenths of the ride.
+ * term for the change of speed. Measured power scatters widely: gradient, wind, bunch and legs do not ask
+ * the speed. The interval leaves out tenths of the ride.
+ *
+ * A game works speed out from power, and on a level course with a rider's inertia: that looks the same, so
+ * an inertia that may be a rider's belongs to the curve only where the course climbs and falls by so much
+ * more than the scatter that no rider's speed could have kept to one curve.
  */
 export const speedCurveScatter = defineMeasure({
   id: 'speed-curve-scatter',
@@ -25,25 +32,35 @@ export const speedCurveScatter = defineMeasure({
     shownBelow: number('scatter below which the curve is shown, %'),
     lightestRider: number('inertia from which the change of speed may be a rider on a bicycle, kg'),
     heaviestRider: number('and up to which, kg'),
+    climbSeconds: number('seconds over which the altitude tells how fast the course climbs'),
+    climbFactor: number(
+      'how many times the scatter the climbing of the lightest rider must take to rule out a game',
+    ),
   },
   compute(all, recording, options) {
     const { power, speed } = recording.channels;
     if (power === undefined) return notApplicable('no-channel', { channel: 'power' });
     if (speed === undefined) return notApplicable('no-channel', { channel: 'speed' });
-    const rows = rowsOf(recording, power, speed, options);
+    const rows = rowsOf(recording, speed, options);
     if (rows.watts.length < options.minimumRows) {
       return notApplicable('too-short', { seconds: rows.watts.length, needed: options.minimumRows });
     }
-    const mean = rows.watts.reduce((a, b) => a + b, 0) / rows.watts.length;
-    const own = spread(rows.watts.map((watts) => watts - mean));
-    if (100 * own < options.minimumSpread * mean) return notApplicable('cannot-separate');
-    const fit = curveOf(rows, options);
+    const usual = mean(rows.watts);
+    const percent = (residuals: Float64Array) => (100 * robustSpread(residuals)) / usual;
+    const own = percent(rows.watts.map((watts) => watts - usual));
+    if (own < options.minimumSpread) return notApplicable('cannot-separate');
+    const climbing = (options.lightestRider * gravity * climbSpread(recording, options)) / usual;
+    const fit = curveOf(
+      rows,
+      options,
+      (residuals) => options.climbFactor * percent(residuals) < 100 * climbing,
+    );
     if (fit === null) return notApplicable('cannot-separate');
-    const percent = (residuals: Float64Array) => (100 * spread(residuals)) / mean;
     const value = percent(fit.residuals);
     return measured(value, '%', intervalOf(value, fit.residuals, percent), rows.watts.length, {
       details: {
-        spread: { value: (100 * own) / mean, unit: '%' },
+        spread: { value: own, unit: '%' },
+        of: fit.inertia === null ? 'speed' : 'speed and its change',
         ...(fit.inertia === null ? {} : { inertia: { value: fit.inertia, unit: 'kg' } }),
       },
       charts: value < options.shownBelow ? [chart(`speed:${subjectOf(all, recording)}`, rows, fit)] : [],
@@ -55,15 +72,18 @@ interface Options {
   readonly rows: number;
   readonly trimShare: number;
   readonly minimumSpeed: number;
+  readonly minimumRows: number;
   readonly lightestRider: number;
   readonly heaviestRider: number;
+  readonly climbSeconds: number;
 }
 
 /** Power, speed and speed times its change, row by row. */
 interface Rows {
   readonly watts: Float64Array;
   readonly speed: Float64Array;
-  readonly push: Float64Array;
+  /** Null where too few records follow one another. */
+  readonly push: Float64Array | null;
 }
 
 interface Curve {
@@ -74,33 +94,59 @@ interface Curve {
   readonly inertia: number | null;
 }
 
-function rowsOf(series: Series, power: Float64Array, speed: Float64Array, options: Options): Rows {
-  const chosen: number[] = [];
-  for (let i = 1; i < series.length; i++) {
-    const recorded = series.state[i] === SecondState.recorded && series.state[i - 1] === SecondState.recorded;
-    if (recorded && power[i]! > 0 && speed[i]! >= options.minimumSpeed && speed[i - 1]! > 0) chosen.push(i);
+function rowsOf(series: Series, speed: Float64Array, options: Options): Rows {
+  const { at, power, broken } = recordsOf(series)!;
+  const usable: number[] = [];
+  const following: number[] = [];
+  for (let i = 1; i < at.length; i++) {
+    if (!(power[i]! > 0 && speed[at[i]!]! >= options.minimumSpeed)) continue;
+    usable.push(i);
+    const next = broken[i] === 0 && at[i]! - at[i - 1]! === 1;
+    if (next && speed[at[i - 1]!]! > 0) following.push(i);
   }
+  const pushed = following.length >= options.minimumRows;
+  const chosen = pushed ? following : usable;
   const step = Math.max(1, chosen.length / options.rows);
   const rows = Array.from(
     { length: Math.floor(chosen.length / step) },
     (_, k) => chosen[Math.floor(k * step)]!,
   );
+  const speedOf = (i: number) => speed[at[i]!]!;
   return {
     watts: Float64Array.from(rows, (i) => power[i]!),
-    speed: Float64Array.from(rows, (i) => speed[i]!),
-    push: Float64Array.from(rows, (i) => speed[i]! * (speed[i]! - speed[i - 1]!)),
+    speed: Float64Array.from(rows, speedOf),
+    push: pushed ? Float64Array.from(rows, (i) => speedOf(i) * (speedOf(i) - speedOf(i - 1))) : null,
   };
 }
 
+/**
+ * How widely the speed of climbing spreads about its mean, m/s; 0 where no altitude is recorded. A steady
+ * climb alone would be a part of the curve.
+ */
+function climbSpread({ channels: { altitude }, length }: Series, { climbSeconds }: Options): number {
+  if (altitude === undefined || length <= climbSeconds) return 0;
+  const climbs = Float64Array.from(
+    { length: length - climbSeconds },
+    (_, i) => (altitude[i + climbSeconds]! - altitude[i]!) / climbSeconds,
+  );
+  const known = climbs.filter((climb) => !Number.isNaN(climb));
+  const usual = mean(known);
+  return robustSpread(known.map((climb) => climb - usual)) || 0;
+}
+
 /** The curve that power keeps to most closely, without or with the change of speed. */
-function curveOf({ watts, speed, push }: Rows, options: Options): Curve | null {
+function curveOf(
+  { watts, speed, push }: Rows,
+  options: Options,
+  noGame: (residuals: Float64Array) => boolean,
+): Curve | null {
   const columns = [speed.map(() => 1), speed, speed.map((v) => v * v), speed.map((v) => v * v * v)];
   const still = trimmedFit(columns, watts, options.trimShare);
   if (still === null) return null;
-  const moving = trimmedFit([...columns, push], watts, options.trimShare);
+  const moving = push === null ? null : trimmedFit([...columns, push], watts, options.trimShare);
   const inertia = moving?.coefficients[4] ?? Number.NaN;
-  const flywheel = inertia > 0 && (inertia < options.lightestRider || inertia > options.heaviestRider);
-  const best = moving !== null && flywheel ? moving : still;
+  const riders = inertia >= options.lightestRider && inertia <= options.heaviestRider;
+  const best = moving !== null && inertia > 0 && (!riders || noGame(moving.residuals)) ? moving : still;
   const [a, b, c, d] = best.coefficients as unknown as [number, number, number, number];
   return {
     at: (v) => a + v * (b + v * (c + v * d)),
@@ -122,12 +168,6 @@ function trimmedFit(columns: readonly Float64Array[], y: Float64Array, trimShare
   );
 }
 
-/** Robust standard deviation about 0. */
-function spread(residuals: Float64Array): number {
-  const sizes = residuals.map(Math.abs).sort();
-  return 1.4826 * (sizes[sizes.length >> 1] ?? 0);
-}
-
 /** 95 % interval, leaving out one block at a time. */
 function intervalOf(
   value: number,
@@ -143,7 +183,7 @@ function intervalOf(
   return [Math.max(0, value - reach), value + reach];
 }
 
-function chart(id: string, { speed, watts }: Rows, curve: Curve): SpeedCurveChart {
+function chart(id: string, { speed, watts, push }: Rows, { at, inertia }: Curve): SpeedCurveChart {
   const step = Math.max(1, Math.ceil(speed.length / 400));
   const fastest = Math.max(...speed);
   const slowest = Math.min(...speed);
@@ -151,13 +191,14 @@ function chart(id: string, { speed, watts }: Rows, curve: Curve): SpeedCurveChar
   return {
     kind: 'speed-curve',
     id,
+    inertia: inertia === null ? null : round(inertia),
     points: Array.from({ length: Math.ceil(speed.length / step) }, (_, k) => ({
       speed: round(speed[k * step]!),
-      watts: round(watts[k * step]!),
+      watts: round(watts[k * step]! - (inertia ?? 0) * (push?.[k * step] ?? 0)),
     })),
     curve: Array.from({ length: 40 }, (_, k) => {
-      const at = slowest + ((fastest - slowest) * k) / 39;
-      return { speed: round(at), watts: round(curve.at(at)) };
+      const speedHere = slowest + ((fastest - slowest) * k) / 39;
+      return { speed: round(speedHere), watts: round(at(speedHere)) };
     }),
   };
 }

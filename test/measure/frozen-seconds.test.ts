@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { frozenSeconds } from '../../src/measure/frozen-seconds.ts';
+import { SecondState } from '../../src/types.ts';
 import { measuredOf } from './measure-of.ts';
 import { alone, ride, seriesOf } from './series.ts';
 
@@ -26,6 +27,16 @@ test('zeros are coasting, and a channel alone cannot show that it is frozen', ()
   expect(measuredOf(frozenSeconds, 'frozen-value', put({ power: hold(power, 600, 690) })).value).toBe(0);
   const both = put({ power: hold(power, 600, 690), cadence: hold(cadence, 600, 690) });
   expect(measuredOf(frozenSeconds, 'frozen-value', both).value).toBe(0);
+});
+
+test('a recorder that leaves seconds out shows frozen power too, and freezes nothing by itself', () => {
+  const sparse = (column: number[]) => {
+    const series = seriesOf({ power: column.map((_, i) => column[i - (i % 5)]!), cadence });
+    for (let i = 0; i < series.length; i++) if (i % 5 > 0) series.state[i] = SecondState.bridged;
+    return measuredOf(frozenSeconds, 'frozen-value', alone(series)).value;
+  };
+  expect(sparse(power)).toBe(0);
+  expect(sparse(hold(power, 600, 690))).toBeGreaterThan(80);
 });
 
 test('steps from target to target are named as such', () => {

@@ -40,6 +40,25 @@ test('zeros between hard pedalling and held channels count as lost', () => {
   expect(measuredOf(lostSeconds, 'recording-gap', stalled).value).toBe(39);
 });
 
+test('what a weak rider loses counts as well as what a strong one loses', () => {
+  const weak = power.map((w, i) => (i >= 1000 && i < 1030 ? 0 : Math.round(w / 3)));
+  expect(measuredOf(lostSeconds, 'recording-gap', alone(seriesOf({ power: weak, cadence }))).value).toBe(30);
+});
+
+test('a link that keeps failing is seen by what is held, whatever other sensors say', () => {
+  const held = (column: number[]) => column.map((_, i) => column[i - (i % 60 < 10 ? i % 60 : 0)]!);
+  const heartRate = power.map((_, i) => 150 + (i % 7));
+  const failing = seriesOf({ power: held(power), cadence: held(cadence), heartRate });
+  expect(measuredOf(lostSeconds, 'recording-gap', alone(failing)).value).toBeGreaterThan(80);
+});
+
+test('a trainer that repeats its target loses nothing', () => {
+  const target = power.map((_, i) => 200 + 20 * Math.floor(i / 300));
+  const steady = cadence.map((_, i) => 90 + (Math.floor(i / 8) % 2));
+  const told = seriesOf({ power: target, cadence: steady });
+  expect(measuredOf(lostSeconds, 'recording-gap', alone(told)).value).toBeLessThan(10);
+});
+
 test('a meter may sleep while its rider stands', () => {
   const asleep = power.map((w, i) => (i >= 1000 && i < 1090 ? Number.NaN : w));
   const lost = (speed: number[]) =>

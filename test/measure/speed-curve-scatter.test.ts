@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { speedCurveScatter } from '../../src/measure/speed-curve-scatter.ts';
+import type { SpeedCurveChart } from '../../src/types.ts';
 import { measuredOf, outcomeOf } from './measure-of.ts';
 import { alone, ride, seriesOf, uniform } from './series.ts';
 
@@ -33,6 +34,23 @@ test('the inertia of a flywheel belongs to the curve', () => {
 test("a rider's inertia does not: there, speed was worked out from power", () => {
   const outcome = of(speed.map((v, i) => Math.max(1, Math.round(curve(v) + 85 * v * change[i]!))));
   expect(outcome.interval[0]).toBeGreaterThan(5);
+});
+
+test('where the course climbs and falls, no game could have worked such a speed out', () => {
+  const power = speed.map((v, i) => Math.max(1, Math.round(curve(v) + 60 * v * change[i]!)));
+  const altitude = power.map((_, i) => Math.round(5 * (100 + 40 * Math.sin(i / 120))) / 5);
+  const over = (height: number[]) =>
+    measuredOf(speedCurveScatter, 'estimated-power', alone(seriesOf({ power, speed, altitude: height })));
+  expect(over(altitude).interval[1]).toBeLessThan(1);
+  // A steady climb is a part of the curve, whoever rides it.
+  expect(over(altitude.map((_, i) => i / 10)).interval[0]).toBeGreaterThan(5);
+});
+
+test('the change of speed is taken off what is drawn', () => {
+  const [drawn] = of(speed.map((v, i) => Math.max(1, Math.round(curve(v) + 12 * v * change[i]!)))).charts;
+  const { inertia, points } = drawn as SpeedCurveChart;
+  expect(inertia).toBeCloseTo(12, 0);
+  for (const point of points) expect(Math.abs(point.watts - curve(point.speed))).toBeLessThan(3);
 });
 
 test('measured power does not ask the speed', () => {

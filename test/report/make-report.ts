@@ -370,6 +370,7 @@ export function makeCharts(seconds: number): readonly Chart[] {
     {
       kind: 'speed-curve',
       id: 'speed-curve',
+      inertia: 12.5,
       points: Array.from({ length: 300 }, () => {
         const speed = 3 + 10 * next();
         return { speed, watts: 3 * speed + 0.25 * speed ** 3 + 2 * next() };

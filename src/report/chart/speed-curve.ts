@@ -10,8 +10,10 @@ const kmh = 3.6;
 
 /** Power against speed, with the curve that it keeps to. */
 export function speedCurve(chart: SpeedCurveChart, setting: Setting): Picture {
-  const { points, curve } = chart;
-  const description = `Power against speed for ${points.length} seconds of the ride, with the curve that power keeps to. Measured power scatters widely around any such curve.`;
+  const { points, curve, inertia } = chart;
+  const description = `Power against speed for ${points.length} seconds of the ride, with the curve that power keeps to${
+    inertia === null ? '' : `, less what it takes to change the speed of ${quantity(inertia, 'kg')}`
+  }. Measured power scatters widely around any such curve.`;
   return {
     title: 'Power against speed',
     description,
