@@ -5,13 +5,16 @@ import { type RobustFit, robustFit } from '../math/robust-fit.ts';
 import type { Chart, Stretch } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
 import { subjectOf } from './recording/subject.ts';
-import { type HeartBlocks, heartBlocks, sharedPower } from './rider/heart-blocks.ts';
+import { type HeartBlocks, heartBlocks, sharedRange } from './rider/heart-blocks.ts';
 import { cleanHeartRate, heartRateFaults } from './rider/heart-rate.ts';
 
 /**
  * How many more watts the meter shows at the end of the race than at its start for the same heart rate,
- * in percent of the mean power: heart rate is fitted on power as the heart follows it (first order) and on
- * time. Honest riders drift the other way: heart rate rises at equal power (Coyle & González-Alonso 2001).
+ * in percent of the mean power: what heart rate answers to power as the heart follows it (first order) is
+ * told within short periods and taken away; what is left is fitted on time. Honest riders drift the other
+ * way: heart rate rises at equal power (Coyle & González-Alonso 2001). A fan that is switched on in the
+ * middle lowers heart rate as well: nothing in the trace tells it from a meter that drifts, so that it
+ * widens the honest spread.
  */
 export const latePowerExcess = defineMeasure({
   id: 'late-power-excess',
@@ -30,8 +33,12 @@ export const latePowerExcess = defineMeasure({
     usualSpread: number('SD of that, %'),
     otherSpread: number('SD of what does not grow with time, %'),
     leastGain: number('answer of the heart to power below which it cannot be judged, standard errors'),
-    mostInflation: number('variance inflation above which time cannot be told from power'),
-    leastShared: number('share of late blocks whose power must occur early as well'),
+    periods: number('equal parts of the race within which the answer of the heart is told'),
+    usualAnswer: number(
+      'usual answer: share of its mean by which heart rate grows when power doubles its mean',
+    ),
+    answerSpread: number('SD of that share between riders'),
+    leastShared: number('share of late blocks whose power or heart rate must occur early as well'),
     stuckSeconds: number('one heart rate for this long counts as stuck, s'),
     cadenceBeats: number('heart rate this close to the cadence … (bpm)'),
     cadenceSeconds: number('… for this long counts as the cadence, s'),
@@ -49,14 +56,18 @@ export const latePowerExcess = defineMeasure({
     );
     const count = tried[0]?.at.length ?? 0;
     if (count < needed) return notApplicable('too-few-blocks', { blocks: count, needed });
-    const best = closest(tried);
-    if (best === null) return notApplicable('cannot-separate');
-    const { fit, blocks } = best;
-    const gain = fit.coefficients[1]!;
-    if (gain < options.leastGain * fit.errors[1]!) return notApplicable('no-heart-rate-range');
-    if (sharedPower(blocks) < options.leastShared) return notApplicable('no-overlap-of-power');
-    if (fit.inflation[1]! > options.mostInflation) return notApplicable('cannot-separate');
-    return describe(blocks, fit, all.window, options, `late-power:${subjectOf(all, series)}`);
+    const own = closest(tried, options.periods);
+    if (own === null) return notApplicable('cannot-separate');
+    const answer = weighed(own, options);
+    const { blocks, gain, error } = answer;
+    if (gain < options.leastGain * error) return notApplicable('no-heart-rate-range');
+    if (sharedRange(blocks) < options.leastShared) return notApplicable('no-overlap-of-power');
+    const unanswered = blocks.heartRate.map((beats, i) => beats - gain * blocks.followed[i]!);
+    const fit = robustFit([blocks.at], unanswered);
+    if (fit === null) return notApplicable('cannot-separate');
+    // A rise that comes at once fits no line: honest error is told within periods, slow wander is in the spread.
+    const quick = robustFit([blocks.at], aroundPeriods(unanswered, options.periods))?.errors[1] ?? 0;
+    return describe(answer, fit, quick, all.window, options, `late-power:${subjectOf(all, series)}`);
   },
 });
 
@@ -70,25 +81,66 @@ function capped(
   return power.map((watts) => Math.min(watts, capShare * best));
 }
 
+/** How the heart answers to power, told from changes within periods of the race: those between them do not count. */
+interface Answer {
+  readonly blocks: HeartBlocks;
+  /** bpm/W */
+  readonly gain: number;
+  readonly error: number;
+}
+
 /** The time constant whose plain fit leaves least over, fitted again so that single bad blocks cannot turn it. */
-function closest(tried: readonly HeartBlocks[]): { blocks: HeartBlocks; fit: RobustFit } | null {
-  let best: HeartBlocks | null = null;
+function closest(tried: readonly HeartBlocks[], periods: number): Answer | null {
+  let best: { blocks: HeartBlocks; watts: Float64Array; beats: Float64Array } | null = null;
   let least = Infinity;
   for (const blocks of tried) {
-    const fit = leastSquares([ones(blocks), ...regressors(blocks)], blocks.heartRate);
+    const [watts, beats] = [
+      aroundPeriods(blocks.followed, periods),
+      aroundPeriods(blocks.heartRate, periods),
+    ];
+    const fit = leastSquares([watts], beats);
     if (fit === null) continue;
     const left = fit.residuals.reduce((sum, residual) => sum + residual ** 2, 0);
     if (left < least) {
       least = left;
-      best = blocks;
+      best = { blocks, watts, beats };
     }
   }
-  const fit = best === null ? null : robustFit(regressors(best), best.heartRate);
-  return best === null || fit === null ? null : { blocks: best, fit };
+  const fit = best === null ? null : robustFit([best.watts], best.beats);
+  if (best === null || fit === null) return null;
+  return { blocks: best.blocks, gain: fit.coefficients[1]!, error: fit.errors[1]! };
+}
+
+/** A column without the mean of each of so many equal periods. */
+function aroundPeriods(column: Float64Array, periods: number): Float64Array {
+  const out = column.slice();
+  for (let k = 0; k < periods; k++) {
+    const part = out.subarray(
+      Math.round((k * column.length) / periods),
+      Math.round(((k + 1) * column.length) / periods),
+    );
+    const mean = meanOf(part);
+    for (let i = 0; i < part.length; i++) part[i]! -= mean;
+  }
+  return out;
+}
+
+/** The answer measured, weighed against how hearts usually answer: heart rate grows by a share of itself. */
+function weighed(
+  { blocks, gain, error }: Answer,
+  usual: { usualAnswer: number; answerSpread: number },
+): Answer {
+  const unit = meanOf(blocks.heartRate) / meanOf(blocks.watts);
+  const [own, other] = [1 / error ** 2, 1 / (usual.answerSpread * unit) ** 2];
+  return {
+    blocks,
+    gain: (own * gain + other * usual.usualAnswer * unit) / (own + other),
+    error: 1 / Math.sqrt(own + other),
+  };
 }
 
 const ones = ({ at }: HeartBlocks) => new Float64Array(at.length).fill(1);
-const regressors = ({ followed, at }: HeartBlocks) => [followed, at];
+const meanOf = (column: Float64Array) => column.reduce((a, b) => a + b, 0) / column.length;
 
 interface Usual {
   readonly usualPerHour: number;
@@ -96,18 +148,33 @@ interface Usual {
   readonly otherSpread: number;
 }
 
-function describe(blocks: HeartBlocks, fit: RobustFit, [from, to]: Stretch, usual: Usual, id: string) {
-  const [, gain, slope] = fit.coefficients as unknown as [number, number, number];
-  const [, gainError, slopeError] = fit.errors as unknown as [number, number, number];
-  const mean = blocks.watts.reduce((a, b) => a + b, 0) / blocks.watts.length;
+function describe(
+  { blocks, gain, error: gainError }: Answer,
+  fit: RobustFit,
+  quick: number,
+  [from, to]: Stretch,
+  usual: Usual,
+  id: string,
+) {
+  const slope = fit.coefficients[1]!;
+  const mean = meanOf(blocks.watts);
   // Equal heart rate: gain · more watts = -slope · time.
   const watts = (-slope * (to - from)) / gain;
-  const error = Math.hypot((slopeError * (to - from)) / gain, (watts * gainError) / gain);
+  // A gain that is off takes heart rate's answer to a trend of power for a change over time.
+  const trend = leastSquares([ones(blocks), blocks.at], blocks.followed)?.coefficients[1] ?? 0;
+  const errorOf = (slopeError: number, rise: number) =>
+    Math.hypot(Math.hypot(slopeError, gainError * trend) * (to - from), rise * gainError) / gain;
+  const error = errorOf(fit.errors[1]!, watts);
   const percent = (value: number) => (100 * value) / mean;
   const hours = (to - from) / 3600;
+  const centre = usual.usualPerHour * hours;
   const honest = {
-    centre: usual.usualPerHour * hours,
-    spread: Math.hypot(percent(error), usual.usualSpread * hours, usual.otherSpread),
+    centre,
+    spread: Math.hypot(
+      percent(errorOf(quick, (centre * mean) / 100)),
+      usual.usualSpread * hours,
+      usual.otherSpread,
+    ),
   };
   return measured(
     percent(watts),
@@ -123,13 +190,19 @@ function describe(blocks: HeartBlocks, fit: RobustFit, [from, to]: Stretch, usua
         minutes: { value: (to - from) / 60, unit: 'min' },
         usual: { value: honest.centre, unit: '%' },
       },
-      charts: [response(id, blocks, fit, (from + to) / 2)],
+      charts: [response(id, blocks, gain, fit, (from + to) / 2)],
     },
   );
 }
 
-function response(id: string, blocks: HeartBlocks, { coefficients }: RobustFit, middle: number): Chart {
-  const [start, gain, slope] = coefficients as unknown as [number, number, number];
+function response(
+  id: string,
+  blocks: HeartBlocks,
+  gain: number,
+  { coefficients }: RobustFit,
+  middle: number,
+): Chart {
+  const [start, slope] = coefficients as unknown as [number, number];
   return {
     kind: 'response',
     id,

@@ -42,6 +42,18 @@ describe('latePowerExcess', () => {
     expect(asks(0.24)).toBe(true);
   });
 
+  it('takes what came at once and what came slowly for a rise alike, however steady the ride', () => {
+    for (const watts of [
+      (i: number) => 230 + 12 * Math.sin(i / 100),
+      (i: number) => 230 + 60 * Math.sin(i / 100),
+    ]) {
+      const columns = heartRide('steady', { watts });
+      const half = columns.power.map((power, i) => power * (i < 1800 ? 1 : 1.16));
+      const { value } = measuredOf(latePowerExcess, id, of({ ...columns, power: half }));
+      expect(value).toBeGreaterThan(10);
+    }
+  });
+
   it('is not turned by a strap that drops out, hangs or counts the cadence', () => {
     const columns = heartRide('strap');
     const spoilt = columns.heartRate.slice();

@@ -52,7 +52,7 @@ describe('sprintDisproportion', () => {
       bests: ride.bests.map((watts) => watts && Math.min(watts, 500)),
     }));
     expect(outcome(race(1200, 300, 300, flat))).toMatchObject({ reason: 'history-too-thin' });
-    expect(outcome(race(1200, 300, 300, rides.slice(0, 2)))).toMatchObject({ reason: 'history-too-thin' });
+    expect(outcome(race(1200, 300, 300, rides.slice(0, 1)))).toMatchObject({ reason: 'history-too-thin' });
     expect(outcome(race(1200, 300, 300, []))).toMatchObject({ reason: 'history-too-thin' });
     expect(outcome(race(1200, 300, 300, null))).toMatchObject({ reason: 'no-history' });
   });

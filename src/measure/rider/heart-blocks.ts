@@ -45,12 +45,19 @@ export function heartBlocks(
   return { at: at!, watts: watts!, followed: followedMeans!, heartRate: heartRates! };
 }
 
-/** Share of the blocks of the last third whose power also occurs in the first third (0–1). */
-export function sharedPower({ followed }: HeartBlocks): number {
-  const third = Math.floor(followed.length / 3);
-  const early = followed.subarray(0, third);
-  const late = followed.subarray(followed.length - third);
+/**
+ * Share of the blocks of the last third whose power or heart rate also occurs in the first third (0–1),
+ * whichever is more: a reading that has risen takes power out of its range, and not heart rate.
+ */
+export function sharedRange({ followed, heartRate }: HeartBlocks): number {
+  return Math.max(sharedWithin(followed), sharedWithin(heartRate));
+}
+
+function sharedWithin(column: Float64Array): number {
+  const third = Math.floor(column.length / 3);
+  const early = column.subarray(0, third);
+  const late = column.subarray(column.length - third);
   const lowest = early.reduce((a, b) => Math.min(a, b), Infinity);
   const highest = early.reduce((a, b) => Math.max(a, b), -Infinity);
-  return late.filter((watts) => watts >= lowest && watts <= highest).length / third;
+  return late.filter((value) => value >= lowest && value <= highest).length / third;
 }
