@@ -8,10 +8,14 @@ export { audit, type Stage, type Submission } from './audit.ts';
 export { Problem, type ProblemCode, sentence } from './problem.ts';
 export { compileProfile, type ProfileOptions } from './profile.ts';
 export {
+  type ChartFile,
+  type LetterFrame,
   redact,
+  renderCharts,
   renderCsv,
   renderHtml,
   renderJson,
+  renderLetter,
   renderMarkdown,
   renderText,
   type TextOptions,

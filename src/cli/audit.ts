@@ -3,26 +3,32 @@ import { Command, Option } from 'commander';
 import { audit, type Submission } from '../audit.ts';
 import { limits, writeWhole } from '../files/index.ts';
 import { Problem, sentence } from '../problem.ts';
-import { redact } from '../report/index.ts';
+import { type LetterFrame, redact, renderCharts, renderLetter } from '../report/index.ts';
 import { gradeWord, reachSaid } from '../report/words/grade.ts';
 import type { NamedBytes, Report } from '../types.ts';
+import { makeFolder } from './event-folders.ts';
 import { type FactOptions, raceGiven, riderGiven } from './facts.ts';
 import { type Form, formOf, forms, render, renderTo } from './forms.ts';
 import { readNamed } from './inputs.ts';
 import type { Io } from './io.ts';
+import { frameGiven, type LetterOptions, letterOptions } from './letter.ts';
 import { each, options } from './options.ts';
 import { historyGiven } from './past-rides.ts';
 import { progressOn } from './progress.ts';
 import { rulesGiven } from './rule-folder.ts';
-import { remark } from './say.ts';
+import { many, remark } from './say.ts';
 import { type FailOn, failLevels, statusOf } from './status.ts';
 
-interface AuditOptions extends FactOptions {
+/** Pixels that a chart is wide in a file of its own. */
+const chartWidth = 760;
+
+interface AuditOptions extends FactOptions, LetterOptions {
   readonly second?: readonly string[];
   readonly history?: string;
   readonly rules?: string;
   readonly format?: Form;
   readonly out?: readonly string[];
+  readonly charts?: string;
   readonly failOn: FailOn;
   readonly redact?: true;
 }
@@ -35,6 +41,8 @@ Examples:
       --device primary=trainer,2,1.5 --device second=pedal,2,1 \\
       --start 2026-03-14T19:00:00+01:00 --finish 2026-03-14T20:04:00+01:00
   $ wattassay audit trainer.fit --history rides/ --rider rider.json --race race.json
+  $ wattassay audit trainer.fit --second pedals.fit --charts charts/ --letter letter.txt \\
+      --to "R. Rider" --organiser "The jury" --event "Round 3" --due "Friday, 20 March" --reply jury@example.org
   $ wattassay audit trainer.fit --rules our-rules/ --redact --format json --fail-on never
 
 Recordings may be FIT, TCX, GPX or CSV, also gzipped or alone in a ZIP.
@@ -44,7 +52,7 @@ Exit status: 0 below --fail-on; 1 the submission reached it, or is incomplete; 2
 
 /** `wattassay audit PRIMARY`. `done` is told the exit status. */
 export function auditCommand(io: Io, done: (status: number) => void): Command {
-  return new Command('audit')
+  const command = new Command('audit')
     .summary('audit one submission: a recording, and what there is beside it')
     .description('Audits one submission and reports what needs an explanation, with the evidence.')
     .argument('<primary>', 'the recording that the result rests on')
@@ -72,6 +80,7 @@ export function auditCommand(io: Io, done: (status: number) => void): Command {
         'write the report to a file; .txt, .json, .html, .md or .csv chooses the form (repeatable)',
       ).argParser(each),
     )
+    .addOption(new Option('--charts <folder>', 'write every chart as an SVG file into a folder'))
     .addOption(
       new Option('--fail-on <level>', 'exit with status 1 from this level on')
         .choices(failLevels)
@@ -80,10 +89,13 @@ export function auditCommand(io: Io, done: (status: number) => void): Command {
     .option('--redact', 'keep names, heart rate and body mass out of every output, and still judge by them')
     .addHelpText('after', examples)
     .action(async (primary: string, given: AuditOptions) => done(await run(io, primary, given)));
+  for (const option of letterOptions()) command.addOption(option);
+  return command;
 }
 
 async function run(io: Io, primary: string, given: AuditOptions): Promise<number> {
   const outs = (given.out ?? []).map((file) => ({ file, form: formOf(file) }));
+  const frame = frameGiven(given, given.redact === true);
   const progress = progressOn(io);
   try {
     const rules = await rulesGiven(io, given.rules);
@@ -93,7 +105,7 @@ async function run(io: Io, primary: string, given: AuditOptions): Promise<number
       progress.now(stage),
     );
     progress.clear();
-    await tell(io, given.redact ? redact(report) : report, given, outs);
+    await tell(io, given.redact ? redact(report) : report, given, outs, frame);
     return statusOf(report, given.failOn);
   } finally {
     progress.clear();
@@ -150,14 +162,26 @@ async function secondsGiven(
 async function tell(
   io: Io,
   report: Report,
-  { format }: AuditOptions,
+  { format, letter, charts }: AuditOptions,
   outs: readonly { file: string; form: Form }[],
+  frame: LetterFrame,
 ): Promise<void> {
-  for (const { file, form } of outs) {
-    await writeWhole(path.resolve(io.cwd, file), await render(report, form));
+  const write = async (file: string, text: string) => {
+    await writeWhole(path.resolve(io.cwd, file), text);
     remark(io, `written: ${file}`);
-  }
+  };
+  for (const { file, form } of outs) await write(file, await render(report, form));
+  if (letter !== undefined) await write(letter, renderLetter(report, frame));
+  if (charts !== undefined) await writeCharts(io, report, charts);
   const form = format ?? (outs.length === 0 ? 'text' : null);
   if (form !== null) io.stdout.write(await renderTo(io, report, form));
   else remark(io, `${gradeWord(report.grade)}. ${reachSaid(report)}`);
+}
+
+async function writeCharts(io: Io, report: Report, folder: string): Promise<void> {
+  const place = path.resolve(io.cwd, folder);
+  await makeFolder(place, folder);
+  const files = renderCharts(report, { width: chartWidth });
+  for (const { name, svg } of files) await writeWhole(path.join(place, name), svg);
+  remark(io, `written: ${many(files.length, 'chart')} into ${folder}`);
 }

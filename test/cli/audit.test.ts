@@ -96,6 +96,29 @@ describe('audit', () => {
     expect(readFileSync(path.join(folder, 'again.json'), 'utf8')).toBe(printed.out);
   });
 
+  it('writes a letter in the organiser’s words, and every chart as a file of its own', async () => {
+    const folder = scratch();
+    const words = ['--to', 'R. Rider', '--organiser', 'The jury', '--event', 'Round 3', '--due', 'Friday'];
+    const argv = ['audit', ...pairOf('14'), '--letter', 'l.txt', '--charts', 'charts', ...words];
+    const { err } = await run([...argv, '--reply', 'jury@example.org', '--note', 'Ride on.'], {
+      cwd: folder,
+    });
+    const letter = readFileSync(path.join(folder, 'l.txt'), 'utf8');
+    expect(letter).toMatch(/^Dear R\. Rider,\n\nYour result in Round 3 /);
+    expect(letter.replaceAll('\n', ' ')).toContain('send what you can to jury@example.org by Friday,');
+    expect(letter).toMatch(/Ride on\.\n\nKind regards\nThe jury\n$/);
+    const charts = readdirSync(path.join(folder, 'charts'));
+    expect(charts).toContain('01-traces.svg');
+    expect(err).toContain(`written: ${charts.length} charts into charts\n`);
+    for (const name of charts) {
+      expect(readFileSync(path.join(folder, 'charts', name), 'utf8')).toMatch(/^<\?xml [^>]+>\n<svg /);
+    }
+    const redacted = await run([...argv, '--redact'], { cwd: folder });
+    expect(redacted.status).toBe(1);
+    expect(readFileSync(path.join(folder, 'l.txt'), 'utf8')).toMatch(/^Dear rider,/);
+    expect(await run(['audit', primary, ...words])).toMatchObject({ status: 2, out: '' });
+  });
+
   it('says where a report could not be written, and prints none', async () => {
     const { status, out, err } = await run(['audit', primary, '--out', 'none/r.html', '--format', 'text'], {
       cwd: scratch(),
