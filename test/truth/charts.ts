@@ -78,7 +78,7 @@ const bandCount = 12;
 
 /** Share found against strength, a panel a rule: bands of equal counts as dots, the fitted curve as a line. */
 export function detectionCurves(id: string, title: string, panels: readonly DetectionPanel[]): Markup {
-  const { height, place } = tiles(panels.length, width, 240, tileHeight);
+  const { height, place } = tiles(panels.length, width, 300, tileHeight);
   const body = panels.flatMap(({ rule, faults }, k) => {
     const { left, right, top } = place(k);
     const doses = faults.flatMap(({ trials }) => trials.map(({ dose }) => dose));

@@ -14,7 +14,7 @@ import {
 } from '../make/submission.ts';
 import { handedIn } from './evidence.ts';
 import { checkPair } from './lag.ts';
-import { faultNamed, type Lot, type Plan, type StrengthName, strengthsOf } from './plan.ts';
+import { faultNamed, type Lot, type Plan, type StrengthName } from './plan.ts';
 import { answersOf, type Row } from './row.ts';
 
 /** Draws and audits: one row for an honest draw, one for each strength of a fault. */
@@ -59,15 +59,18 @@ export function submissionsOf(
     return [{ submission, strength: null, dose: null }];
   }
   const fault = faultNamed(lot.fault);
-  return planted(fault, drawDraft(key, { ...faultWish(fault, random.fork('wish')), build }), random);
+  const drawn = drawDraft(key, { ...faultWish(fault, random.fork('wish')), build });
+  return planted(fault, drawn, random, lot.strengths);
 }
 
-/** The same rider, ride and meters with the fault at each of its strengths. */
-function planted(fault: Fault, drawn: Draft, random: Random): Drawn[] {
+/** The same rider, ride and meters with the fault at each of these strengths. */
+function planted(fault: Fault, drawn: Draft, random: Random, strengths: readonly StrengthName[]): Drawn[] {
   const base = withEvidence(drawn, fault.needs);
   const truth = rideOf(base);
   const honest = realise(base, truth);
-  return dosesOf(fault, random.fork('dose')).map(([strength, dose]) => {
+  const doses = dosesOf(fault, random.fork('dose'));
+  return strengths.map((strength) => {
+    const dose = doses[strength];
     const draft = fault.before?.(base, dose, base.random.fork('fault 0')) ?? base;
     const same = draft.today === base.today && draft.demand === base.demand;
     const unchanged = same && draft.conditions === base.conditions && draft.random === base.random;
@@ -102,11 +105,10 @@ function withHistoryOf(submission: Submission, other: Submission): Submission {
   };
 }
 
-function dosesOf(fault: Fault, random: Random): (readonly [StrengthName, number])[] {
-  const { borderline, moderate, clear } = fault.strengths;
+function dosesOf({ strengths }: Fault, random: Random): { readonly [S in StrengthName]: number } {
+  const { borderline, moderate, clear } = strengths;
   const any = Math.exp(random.between(Math.log(borderline / 4), Math.log(clear)));
-  const doses = { borderline, moderate, clear, any };
-  return strengthsOf(fault).map((strength) => [strength, doses[strength]]);
+  return { borderline, moderate, clear, any };
 }
 
 const races: readonly RideKind[] = ['bunch race', 'bunch race', 'time trial', 'long climb', 'short race'];

@@ -19,7 +19,7 @@ import {
   trialsOf,
 } from './results.ts';
 import type { RunLog } from './runs.ts';
-import { type Group, groupKey, spreadRules, type Tally } from './tally.ts';
+import { faultGroup, type Group, spreadRules, type Tally } from './tally.ts';
 import { percent, plainNumber, table, withLeast, withMost } from './text.ts';
 
 /** Everything that RESULTS.md says, out of the counts. */
@@ -150,15 +150,11 @@ function meant(tally: Tally, rules: readonly Rule[]): Meant[] {
     .map((rule) => ({
       rule,
       faults: allFaults.filter(
-        (fault) => fault.rules[0] === rule.id && strengthsOf(fault).some((one) => groupOf(tally, fault, one)),
+        (fault) =>
+          fault.rules[0] === rule.id && strengthsOf(fault).some((one) => faultGroup(tally, fault.name, one)),
       ),
     }))
     .filter(({ faults }) => faults.length > 0);
-}
-
-function groupOf(tally: Tally, { name }: Fault, strength: StrengthName): Group | null {
-  const group = tally.groups.get(groupKey({ sort: 'fault', fault: name, count: 0 }, strength));
-  return group === undefined || group.submissions === 0 ? null : group;
 }
 
 function ruleTable(tally: Tally, rules: readonly Rule[]): string[] {
@@ -174,7 +170,7 @@ function ruleTable(tally: Tally, rules: readonly Rule[]): string[] {
     ],
     meant(tally, rules).map(({ rule, faults }) => {
       const at = (strength: StrengthName) =>
-        faults.map((fault) => groupOf(tally, fault, strength)).filter((group) => group !== null);
+        faults.map((fault) => faultGroup(tally, fault.name, strength)).filter((group) => group !== null);
       const asked = (group: Group) => countFrom(group.right, askedRank(group, rules));
       const trials = relativeTrials(tally, faults);
       return [
@@ -197,7 +193,8 @@ function meanAndWorst(groups: readonly Group[], value: (group: Group) => number)
   );
   const rate = (group: Group) => value(group) / group.submissions;
   const worst = groups.reduce((a, b) => (rate(b) < rate(a) ? b : a));
-  return [withLeast(share), groups.length === 1 ? '' : `${percent(rate(worst), 0)}: ${nameOf(worst)}`];
+  const alike = rate(worst) >= share.share;
+  return [withLeast(share), alike ? '' : `${percent(rate(worst), 0)}: ${nameOf(worst)}`];
 }
 
 export function halfSaid({ half, beyond }: DoseCurve): string {
@@ -247,7 +244,7 @@ function aboutFault(fault: Fault, trials: readonly Trial[]): string {
 }
 
 function faultRow(tally: Tally, fault: Fault, strength: StrengthName): string[][] {
-  const group = groupOf(tally, fault, strength);
+  const group = faultGroup(tally, fault.name, strength);
   if (group === null) return [];
   const { submissions } = group;
   const share = (count: number) => withLeast(shareOf(count, submissions));

@@ -2,7 +2,7 @@ import { parseArgs } from 'node:util';
 import type { Build } from '../make/meters.ts';
 
 /** What is to be done; `detection` where nothing else is asked for. */
-export type Job = 'detection' | 'coverage' | 'real' | 'pages' | 'rates';
+export type Job = 'detection' | 'coverage' | 'real' | 'pages' | 'rates' | 'slice';
 
 export interface Options {
   readonly job: Job;
@@ -51,6 +51,7 @@ Instead of drawing submissions
   --pages           make the pages anew from the counts of the last run
   --write-rates     write how often each rule asks honest riders into rules/, from the counts of the last run
   --counts FILE     … of the run whose counts.json this is
+  --write-slice     record what the tests' small corpus shows today in slice.json
 `;
 
 export function parseOptions(args: readonly string[]): Options | null {
@@ -74,6 +75,7 @@ export function parseOptions(args: readonly string[]): Options | null {
       real: { type: 'string' },
       pages: { type: 'boolean', default: false },
       'write-rates': { type: 'boolean', default: false },
+      'write-slice': { type: 'boolean', default: false },
       counts: { type: 'string' },
       help: { type: 'boolean', default: false },
     },
@@ -84,8 +86,9 @@ export function parseOptions(args: readonly string[]): Options | null {
     ...(values.real === undefined ? [] : (['real'] as const)),
     ...(values.pages ? (['pages'] as const) : []),
     ...(values['write-rates'] ? (['rates'] as const) : []),
+    ...(values['write-slice'] ? (['slice'] as const) : []),
   ];
-  if (jobs.length > 1) throw new Error('one of --coverage, --real, --pages, --write-rates');
+  if (jobs.length > 1) throw new Error('one of --coverage, --real, --pages, --write-rates, --write-slice');
   if (values.honest && values.faults) throw new Error('--honest leaves out what --faults asks for');
   if (values.date !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(values.date))
     throw new Error('--date takes a calendar day like 2026-03-14');

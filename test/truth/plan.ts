@@ -9,10 +9,15 @@ export type StrengthName = (typeof strengthNames)[number];
 
 export const cohorts: readonly Cohort[] = ['within claims', 'as found'];
 
-/** One sort of draw: so many submissions of one honest kind, of one fault at all its strengths, or pairs of one ride. */
+/** One sort of draw: so many submissions of one honest kind, of one fault at each of its strengths, or pairs of one ride. */
 export type Lot =
   | { readonly sort: 'honest'; readonly cohort: Cohort; readonly kind: string; readonly count: number }
-  | { readonly sort: 'fault'; readonly fault: string; readonly count: number }
+  | {
+      readonly sort: 'fault';
+      readonly fault: string;
+      readonly strengths: readonly StrengthName[];
+      readonly count: number;
+    }
   | { readonly sort: 'coverage'; readonly kind: RideKind; readonly minutes: number; readonly count: number };
 
 export interface Plan {
@@ -37,13 +42,16 @@ export interface PlanWish {
   /** 1: sizes that can show the targets. */
   readonly scale: { readonly honest: number; readonly faults: number };
   readonly kinds: readonly string[];
-  readonly faults: readonly string[];
+  readonly faults: readonly Fault[];
+  /** Strengths at which they are planted, as far as they have them. */
+  readonly strengths: readonly StrengthName[];
   readonly cohorts: readonly Cohort[];
   /** Kind and minutes of rides in which intervals are tried. */
   readonly rides: readonly (readonly [RideKind, number])[];
 }
 
-export function planOf({ build, seed, scale, kinds, faults, cohorts: asked, rides }: PlanWish): Plan {
+export function planOf(wish: PlanWish): Plan {
+  const { build, seed, scale, kinds } = wish;
   const part = (total: number, share: number) => Math.max(1, Math.ceil(total * share));
   const each = part(fullSize.cohort / Math.max(1, kinds.length), scale.honest);
   const drawn = part(fullSize.fault, scale.faults);
@@ -52,9 +60,14 @@ export function planOf({ build, seed, scale, kinds, faults, cohorts: asked, ride
     build,
     seed,
     lots: [
-      ...asked.flatMap((cohort) => kinds.map((kind): Lot => ({ sort: 'honest', cohort, kind, count: each }))),
-      ...faults.map((fault): Lot => ({ sort: 'fault', fault, count: drawn })),
-      ...rides.map(([kind, minutes]): Lot => ({ sort: 'coverage', kind, minutes, count: tried })),
+      ...wish.cohorts.flatMap((cohort) =>
+        kinds.map((kind): Lot => ({ sort: 'honest', cohort, kind, count: each })),
+      ),
+      ...wish.faults.flatMap((fault): Lot[] => {
+        const strengths = strengthsOf(fault).filter((one) => wish.strengths.includes(one));
+        return strengths.length === 0 ? [] : [{ sort: 'fault', fault: fault.name, strengths, count: drawn }];
+      }),
+      ...wish.rides.map(([kind, minutes]): Lot => ({ sort: 'coverage', kind, minutes, count: tried })),
     ],
   };
 }
@@ -77,7 +90,7 @@ export function sizesOf({ lots }: Plan): {
     honest: honest.reduce((sum, { count }) => sum + count, 0),
     kinds: new Set(honest.map(({ kind }) => kind)).size,
     faults: faulty.length,
-    faulty: faulty.reduce((sum, lot) => sum + lot.count * strengthsOf(faultNamed(lot.fault)).length, 0),
+    faulty: faulty.reduce((sum, { count, strengths }) => sum + count * strengths.length, 0),
   };
 }
 

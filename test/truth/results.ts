@@ -5,7 +5,7 @@ import { type Share, shareOf } from './bounds.ts';
 import budget from './budget.json' with { type: 'json' };
 import type { Trial } from './dose.ts';
 import { cohorts, faultNamed, strengthNames, strengthsOf } from './plan.ts';
-import { type Group, groupKey, type LevelCounts, rankOf, spreadRules, type Tally } from './tally.ts';
+import { faultGroup, type Group, type LevelCounts, rankOf, spreadRules, type Tally } from './tally.ts';
 import { percent } from './text.ts';
 
 export type TargetId =
@@ -192,9 +192,8 @@ export function rateOf(tally: Tally, cohort: Cohort, rule: string): RuleRate {
 
 /** Every draw of a fault with its dose, and whether a right rule asked. */
 export function trialsOf(tally: Tally, { name }: Fault): Trial[] {
-  const lot = { sort: 'fault', fault: name, count: 0 } as const;
   return strengthNames.flatMap((strength) =>
-    (tally.groups.get(groupKey(lot, strength))?.doses ?? []).map(({ dose, asked }) => ({
+    (faultGroup(tally, name, strength)?.doses ?? []).map(({ dose, asked }) => ({
       dose,
       found: asked,
     })),

@@ -18,7 +18,7 @@ import { rowsOf } from './draw.ts';
 import { keepFigures, readFigures } from './figures.ts';
 import { resultsPage } from './markdown.ts';
 import { type Options, parseOptions, usage } from './options.ts';
-import { cohorts, type Plan, planOf, sizesOf, tasksOf } from './plan.ts';
+import { cohorts, type Plan, planOf, sizesOf, strengthNames, tasksOf } from './plan.ts';
 import { inWorkers, work } from './pool.ts';
 import { Progress } from './progress.ts';
 import { writeRates } from './rates.ts';
@@ -26,6 +26,7 @@ import { heldAgainstReal, realPage } from './real.ts';
 import { targetsOf } from './results.ts';
 import type { Row } from './row.ts';
 import { type Cost, logged, readLog, runRecord, stamp } from './runs.ts';
+import { drawSlice } from './slice.ts';
 import { count, newTally } from './tally.ts';
 
 /** What is committed lies beside this file; everything else goes to a folder that Git ignores. */
@@ -56,6 +57,10 @@ async function main(options: Options | null): Promise<void> {
       const changed = writeRates('rules', readCounts(countsFile(options)), set.rules);
       say(`${changed.length} rule files changed`);
     },
+    slice: async () => {
+      const drawn = { ...drawSlice('faults', set), ...drawSlice('honest', set) };
+      put(home, 'slice.json', `${JSON.stringify(drawn, null, 2)}\n`);
+    },
   };
   await jobs[options.job]();
 }
@@ -68,7 +73,8 @@ async function detection(options: Options, rules: readonly Rule[]): Promise<void
     seed,
     scale,
     kinds: honestKinds.map(({ name }) => name),
-    faults: options.honest ? [] : wanted.map(({ name }) => name),
+    faults: options.honest ? [] : wanted,
+    strengths: strengthNames,
     cohorts: options.faults ? [] : cohorts,
     rides: [],
   });
@@ -105,7 +111,16 @@ async function pages(options: Options, counted: Counted, rules: readonly Rule[])
 
 async function coverage(options: Options, rules: readonly Rule[]): Promise<void> {
   const { build, seed, scale } = options;
-  const plan = planOf({ build, seed, scale, kinds: [], faults: [], cohorts: [], rides: coverageRides });
+  const plan = planOf({
+    build,
+    seed,
+    scale,
+    kinds: [],
+    faults: [],
+    strengths: [],
+    cohorts: [],
+    rides: coverageRides,
+  });
   const submissions = plan.lots.reduce((sum, lot) => sum + lot.count * designCount, 0);
   say(`${submissions} pairs to draw and audit: ${plan.lots[0]!.count} draws of ${plan.lots.length} rides`);
   const tally: CoverageTally = new Map();

@@ -1,5 +1,5 @@
 import { type Level, levels, type Rule } from '../../src/types.ts';
-import { faultNamed, type Lot, type Plan, type StrengthName, strengthsOf } from './plan.ts';
+import { faultNamed, type Lot, type Plan, type StrengthName } from './plan.ts';
 import type { Answer, Row } from './row.ts';
 
 /** How often each level was the highest: none, note, query, refer. */
@@ -46,7 +46,7 @@ export const spreadRules: readonly string[] = ['mean-bias', 'zero-offset', 'wide
 export function newTally({ lots }: Pick<Plan, 'lots'>): Tally {
   const groups = lots.flatMap((lot) => {
     if (lot.sort === 'coverage') return [];
-    const strengths = lot.sort === 'honest' ? [null] : strengthsOf(faultNamed(lot.fault));
+    const strengths = lot.sort === 'honest' ? [null] : lot.strengths;
     return strengths.map((strength) => newGroup(lot, strength));
   });
   return {
@@ -73,6 +73,12 @@ function newGroup(lot: Group['lot'], strength: Group['strength']): Group {
 
 export function groupKey(lot: Group['lot'], strength: StrengthName | null): string {
   return lot.sort === 'honest' ? `${lot.cohort}: ${lot.kind}` : `${lot.fault}: ${strength}`;
+}
+
+/** The group of a fault at a strength; null where the run drew none. */
+export function faultGroup({ groups }: Tally, fault: string, strength: StrengthName): Group | null {
+  const group = groups.get(groupKey({ sort: 'fault', fault, strengths: [], count: 0 }, strength));
+  return group === undefined || group.submissions === 0 ? null : group;
 }
 
 export function count(tally: Tally, plan: Plan, row: Row, rules: readonly Rule[]): void {
