@@ -22,8 +22,10 @@ export const effortSpread = defineMeasure({
   options: {
     blockSeconds: number('length of an effort, s'),
     leastBlocks: number('fewest efforts'),
+    honestCentre: number('half the width between honest meters in the middle, within claims or not, %'),
+    honestSpread: number('one standard deviation of it, the sampling of an hour included, %'),
   },
-  compute(all, pair, { blockSeconds, leastBlocks }) {
+  compute(all, pair, { blockSeconds, leastBlocks, honestCentre, honestSpread }) {
     const closed = gate(pair);
     if (closed !== null) return closed;
     const blocks = blocksOf(pairSamples(all, pair), blockSeconds);
@@ -38,8 +40,10 @@ export const effortSpread = defineMeasure({
     const error = spread * Math.sqrt(1 / n + 1.96 ** 2 / (2 * medianEfficiency * (n - 1)));
     const half = (deviations: number) => 100 * Math.expm1(Math.max(0, deviations));
     const reach = studentQuantile(0.975, n - 1) * error;
+    const honest = { centre: honestCentre, spread: honestSpread };
     return measured(half(1.96 * spread), '%', [half(1.96 * spread - reach), half(1.96 * spread + reach)], n, {
       stretches: [all.window],
+      expected: { declared: honest, field: honest },
       details: { seconds: { value: blockSeconds, unit: 's' } },
       charts: [agreementChart(pair.subject, blocks)],
     });

@@ -5,6 +5,8 @@ import { blocksOf } from './pair/blocks.ts';
 import { gate } from './pair/gate.ts';
 import { pairSamples } from './pair/samples.ts';
 
+/** Standard errors in half a 95 % interval. */
+const normalReach = 1.96;
 /** N·m times rpm, in W. */
 const wattsPerTorque = (2 * Math.PI) / 60;
 
@@ -21,6 +23,8 @@ export const torqueOffset = defineMeasure({
     leastBlocks: number('fewest blocks that make a line'),
     leastRange: number('least ratio of high to low power: without a range a gain and an offset look alike'),
     errorRatios: numbers('ratios of the error variances of the two meters that are thought possible'),
+    declaredSpread: number('honest offset of two meters within their claims, one standard deviation, N·m'),
+    fieldSpread: number('honest offset of two meters as found in the field, one standard deviation, N·m'),
   },
   compute(all, pair, options) {
     const closed = gate(pair);
@@ -42,9 +46,12 @@ export const torqueOffset = defineMeasure({
     const middle = lines[lines.length >> 1]!;
     const low = Math.min(...lines.map((line) => line!.interceptInterval[0]));
     const high = Math.max(...lines.map((line) => line!.interceptInterval[1]));
+    const error = (middle.interceptInterval[1] - middle.interceptInterval[0]) / (2 * normalReach);
+    const honest = (spread: number) => ({ centre: 0, spread: Math.hypot(spread, error) });
     const rpm = blocks.cadence.reduce((a, b) => a + b, 0) / blocks.count;
     return measured(middle.intercept, 'N·m', [low, high], blocks.count, {
       stretches: [all.window],
+      expected: { declared: honest(options.declaredSpread), field: honest(options.fieldSpread) },
       details: {
         watts: { value: middle.intercept * rpm * wattsPerTorque, unit: 'W' },
         rpm: { value: rpm, unit: 'rpm' },

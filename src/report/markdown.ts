@@ -127,6 +127,7 @@ function details(report: Report, told: Told): string {
   return [
     `### ${text(told.title)}`,
     [told.claim, ...told.remarks].map(sentence).join(' '),
+    told.honest === null ? '' : text(told.honest),
     told.accountedBy === null ? '' : `Accounted for by: ${text(told.accountedBy.title)}.`,
     chart === undefined ? '' : strip(report, chart),
     rule === null || rule.innocent.length === 0 || told.accountedBy !== null

@@ -1,6 +1,7 @@
 import type { Finding, Raised, Report, ReportMeasurement, Rule } from '../types.ts';
 import { fill } from './words/fill.ts';
 import { levelWords } from './words/grade.ts';
+import { honestSaid } from './words/honest.ts';
 import { requirementNames } from './words/names.ts';
 import { limit, quantity, range } from './words/number.ts';
 import { reasonInFull, reasonInShort } from './words/reasons.ts';
@@ -28,6 +29,8 @@ export interface Told {
   readonly value: string | null;
   /** "query at least 8 %; refer at least 20 %", or null. */
   readonly limits: string | null;
+  /** Where honest submissions lie, in a sentence; null where the measure cannot say. */
+  readonly honest: string | null;
   /** What to mind beside the number, each a sentence. */
   readonly remarks: readonly Sentence[];
   /** The finding that accounts for this one as well, so that one fault is told once; null: stands alone. */
@@ -111,6 +114,7 @@ function tell({ report, findings, rules, several }: Context, finding: Finding, n
     claim: claim(rule, finding),
     value: valueSaid(finding),
     limits: limitsSaid(finding),
+    honest: honestSaid(finding),
     remarks: remarksSaid(finding),
     accountedBy: accountedBy(finding, findings, rules),
   };

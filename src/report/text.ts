@@ -139,6 +139,7 @@ function findingOf(page: Page, report: Report, told: Told, level: Raised, ascii:
   page.put(plain(told.claim), { indent });
   if (told.value !== null)
     page.put([told.value, told.limits].filter((part) => part !== null).join('; '), { indent });
+  if (told.honest !== null) page.put(told.honest, { indent });
   for (const id of finding.charts.slice(0, 1)) {
     const chart = report.charts.find((one) => one.id === id);
     if (chart === undefined) continue;
@@ -184,7 +185,10 @@ function nextOf(page: Page, { next }: Outline): void {
 function fineOf(page: Page, { fine }: Outline): void {
   if (fine.length === 0) return;
   page.heading('Checked and found fine');
-  for (const one of fine) page.put(`${one.question}${aside(one)} ${plain(one.claim)}`, { lead: '· ' });
+  for (const one of fine) {
+    page.put(`${one.question}${aside(one)} ${plain(one.claim)}`, { lead: '· ' });
+    if (one.honest !== null) page.put(one.honest, { indent: 2, style: 'dim' });
+  }
 }
 
 /** Which recording is meant, where the same check was put to several. */

@@ -1,13 +1,12 @@
 import type { Finding, Raised } from '../../types.ts';
 import type { Markup } from '../markup.ts';
 import { levelWords } from '../words/grade.ts';
+import { honestEnds } from '../words/honest.ts';
 import { quantity } from '../words/number.ts';
 import { box, dot, label, panel, rule, sheet, textWidth } from './frame.ts';
 
 const height = 74;
 const middle = 40;
-/** Standard deviations that hold about 95 of 100 honest submissions. */
-const honestReach = 2;
 
 /**
  * A finding's number on a scale: the value with its interval, the limits of each level, and where honest
@@ -17,7 +16,7 @@ export function gauge(finding: Finding, id: string, description: string): ((widt
   const { value, interval, expected, unit } = finding;
   if (value === null || interval === null) return null;
   const limits = limitsOf(finding);
-  const honest = expected === null ? null : honestRange(expected.field);
+  const honest = expected === null ? null : honestEnds(expected.field);
   return (width) => {
     const known = [value, ...interval, ...limits.map((one) => one.at), ...(honest ?? [])];
     const [low, high] = [Math.min(...known), Math.max(...known)];
@@ -51,16 +50,6 @@ export function gauge(finding: Finding, id: string, description: string): ((widt
       ),
     ]);
   };
-}
-
-function honestRange({
-  centre,
-  spread,
-}: {
-  readonly centre: number;
-  readonly spread: number;
-}): readonly [number, number] {
-  return [centre - honestReach * spread, centre + honestReach * spread];
 }
 
 function limitsOf({ limits }: Finding): readonly { readonly level: Raised; readonly at: number }[] {

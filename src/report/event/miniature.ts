@@ -7,6 +7,7 @@ import type {
   FieldRange,
 } from '../../types.ts';
 import { type Markup, svg } from '../markup.ts';
+import { honestEnds } from '../words/honest.ts';
 import { quantity } from '../words/number.ts';
 import { fieldSaid, titleOf } from './words.ts';
 
@@ -14,8 +15,6 @@ const width = 160;
 const height = 36;
 const middle = 14;
 const fieldAt = 29;
-/** Standard deviations that hold about 95 of 100 honest submissions. */
-const honestReach = 2;
 
 /** One number of a submission with what it is to be seen against. */
 interface Evidence extends Pick<EventNumber, 'rule' | 'subject' | 'unit' | 'value' | 'interval'> {
@@ -75,10 +74,7 @@ function ofFinding({
 }: EventFinding): Evidence | null {
   if (value === null || interval === null) return null;
   const numbers = Object.values(limits).flatMap(({ atLeast, atMost }: EffectiveLimit) => [atLeast, atMost]);
-  const honest: Evidence['honest'] =
-    expected === null
-      ? null
-      : [expected.centre - honestReach * expected.spread, expected.centre + honestReach * expected.spread];
+  const honest = expected === null ? null : honestEnds(expected);
   return { rule, subject, unit, value, interval, limits: numbers.filter((one) => one !== null), honest };
 }
 

@@ -53,10 +53,11 @@ function sides({ innocent, settles }: Rule): Markup {
   return html`<div class="sides">${innocent.length > 0 && html`<div><h4>It may be innocent</h4>${bullets(innocent)}</div>`}${settles.length > 0 && html`<div><h4>What would settle it</h4>${bullets(settles)}</div>`}</div>`;
 }
 
-function basis(layout: Layout, { finding, rule }: Told): Markup {
+function basis(layout: Layout, { finding, honest, rule }: Told): Markup {
   const { stretches, chance } = finding;
   return terms([
     ['When', stretches.length > 0 ? when(layout, stretches) : null],
+    ['Where honest submissions lie', honest],
     [
       'How often honest riders show this',
       chance === null
@@ -97,7 +98,9 @@ function scaleKey({ interval, expected }: Finding): string {
     interval !== null && interval[0] === interval[1]
       ? 'Dot: the number, counted and not estimated.'
       : 'Dot and bar: the number with its 95 % interval.';
-  return expected === null ? dot : `${dot} Shaded: where about 95 of 100 honest submissions lie.`;
+  return expected === null
+    ? dot
+    : `${dot} Shaded: where about 95 of 100 honest submissions lie, with meters as found in the field.`;
 }
 
 function chartOf(layout: Layout, chart: Chart, told: Told): Markup {
