@@ -220,15 +220,26 @@ describe('looking closer', () => {
     await close(page);
   });
 
-  it('averages as the ride was judged', async (context) => {
+  it('averages as each rule judged the ride', async (context) => {
     const { page } = await open(context);
     const drawing = () => page.locator(`${ride} .live svg`).innerHTML();
     const recorded = await drawing();
-    const button = page.getByRole('button', { name: /As judged/ });
-    await button.click();
-    expect(await button.getAttribute('aria-pressed')).toBe('true');
-    expect(await drawing()).not.toBe(recorded);
-    await button.click();
+    const choice = page.getByLabel('How power is drawn');
+    const values = await choice
+      .locator('option')
+      .evaluateAll((all) => all.map((one) => one.getAttribute('value')!));
+    expect(values).toEqual(['', '30', '60']);
+    const drawn = new Set<string>();
+    for (const value of values) {
+      await choice.selectOption(value);
+      drawn.add(await drawing());
+    }
+    expect(drawn.size).toBe(values.length);
+    const finding = page.locator('a[data-from]').first();
+    await finding.click();
+    expect(await choice.inputValue()).toBe(await finding.getAttribute('data-averaged'));
+    await choice.selectOption('');
+    await page.getByRole('button', { name: 'Whole ride' }).click();
     expect(await drawing()).toBe(recorded);
     await close(page);
   });

@@ -93,6 +93,7 @@ const rules: readonly Rule[] = [
     title: 'The difference grows through the ride',
     question: 'Does the difference grow through the ride?',
     measure: 'drift',
+    options: { blockSeconds: 30 },
     claims: {
       above: 'From start to finish the primary comes to read {value} further above the second.',
       fine: 'The difference changes by {value} from start to finish.',

@@ -5,7 +5,6 @@ export type LiveChart = Extract<Chart, { kind: 'traces' | 'ratio' | 'response' }
 
 /** What the page hands to its script, as JSON. */
 export interface LiveData {
-  readonly averaging: number;
   readonly meters: Readonly<Record<Subject, string>>;
   readonly charts: readonly {
     readonly figure: string;

@@ -40,7 +40,7 @@ class Ride {
   private readonly length: number;
   private readonly tools: HTMLElement;
   private readonly output: HTMLElement;
-  private readonly averagedButton: HTMLElement;
+  private readonly averagings: HTMLSelectElement;
   private within: Stretch;
   private averaging: number | null = null;
   private channels: readonly Channel[];
@@ -57,7 +57,10 @@ class Ride {
     this.channels = this.readChannels();
     this.tools = ride.host.parentElement!.querySelector<HTMLElement>('.tools')!;
     this.output = this.tools.querySelector<HTMLElement>('output')!;
-    this.averagedButton = this.tools.querySelector<HTMLElement>('[data-do="averaged"]')!;
+    this.averagings = this.tools.querySelector('select')!;
+    // A page that is gone back to keeps its choice.
+    this.averaging = this.chosen();
+    this.channels = this.readChannels();
     this.tools.hidden = false;
     for (const { host } of drawn) {
       host.hidden = false;
@@ -79,6 +82,7 @@ class Ride {
   private listen(): void {
     const { host } = this.ride;
     this.tools.addEventListener('click', (event) => this.press(event));
+    this.averagings.addEventListener('change', () => this.average());
     host.addEventListener('keydown', (event) => this.key(event));
     host.addEventListener('pointerdown', (event) => this.down(event));
     host.addEventListener('pointermove', (event) => this.move(event));
@@ -94,6 +98,11 @@ class Ride {
     const link = (event.target as Element).closest<HTMLElement>('a[data-from]');
     if (link === null) return;
     event.preventDefault();
+    // Who looks at the ride as judged sees it as this finding was.
+    if (this.averaging !== null) {
+      this.averagings.value = link.dataset.averaged ?? '';
+      this.average();
+    }
     this.show(around([Number(link.dataset.from), Number(link.dataset.to)], this.length));
     this.ride.host.focus({ preventScroll: true });
     this.ride.host.parentElement!.scrollIntoView({ block: 'start' });
@@ -104,7 +113,6 @@ class Ride {
     const middle = this.at ?? (this.within[0] + this.within[1]) / 2;
     if (what === 'in' || what === 'out') this.show(zoom(this.within, middle, what === 'in', this.length));
     if (what === 'whole') this.show([0, this.length]);
-    if (what === 'averaged') this.average(this.averaging === null ? this.data.averaging : null);
   }
 
   private key(event: KeyboardEvent): void {
@@ -164,9 +172,12 @@ class Ride {
     this.output.textContent = live.showing(this.within);
   }
 
-  private average(seconds: number | null): void {
-    this.averaging = seconds;
-    this.averagedButton.setAttribute('aria-pressed', String(seconds !== null));
+  private chosen(): number | null {
+    return this.averagings.value === '' ? null : Number(this.averagings.value);
+  }
+
+  private average(): void {
+    this.averaging = this.chosen();
     this.channels = this.readChannels();
     this.draw();
   }

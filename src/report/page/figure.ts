@@ -1,11 +1,11 @@
-import type { Chart, Report } from '../../types.ts';
+import type { Chart } from '../../types.ts';
 import { picture } from '../chart/index.ts';
 import type { NumberTable } from '../chart/picture.ts';
-import { usualAveraging } from '../chart/traces.ts';
 import { isLive, type LiveData, packChart } from '../client/pack.ts';
 import { html, jsonBlock, type Markup } from '../markup.ts';
-import { live } from '../words/live.ts';
+import { judgedBy, live } from '../words/live.ts';
 import { meterName } from '../words/subject.ts';
+import { averagings } from './averaging.ts';
 import { chartId, isWholeRide, type Layout, markedOn } from './layout.ts';
 import { table } from './said.ts';
 
@@ -29,7 +29,7 @@ export function figure(layout: Layout, chart: Chart): Markup {
     picture(chart, { id: named, marked, meter: (subject) => meterName(report, subject) });
   const { title, description, table: numbers } = of(id);
   const shown = numbersOf(title, numbers);
-  return html`<figure id="${id}"><figcaption>${title}</figcaption>${steering(report, chart)}${isLive(chart) && host(chart)}${bothWidths((width, named) => of(named).draw(width), id)}<p class="fine-print">${description}</p>${
+  return html`<figure id="${id}"><figcaption>${title}</figcaption>${steering(layout, chart)}${isLive(chart) && host(chart)}${bothWidths((width, named) => of(named).draw(width), id)}<p class="fine-print">${description}</p>${
     numbers.rows.length === 0
       ? null
       : numbers.rows.length <= shortTable
@@ -58,17 +58,14 @@ function host(chart: Chart): Markup {
 }
 
 /** What the whole ride is steered by; hidden without the script. */
-function steering(report: Report, chart: Chart): Markup | null {
+function steering(layout: Layout, chart: Chart): Markup | null {
   if (!isWholeRide(chart)) return null;
   const button = (what: string, text: string) =>
     html`<button type="button" data-do="${what}">${text}</button>`;
-  return html`<div class="tools" role="group" aria-label="${live.tools}" hidden="hidden">${button('in', live.zoomIn)}${button('out', live.zoomOut)}${button('whole', live.whole)}<button type="button" data-do="averaged" aria-pressed="false">${live.averaged(judgedAveraging(report))}</button><output>${live.hint}</output></div>`;
-}
-
-/** Blocks that the measures averaged over, s; the drawing's own where none says. */
-function judgedAveraging({ measurements }: Report): number {
-  const all = measurements.map(({ options }) => options.blockSeconds);
-  return all.find((one) => typeof one === 'number') ?? usualAveraging;
+  const judged = [...averagings(layout)].map(
+    ([seconds, titles]) => html`<option value="${seconds}">${judgedBy(seconds, titles)}</option>`,
+  );
+  return html`<div class="tools" role="group" aria-label="${live.tools}" hidden="hidden">${button('in', live.zoomIn)}${button('out', live.zoomOut)}${button('whole', live.whole)}<select aria-label="${live.averaging}"><option value="">${live.recorded}</option>${judged}</select><output>${live.hint}</output></div>`;
 }
 
 /** What the page's script needs, as JSON: the charts that it draws again, and the meters' names. */
@@ -78,7 +75,6 @@ export function liveData(layout: Layout): Markup | null {
   if (!all.some(isWholeRide)) return null;
   const subjects = ['primary', ...report.submission.seconds.map(({ subject }) => subject)];
   const data: LiveData = {
-    averaging: judgedAveraging(report),
     meters: Object.fromEntries(subjects.map((subject) => [subject, meterName(report, subject)])),
     charts: all.map((chart) => ({
       figure: chartId(layout, chart),

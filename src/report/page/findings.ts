@@ -6,6 +6,7 @@ import { levelHeadings } from '../words/grade.ts';
 import { oneIn, span } from '../words/number.ts';
 import { capital, plain } from '../words/sentence.ts';
 import { falseAlarmSaid, sourceSaid } from '../words/source.ts';
+import { averagedOver } from './averaging.ts';
 import { bothWidths, figure } from './figure.ts';
 import { chartId, findingId, isWholeRide, type Layout } from './layout.ts';
 import { bullets, said, section, terms } from './said.ts';
@@ -56,7 +57,7 @@ function sides({ innocent, settles }: Rule): Markup {
 function basis(layout: Layout, { finding, honest, rule }: Told): Markup {
   const { stretches, chance } = finding;
   return terms([
-    ['When', stretches.length > 0 ? when(layout, stretches) : null],
+    ['When', stretches.length > 0 ? when(layout, stretches, rule) : null],
     ['Where honest submissions lie', honest],
     [
       'How often honest riders show this',
@@ -70,7 +71,8 @@ function basis(layout: Layout, { finding, honest, rule }: Told): Markup {
 }
 
 /** The stretches as links: to the ride above, and with the page's script to their very seconds. */
-function when(layout: Layout, stretches: readonly Stretch[]): Hole {
+function when(layout: Layout, stretches: readonly Stretch[], rule: Rule | null): Hole {
+  const averaged = (rule === null ? null : averagedOver(rule)) ?? '';
   const ride = layout.report.charts.find(isWholeRide);
   const more = stretches.length - mostStretches;
   const links = stretches
@@ -79,7 +81,7 @@ function when(layout: Layout, stretches: readonly Stretch[]): Hole {
       index > 0 && ', ',
       ride === undefined
         ? span(stretch)
-        : html`<a href="#${chartId(layout, ride)}" data-from="${stretch[0]}" data-to="${stretch[1]}">${span(stretch)}</a>`,
+        : html`<a href="#${chartId(layout, ride)}" data-from="${stretch[0]}" data-to="${stretch[1]}" data-averaged="${averaged}">${span(stretch)}</a>`,
     ]);
   return [...links, more > 0 && ` and ${more} more`];
 }

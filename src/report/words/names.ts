@@ -18,6 +18,7 @@ export const factNames: Readonly<Record<string, string>> = {
   start: 'the start of the race',
   finish: 'the finish of the race',
   kind: 'the kind of race',
+  required: 'what the event requires',
 };
 
 export const formatNames: Readonly<Record<Recording['format'], string>> = {

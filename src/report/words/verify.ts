@@ -1,6 +1,7 @@
 import { type Difference, sameJson } from '../../differences.ts';
 import { shorten } from '../clean.ts';
 import type { Unlike } from '../compare.ts';
+import { factNames } from './names.ts';
 import { counted, number } from './number.ts';
 
 /** Things named one by one; of the others it is said how many there are. */
@@ -23,15 +24,6 @@ export interface Verified {
   readonly unopened: number;
 }
 
-const factNames: Readonly<Record<string, string>> = {
-  massKg: 'body mass',
-  recordClass: 'record class',
-  devices: 'meters',
-  start: 'start',
-  finish: 'finish',
-  kind: 'kind of race',
-  required: 'what the event requires',
-};
 const factSaid = (field: string) =>
   Object.hasOwn(factNames, field) ? factNames[field]! : shorten(field, 30);
 
