@@ -45,7 +45,7 @@ export interface Parts {
 /** The report object: everything that any form of the report is made from. */
 export function assemble(parts: Parts): Report {
   const { all, rules } = parts;
-  const handedIn = all.seconds.filter(({ series }) => series.recording !== all.primary.recording);
+  const handedIn = all.seconds.filter(({ further }) => !further);
   return {
     schemaVersion: 1,
     tool,
@@ -65,6 +65,7 @@ export function assemble(parts: Parts): Report {
         all.primary,
         'primary',
         'primary',
+        null,
         declaredFor(all.rider.devices, all.primary.recording.name, 'primary'),
       ),
       seconds: all.seconds.map((second, i) =>
@@ -72,6 +73,7 @@ export function assemble(parts: Parts): Report {
           second.series,
           second.subject,
           'second',
+          second.further ? second.name : null,
           declaredFor(all.rider.devices, second.name, secondRole(i)),
         ),
       ),
@@ -96,6 +98,7 @@ function describe(
   series: Series,
   subject: string,
   role: ReportRecording['role'],
+  field: string | null,
   declared: DeviceFacts | null,
 ): ReportRecording {
   const { recording, state } = series;
@@ -106,6 +109,7 @@ function describe(
     subject,
     role,
     name: recording.name,
+    field,
     sha256: recording.sha256,
     format: recording.format,
     device: recording.device,

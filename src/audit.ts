@@ -2,7 +2,7 @@
  * THE function: read → normalise → align → find sections → measure → judge. Start reading here.
  */
 
-import { align, alignExtra } from './align/index.ts';
+import { align, alignOwnMeters, furtherMeters, markRepeats } from './align/index.ts';
 import { assemble } from './assemble.ts';
 import { withoutPlaces } from './declared.ts';
 import { historyFor } from './history/before.ts';
@@ -112,11 +112,14 @@ export function auditRecordings(
 
   onStage('aligning');
   const { stretch: window, given: windowGiven } = raceWindow(primary, race);
-  const own = short(submission.primary);
-  const aligned = [
-    ...seconds.map(({ series }) => align(primary, series, `pair:${short(series.recording)}`, window)),
-    ...primary.extraMeters.map((meter, i) => alignExtra(primary, meter, `pair:${own}.${i + 1}`, window)),
-  ];
+  const files = seconds.map(({ series }) =>
+    align(primary, series, `pair:${short(series.recording)}`, window),
+  );
+  const aligned = markRepeats([
+    ...files,
+    ...alignOwnMeters(primary, `pair:${short(submission.primary)}`, window),
+    ...files.flatMap((file) => furtherMeters(primary, file, window)),
+  ]);
 
   onStage('measuring');
   const history =

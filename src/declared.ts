@@ -3,7 +3,7 @@ import type { DeviceFacts, RiderFacts, Subjects } from './types.ts';
 /**
  * The declaration that goes with a meter: one that bears the name of its file (or field), or its role.
  * Roles are "primary", "second", "second 2" …: recordings in the order in which they were handed in,
- * then further meters of the primary's own file.
+ * then further meters of the primary's own file, then those of the others.
  */
 export function declaredFor(
   devices: readonly DeviceFacts[] | undefined,

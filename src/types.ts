@@ -237,6 +237,8 @@ export interface Alignment {
   /** Whether the second is a measurement of its own. */
   readonly origin: Origin;
   readonly originEvidence: OriginEvidence | null;
+  /** The pair of an earlier second that this one repeats: no opinion beside it. Null where there is none. */
+  readonly sameAs: Subject | null;
 }
 
 /** How a second follows from the primary by the best gain, offset and short filter. */
@@ -268,8 +270,10 @@ export type AlignmentReason =
 /** A second recording resampled onto the primary's grid: same start and length as the primary's series. */
 export interface AlignedSecond {
   readonly subject: Subject;
-  /** The file's name, or that of the field in which a further meter of the primary's file was found. */
+  /** The file's name, or that of the field in which a further meter of a file was found. */
   readonly name: string;
+  /** Whether it is a further meter of a file that the primary or another second stands for. */
+  readonly further: boolean;
   readonly series: Series;
   readonly alignment: Alignment;
 }
@@ -659,6 +663,8 @@ export interface ReportRecording {
   readonly subject: Subject;
   readonly role: 'primary' | 'second';
   readonly name: string;
+  /** The added field of the file that holds its power, where that is a further meter: a stranger's string. */
+  readonly field: string | null;
   readonly sha256: string;
   readonly format: Recording['format'];
   readonly device: Device;

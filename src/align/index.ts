@@ -1,14 +1,6 @@
 import { meanOfValid } from '../math/mean.ts';
 import { whiten } from '../math/whiten.ts';
-import type {
-  AlignedSecond,
-  Alignment,
-  AlignmentReason,
-  ExtraMeter,
-  Series,
-  Stretch,
-  Subject,
-} from '../types.ts';
+import type { AlignedSecond, Alignment, AlignmentReason, Series, Stretch, Subject } from '../types.ts';
 import { byChannel, correlationAt, detrend } from './by-channel.ts';
 import { choose } from './choose.ts';
 import { lags as correlateLags, gainWithin, peaks } from './lags.ts';
@@ -59,7 +51,6 @@ export function align(primary: Series, second: Series, subject: Subject, window:
   );
   const lag = lagOf(found, choice.lag);
   const offset = { value: lag.value - clockLag, low: lag.low - clockLag, high: lag.high - clockLag };
-  const evidence = choice.secure ? originEvidence(power, series.channels.power!) : null;
   const alignment: Alignment = {
     subject,
     secure: choice.secure,
@@ -71,38 +62,72 @@ export function align(primary: Series, second: Series, subject: Subject, window:
     peak,
     surrogatePeak: lags.surrogate.correlation,
     margin: choice.margin,
-    correlation: correlationAt(centred(power), centred(series.channels.power!), 0) ?? 0,
-    byChannel: byChannel(primary, series),
-    coverage: coverage(power, series.channels.power!, window),
-    originEvidence: evidence,
-    origin: originOf(evidence),
+    ...comparison(primary, series, window, choice.secure),
+    sameAs: null,
   };
-  return { subject, name: second.recording.name, series, alignment };
+  return { subject, name: second.recording.name, further: false, series, alignment };
 }
 
-/** A further meter of the primary's own file: one recorder, one clock, nothing to find. */
-export function alignExtra(
-  primary: Series,
-  meter: ExtraMeter,
-  subject: Subject,
-  window: Stretch,
-): AlignedSecond {
-  const { power, ...rest } = primary.channels;
-  const series: Series = { ...primary, channels: { ...rest, power: meter.power }, extraMeters: [] };
-  const own = power ?? new Float64Array(primary.length).fill(Number.NaN);
-  const evidence = originEvidence(own, meter.power);
-  const alignment: Alignment = {
+/** The further meters of the primary's own file: one recorder, one clock, nothing to find. */
+export function alignOwnMeters(primary: Series, subject: Subject, window: Stretch): AlignedSecond[] {
+  const clock: Alignment = {
     ...nothingKnown(subject, 'same-recorder'),
-    secure: power !== undefined,
+    secure: primary.channels.power !== undefined,
     offset: { value: 0, low: 0, high: 0 },
     segments: [{ stretch: [0, primary.length], offset: 0 }],
-    correlation: correlationAt(centred(own), centred(meter.power), 0) ?? 0,
-    byChannel: byChannel(primary, series).filter(({ channel }) => channel === 'power'),
-    coverage: coverage(own, meter.power, window),
+  };
+  return furtherMeters(primary, { subject, series: primary, alignment: clock }, window);
+}
+
+/** The further meters of a file that is on the primary's clock already, each under its subject with a number. */
+export function furtherMeters(
+  primary: Series,
+  { subject, series: own, alignment }: Pick<AlignedSecond, 'subject' | 'series' | 'alignment'>,
+  window: Stretch,
+): AlignedSecond[] {
+  return own.extraMeters.map(({ name, power }, i) => {
+    const series: Series = { ...own, channels: { ...own.channels, power }, extraMeters: [] };
+    const { byChannel: lags, ...compared } = comparison(primary, series, window, alignment.secure);
+    const byPower = lags.filter(({ channel }) => channel === 'power');
+    const numbered = `${subject}.${i + 1}`;
+    return {
+      subject: numbered,
+      name,
+      further: true,
+      series,
+      alignment: { ...alignment, subject: numbered, ...compared, byChannel: byPower },
+    };
+  });
+}
+
+/** What a series on the primary's clock shows against it. */
+function comparison(primary: Series, series: Series, window: Stretch, secure: boolean) {
+  const own = primary.channels.power ?? new Float64Array(primary.length).fill(Number.NaN);
+  const other = series.channels.power!;
+  const evidence = secure ? originEvidence(own, other) : null;
+  return {
+    correlation: correlationAt(centred(own), centred(other), 0) ?? 0,
+    byChannel: byChannel(primary, series),
+    coverage: coverage(own, other, window),
     originEvidence: evidence,
     origin: originOf(evidence),
   };
-  return { subject, name: meter.name, series, alignment };
+}
+
+/** Marks whoever repeats an earlier second: one sensor on two recorders is one opinion beside the primary. */
+export function markRepeats(seconds: readonly AlignedSecond[]): AlignedSecond[] {
+  return seconds.map((second, i) => {
+    const first = seconds.slice(0, i).find((earlier) => repeats(earlier, second));
+    return first === undefined
+      ? second
+      : { ...second, alignment: { ...second.alignment, sameAs: first.subject } };
+  });
+}
+
+function repeats(earlier: AlignedSecond, later: AlignedSecond): boolean {
+  if (!earlier.alignment.secure || !later.alignment.secure) return false;
+  const origin = originOf(originEvidence(earlier.series.channels.power!, later.series.channels.power!));
+  return origin === 'same sensor' || origin === 'derived';
 }
 
 function unaligned(
@@ -112,7 +137,13 @@ function unaligned(
   reason: AlignmentReason,
 ): AlignedSecond {
   const series = shift(second, primary, []);
-  return { subject, name: second.recording.name, series, alignment: nothingKnown(subject, reason) };
+  return {
+    subject,
+    name: second.recording.name,
+    further: false,
+    series,
+    alignment: nothingKnown(subject, reason),
+  };
 }
 
 function nothingKnown(subject: Subject, reason: AlignmentReason): Alignment {
@@ -132,6 +163,7 @@ function nothingKnown(subject: Subject, reason: AlignmentReason): Alignment {
     coverage: 0,
     originEvidence: null,
     origin: 'unknown',
+    sameAs: null,
   };
 }
 

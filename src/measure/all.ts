@@ -37,10 +37,10 @@ function targets(all: Subjects, { subjects }: Rule): readonly (readonly [Subject
   }
 }
 
-/** Second recordings on the primary's clock; a further meter of the primary's own file is not one. */
-function otherRecordings({ primary, seconds }: Subjects): (readonly [Subject, Target])[] {
+/** Second recordings on the primary's clock; a further meter of a file is not one. */
+function otherRecordings({ seconds }: Subjects): (readonly [Subject, Target])[] {
   return seconds
-    .filter(({ series }) => series.recording !== primary.recording)
+    .filter(({ further }) => !further)
     .map(({ subject, series }) => [subject.replace('pair:', 'second:'), series]);
 }
 

@@ -69,7 +69,10 @@ export const distanceFromOthers = defineMeasure({
 function independentMeters(all: Subjects): Meter[] {
   const { primary, rider, seconds } = all;
   const own = primary.channels.power;
-  const others = seconds.filter((pair) => gate(pair) === null && pair.alignment.origin === 'independent');
+  const others = seconds.filter((pair) => {
+    const { origin, sameAs } = pair.alignment;
+    return gate(pair) === null && origin === 'independent' && sameAs === null;
+  });
   if (own === undefined) return [];
   const device = declaredFor(rider.devices, primary.recording.name, 'primary');
   return [

@@ -95,6 +95,7 @@ function redactRecording(one: ReportRecording, code: Coder): ReportRecording {
   return {
     ...one,
     name: code(one.name),
+    field: one.field === null ? null : code(one.field),
     device: { ...one.device, serial: null },
     declared: one.declared === null ? null : redactDevice(one.declared, code),
     defects: one.defects.map((defect) => ({ ...defect, values: redactValues(defect.values) })),

@@ -221,7 +221,7 @@ function recordingsOf(page: Page, report: Report): void {
 function recordingOf(page: Page, report: Report, one: ReportRecording): void {
   const mean = one.meanPower === null ? '' : `; mean ${quantity(one.meanPower, 'W')}`;
   page.put(
-    `${plain(capital([recordingName(report, one)]))}: “${one.name}”, ${plain(deviceSaid(one.device))}; ${clock(one.start)}, ${duration(one.seconds)}${mean}.`,
+    `${plain(capital([recordingName(report, one)]))}: “${one.name}”${one.field === null ? '' : `, added field “${one.field}”`}, ${plain(deviceSaid(one.device))}; ${clock(one.start)}, ${duration(one.seconds)}${mean}.`,
     { lead: '· ' },
   );
   for (const defect of one.defects) page.put(plain(defectSaid(defect)), { indent: 2 });

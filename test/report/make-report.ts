@@ -427,6 +427,7 @@ function makeRecording(parts: Partial<ReportRecording>): ReportRecording {
     subject: 'primary',
     role: 'primary',
     name: 'race-primary.fit',
+    field: null,
     sha256: hex('a'),
     format: 'fit',
     device: { maker: 'Maker One', product: 'Trainer 5', serial: '3912345678' },
@@ -676,6 +677,7 @@ export function makeReport(parts: Partial<Report> = {}, seconds = 10_800): Repor
         coverage: 0.997,
         origin: 'independent',
         originEvidence: { left: 0.42, gain: 1.04, dynamics: 3.1 },
+        sameAs: null,
       },
     ],
     steps: [

@@ -33,6 +33,7 @@ function recording(report: Report, one: ReportRecording): Markup {
   const alignment = report.alignment.find(({ subject }) => subject === one.subject);
   const facts = terms([
     ['File', said([foreign(one.name), `, ${formatNames[one.format]}`])],
+    ['Added field', one.field === null ? null : said([foreign(one.field)])],
     ['Device', said(deviceSaid(one.device))],
     ['Declared as', declared === null ? 'not declared' : declaredSaid(declared)],
     ['Sport', one.sport === null ? 'not stated' : said([foreign(one.sport)])],

@@ -138,6 +138,8 @@ export function alignmentFacts(alignment: Alignment): readonly (readonly [what: 
   facts.push(['Highest agreement that chance reaches', figure(alignment.surrogatePeak, 'r')]);
   facts.push(['Lead over every other offset (log-likelihood)', number(alignment.margin)]);
   facts.push(['Where the second’s power comes from', origins[alignment.origin]]);
+  if (alignment.sameAs !== null)
+    facts.push(['A further opinion', 'no: an earlier second recording shows the same sensor']);
   if (alignment.originEvidence !== null) {
     const { left, gain, dynamics } = alignment.originEvidence;
     facts.push(['Its fast detail that the primary does not explain', quantity(left, 'share')]);
