@@ -24,7 +24,11 @@ export const averagingSeconds = defineMeasure({
     stepFactor: number(
       'a difference this many times as wide as the scatter over half its span is a step of the ride',
     ),
-    modelError: number('scatter of the ratio of two spans among crisp recordings, beside sampling'),
+    exponent: number('how the spectrum of power falls before any averaging, 1/f to this power'),
+    exponentSpread: number('standard deviation of that exponent among rides'),
+    modelError: number(
+      'scatter of the ratio of two spans among crisp recordings, beside sampling and exponent',
+    ),
     halvesFrom: number('averaging that the whole must allow for its halves to be looked at, s'),
     halfFactor: number('how many times as much averaging one half must show to stand for the ride'),
     longestSeconds: number('longest plain mean looked for, s'),
@@ -111,12 +115,13 @@ interface Part {
 function estimate(power: Float64Array, options: Options): Estimate | null {
   const scatter = scatterOf(power, options);
   if (scatter.pairs < options.minimumSeconds) return null;
-  const plain = fitAveraging(scatter.ratios, 'plain');
+  const pedalling = { exponent: options.exponent, spread: options.exponentSpread };
+  const plain = fitAveraging(scatter.ratios, 'plain', pedalling);
   const told = { count: scatter.pairs, averaging: 'weighted mean' };
   if (plain.seconds < options.plainFrom) return { ...plain, ...told, correlation: null };
   const correlation = bendCorrelation(power, options);
   const dip = lagOfDip(correlation, options.dip);
-  if (dip === null) return { ...fitAveraging(scatter.ratios, 'weighted'), ...told, correlation };
+  if (dip === null) return { ...fitAveraging(scatter.ratios, 'weighted', pedalling), ...told, correlation };
   // One plain mean dips at its own length; several in a row dip earlier, and the scatter tells their sum.
   const least = Math.min(plain.low, options.scatterTells);
   const agrees = least <= dip * options.dipAgreement && plain.high >= dip / options.dipAgreement;
@@ -125,6 +130,8 @@ function estimate(power: Float64Array, options: Options): Estimate | null {
 }
 
 interface Options {
+  readonly exponent: number;
+  readonly exponentSpread: number;
   readonly modelError: number;
   readonly halvesFrom: number;
   readonly halfFactor: number;

@@ -15,8 +15,8 @@ export const headUnitAverages: Fault = {
   ...shared,
   name: 'head unit averages',
   after(submission, strength) {
-    const power = smooth(submission.primary.channels.power!, 1, { shape: 'box', seconds: strength });
-    return toldOtherwise(submission, { power: power.map(Math.round) });
+    const power = meanOver(submission.primary.channels.power!, strength);
+    return toldOtherwise(submission, { power });
   },
 };
 
@@ -24,8 +24,16 @@ export const headUnitAverages: Fault = {
 export const trainerSmooths: Fault = {
   ...shared,
   name: 'trainer smooths',
-  before: (draft, strength) =>
-    withPrimaryMeter(draft, { kernel: { shape: 'exponential', seconds: strength }, every: 0.25 }),
+  before(draft, strength) {
+    const { kernel, noise } = draft.meters[draft.recordings[0]!.meter]!;
+    return withPrimaryMeter(draft, {
+      kernel: { shape: 'exponential', seconds: strength },
+      every: 0.25,
+      // What is averaged is what the meter read before: single errors and strokes average out as well.
+      noise: noise * Math.sqrt(Math.max(1, kernel.seconds) / strength),
+      ripple: null,
+    });
+  },
 };
 
 /** Smoothing switched on in mid-ride. */
@@ -35,8 +43,18 @@ export const smoothingSwitched: Fault = {
   after(submission, strength, random) {
     const power = submission.primary.channels.power!.slice();
     const from = Math.round(power.length * random.between(0.15, 0.4));
-    const after = smooth(power.slice(from), 1, { shape: 'box', seconds: strength });
-    power.set(after.map(Math.round), from);
+    power.set(meanOver(power.subarray(from), strength), from);
     return toldOtherwise(submission, { power });
   },
 };
+
+/** Whole watts, each the mean of the last seconds; over a dropout the last reading goes on in the mean. */
+function meanOver(power: Float64Array, seconds: number): Float64Array {
+  let last = 0;
+  const held = power.map((watts) => {
+    if (!Number.isNaN(watts)) last = watts;
+    return last;
+  });
+  const means = smooth(held, 1, { shape: 'box', seconds });
+  return power.map((watts, k) => (Number.isNaN(watts) ? watts : Math.round(means[k]!)));
+}
