@@ -1,7 +1,7 @@
 import type { Place } from '../../src/types.ts';
 import { readCadence } from './meter/cadence.ts';
 import { errorOf } from './meter/error.ts';
-import { atPlace } from './meter/place.ts';
+import { atPlace, readBalance } from './meter/place.ts';
 import { applyRipple, type Ripple } from './meter/ripple.ts';
 import { delay, type Kernel, smooth } from './meter/smooth.ts';
 import { pedallingNoise } from './noise.ts';
@@ -95,6 +95,8 @@ export interface Signal {
   readonly step: number;
   readonly power: Float64Array;
   readonly cadence: Float64Array | null;
+  /** Left share each second, %; null where the meter does not tell legs apart. */
+  readonly balance: Float64Array | null;
 }
 
 export const workingCadence: CadenceSpec = { state: 'works', noise: 0.5, width: 1.5, hold: 1, sticky: 0.1 };
@@ -143,7 +145,12 @@ export function read(truth: Truth, spec: MeterSpec, random: Random): Signal {
     const watts = Math.max(0, told[i]!);
     told[i] = spec.stepWatts > 1 ? Math.round(watts / spec.stepWatts) * spec.stepWatts : watts;
   }
-  return { step: truth.step, power: told, cadence: readCadence(truth, spec, random.fork('cadence')) };
+  return {
+    step: truth.step,
+    power: told,
+    cadence: readCadence(truth, spec, random.fork('cadence')),
+    balance: readBalance(truth, spec, random.fork('balance')),
+  };
 }
 
 /** Error of single readings: independent from second to second, so drawn before the averaging kernel. */

@@ -119,7 +119,7 @@ export function record(
     time,
     channels: columns,
     extraMeters: [],
-    balanceSide: null,
+    balanceSide: columns.balance === undefined ? null : 'right',
     pauses: pausesOf(time, moments.pauseAfter),
     laps: lapsOf(time, columns),
     totals: totalsOf(time, columns, moments.pauseAfter, spec.meanCountsZeros),
@@ -217,8 +217,10 @@ function reader(
       return (at) => Math.round(slow(truth.distance, at) * 100) / 100;
     case 'temperature':
       return (at) => Math.round(slow(truth.temperature, at));
-    case 'balance':
-      return null;
+    case 'balance': {
+      const { balance } = signal;
+      return balance === null ? null : (at) => balance[Math.min(balance.length - 1, Math.floor(at))]!;
+    }
   }
 }
 

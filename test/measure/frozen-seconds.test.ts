@@ -49,3 +49,35 @@ test('steps from target to target are named as such', () => {
     [],
   );
 });
+
+const balanceOf = (left: (i: number) => number) =>
+  power.map((watts, i) => (watts > 0 && i % 50 > 3 ? left(i) : Number.NaN));
+const pedals = (sides: 1 | 2) => ({ name: 'primary', place: 'pedal', sides, tolerancePercent: 1 }) as const;
+
+test('balance that never moves was not measured, unless the meter sits at one leg', () => {
+  const still = put({ power, cadence, balance: balanceOf(() => 50) });
+  const asked = measuredOf(frozenSeconds, 'frozen-value', { ...still, rider: { devices: [pedals(2)] } });
+  expect(asked.value).toBeGreaterThan(3400);
+  expect(asked.details).toMatchObject({ channel: 'balance' });
+  expect(asked.circumstances).toEqual([]);
+  const alike = measuredOf(frozenSeconds, 'frozen-value', { ...still, rider: { devices: [pedals(1)] } });
+  expect(alike.value).toBe(0);
+  expect(measuredOf(frozenSeconds, 'frozen-value', still).circumstances).toEqual(['sides unknown']);
+});
+
+test('balance that moves once in a ride moves; ten minutes of power are needed', () => {
+  const value = (balance: number[]) =>
+    measuredOf(frozenSeconds, 'frozen-value', {
+      ...put({ power, cadence, balance }),
+      rider: { devices: [pedals(2)] },
+    }).value;
+  expect(value(balanceOf((i) => (i === 1810 ? 51 : 50)))).toBe(0);
+  expect(value(balanceOf((i) => (i < 600 ? 50 : Number.NaN)))).toBe(0);
+});
+
+test('undeclared, it does not speak beside what else stands still', () => {
+  const both = put({ power: hold(power, 600, 690), cadence, balance: balanceOf(() => 50) });
+  const { details, circumstances } = measuredOf(frozenSeconds, 'frozen-value', both);
+  expect(details).toMatchObject({ channel: 'power', stretches: 1 });
+  expect(circumstances).toEqual([]);
+});

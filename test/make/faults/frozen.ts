@@ -1,3 +1,4 @@
+import { withMeter } from '../honest.ts';
 import { toldOtherwise } from './edit.ts';
 import { type Fault, practice } from './fault.ts';
 
@@ -36,6 +37,23 @@ export const meterFrozen: Fault = {
       cadence.fill(cadence[from]!, from, to);
     }
     return toldOtherwise(submission, { power, cadence });
+  },
+};
+
+/** A meter at both legs that states their shares without measuring them. */
+export const balanceStill: Fault = {
+  ...shared,
+  name: 'balance that never moves',
+  rules: ['frozen-value'],
+  measure: 'left share that stands still throughout, %',
+  strengths: { borderline: 50, moderate: 50, clear: 50 },
+  wish: () => ({ minutes: 40, places: ['pedal', 'trainer'] }),
+  before: (draft) => withMeter(draft, 0, { sides: 2 }),
+  after(submission, share) {
+    const { power } = submission.primary.channels;
+    return toldOtherwise(submission, {
+      balance: power!.map((watts) => (watts > 0 ? share : Number.NaN)),
+    });
   },
 };
 

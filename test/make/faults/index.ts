@@ -18,7 +18,7 @@ import {
 import { sameFile, sameFileRescaled } from './duplicates.ts';
 import { byMotion, byTrainerCurve } from './estimated.ts';
 import type { Fault } from './fault.ts';
-import { meterFrozen, powerFrozen } from './frozen.ts';
+import { balanceStill, meterFrozen, powerFrozen } from './frozen.ts';
 import { linkFails, recorderStops, recorderSwapped } from './gaps.ts';
 import { driftsUnseen, heartAtRest, helpedFromThere, strapLost, strapOfAnother } from './heart.ts';
 import { readsAboveHistory, sprinterRode, sprintsReadHigh, strongerThanHistory } from './history.ts';
@@ -77,6 +77,7 @@ export const faults: readonly Fault[] = [
   reportsTarget,
   smoothedTarget,
   powerFrozen,
+  balanceStill,
   meterFrozen,
   spikes,
   wakingSpikes,

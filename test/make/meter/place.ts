@@ -27,17 +27,33 @@ function atWheel(truth: Truth, { drivetrainLoss, tail }: MeterSpec): Float64Arra
   return out;
 }
 
-/** The left leg's power, twice. Asymmetry fades towards full effort (Kell & Greer 2017). */
+/** The left leg's power, twice. */
 function oneLegDoubled(truth: Truth, random: Random): Float64Array {
+  const left = leftShare(truth, random);
+  return truth.power.map((power, i) => 2 * left(i) * power);
+}
+
+/** The left leg's share of each step (0–1). Asymmetry fades towards full effort (Kell & Greer 2017). */
+function leftShare(truth: Truth, random: Random): (step: number) => number {
   const { asymmetry, ability } = truth.rider;
   const perSecond = Math.round(1 / truth.step);
   const sway = wander(random, truth.seconds, 1, 240);
-  const out = new Float64Array(truth.power.length);
-  for (let i = 0; i < out.length; i++) {
-    const power = truth.power[i]!;
-    const fade = Math.max(0.15, 1 - (0.5 * power) / ability.cp);
-    const left = 0.5 + asymmetry * fade + 0.003 * sway[Math.floor(i / perSecond)]!;
-    out[i] = 2 * left * power;
-  }
-  return out;
+  return (i) => {
+    const fade = Math.max(0.15, 1 - (0.5 * truth.power[i]!) / ability.cp);
+    return 0.5 + asymmetry * fade + 0.003 * sway[Math.floor(i / perSecond)]!;
+  };
+}
+
+/**
+ * The left share (%, whole) as a meter at both legs tells it each second, NaN while coasting; null from any
+ * other. From turn to turn it moves by a percent (common practice, no source).
+ */
+export function readBalance(truth: Truth, spec: MeterSpec, random: Random): Float64Array | null {
+  if (spec.sides !== 2 || spec.place === 'hub' || spec.place === 'trainer') return null;
+  const left = leftShare(truth, random);
+  const perSecond = Math.round(1 / truth.step);
+  return Float64Array.from({ length: truth.seconds }, (_, second) => {
+    const turn = 0.01 * random.normal();
+    return truth.secondPower[second]! > 0 ? Math.round(100 * (left(second * perSecond) + turn)) : Number.NaN;
+  });
 }
