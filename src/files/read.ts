@@ -37,8 +37,9 @@ export async function readFileSafely(
     refuseIrregular(await lstat(real), shown);
     const handle = await open(real, flags);
     try {
-      refuseIrregular(await handle.stat(), shown);
-      return { name, bytes: await readAtMost(handle, most, shown) };
+      const stats = await handle.stat();
+      refuseIrregular(stats, shown);
+      return { name, bytes: await readAtMost(handle, stats.size, most, shown) };
     } finally {
       await handle.close();
     }
@@ -66,8 +67,7 @@ function refuseIrregular(stats: Stats, file: string): void {
 }
 
 /** Reads to the end, one byte past the cap at most: what the file claims about its size is not trusted. */
-async function readAtMost(handle: FileHandle, most: number, file: string): Promise<Uint8Array> {
-  const { size } = await handle.stat();
+async function readAtMost(handle: FileHandle, size: number, most: number, file: string): Promise<Uint8Array> {
   if (size > most) throw tooLarge(file, most);
   let buffer = new Uint8Array(Math.min(size, most) + 1);
   let filled = 0;

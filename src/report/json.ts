@@ -46,7 +46,7 @@ function write(value: Json, at: Node | undefined, indent: string): string {
   const inner = `${indent} `;
   if (isList(value)) {
     if (value.every((one) => one === null || typeof one !== 'object')) {
-      return `[${value.map((one) => write(one, undefined, '')).join(',')}]`;
+      return JSON.stringify(value); // What is not finite is null there too.
     }
     const items = value.map(
       (one, index) => inner + write(one, node.prefixItems?.[index] ?? node.items, inner),
@@ -55,16 +55,14 @@ function write(value: Json, at: Node | undefined, indent: string): string {
   }
   const chosen = choose(node, value);
   const free = typeof chosen.additionalProperties === 'object' ? chosen.additionalProperties : undefined;
-  const known = Object.keys(chosen.properties ?? {}).filter((key) => Object.hasOwn(value, key));
+  const properties = chosen.properties ?? {};
+  const known = Object.keys(properties).filter((key) => Object.hasOwn(value, key));
   const others = Object.keys(value)
-    .filter((key) => !known.includes(key))
+    .filter((key) => !Object.hasOwn(properties, key))
     .sort();
   const lines = [...known, ...others]
     .filter((key) => value[key] !== undefined)
-    .map(
-      (key) =>
-        `${inner}${JSON.stringify(key)}: ${write(value[key]!, chosen.properties?.[key] ?? free, inner)}`,
-    );
+    .map((key) => `${inner}${JSON.stringify(key)}: ${write(value[key]!, properties[key] ?? free, inner)}`);
   return lines.length === 0 ? '{}' : `{\n${lines.join(',\n')}\n${indent}}`;
 }
 
