@@ -48,6 +48,7 @@ describe('faults', () => {
       ...fault.wish?.(new Random(name)),
       minutes: 18,
       seconds: fault.needs.includes('third recording') ? 2 : 1,
+      others: fault.needs.includes('event') ? 1 : 0,
     };
     const plain = handedIn(drawSubmission('fault', own));
     const one = drawSubmission('fault', { ...own, faults: [{ fault, strength: fault.strengths.moderate }] });

@@ -211,6 +211,7 @@ const riders: readonly HonestKind[] = [
       history: { rides: random.integer(3, 7), days: 120, hard: random.between(0, 0.4) },
     }),
   },
+  { name: 'among others of the same race', wish: () => ({ kind: 'bunch race', others: 3 }) },
   { name: 'newcomer without a history', wish: (random) => ({ kind: random.pick(hard) }) },
   {
     name: 'history from another meter',

@@ -28,6 +28,8 @@ export interface SubmissionWish {
   readonly places?: readonly Place[];
   /** Clocks, dropouts and habits of recorders: none to speak of, or everything honest files show. */
   readonly recorders?: 'plain' | 'varied';
+  /** Other riders of the same race, who hand in their recordings too. Default 0. */
+  readonly others?: number;
   /** Past rides; none when left out. */
   readonly history?: Partial<HistoryPlan>;
   /** Form of the race day over the form that the history led to; 1.025: an honest personal best. */
@@ -59,6 +61,8 @@ export interface Draft {
   readonly start: number;
   readonly facts: RiderFacts;
   readonly race: RaceFacts;
+  /** Other riders of the same race. */
+  readonly others: readonly Draft[];
   readonly history: HistoryPlan | null;
   /** The meter that made the history: the primary's, before anything was wrong with it. */
   readonly historyMeter: MeterSpec;
@@ -71,6 +75,8 @@ export interface Submission {
   readonly race: RaceFacts;
   /** Made when first looked at: it is the dear part. */
   readonly history: readonly Recording[];
+  /** Primaries of other riders of the race; made when first looked at. */
+  readonly others: readonly Recording[];
   readonly truth: { readonly draft: Draft; readonly ride: Truth };
 }
 
@@ -130,6 +136,17 @@ export function drawDraft(seed: string | number, wish: SubmissionWish = {}): Dra
       kind: demand.raceKind,
       required: [],
     },
+    others: Array.from({ length: wish.others ?? 0 }, (_, k) =>
+      drawDraft(`${seed} other ${k}`, {
+        kind,
+        race: race.key,
+        seconds: 0,
+        build,
+        cohort,
+        ...(wish.minutes === undefined ? {} : { minutes: wish.minutes }),
+        ...(wish.recorders === undefined ? {} : { recorders: wish.recorders }),
+      }),
+    ),
     history: wish.history === undefined ? null : { ...usualHistory, ...wish.history },
     historyMeter: meters[0]!,
   };
@@ -169,8 +186,22 @@ export function realise(draft: Draft, known?: Truth): Submission {
             );
       return history;
     },
+    get others() {
+      return othersOf(draft);
+    },
     truth: { draft, ride: truth },
   };
+}
+
+const ridden = new WeakMap<Draft, readonly Recording[]>();
+
+/** What the others of a draft recorded: the same for all that is made of one draft. */
+function othersOf(draft: Draft): readonly Recording[] {
+  const known = ridden.get(draft);
+  if (known !== undefined) return known;
+  const others = draft.others.map((other) => realise(other).primary);
+  ridden.set(draft, others);
+  return others;
 }
 
 /** The ride that the draft leads to. */

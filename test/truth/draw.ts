@@ -13,6 +13,7 @@ import {
   type SubmissionWish,
 } from '../make/submission.ts';
 import { handedIn } from './evidence.ts';
+import { comparedInEvent } from './field.ts';
 import { checkPair } from './lag.ts';
 import { faultNamed, type Lot, type Plan, type StrengthName } from './plan.ts';
 import { answersOf, type Row } from './row.ts';
@@ -23,6 +24,7 @@ export function rowsOf(plan: Plan, lot: number, draw: number, rules: RuleSet): R
   return submissionsOf(plan, what, draw).map(({ submission, strength, dose }) => {
     const read = handedIn(submission);
     const report = auditRecordings(read, rules);
+    const compared = comparedInEvent(submission, rules);
     const { draft } = submission.truth;
     return {
       lot,
@@ -33,7 +35,7 @@ export function rowsOf(plan: Plan, lot: number, draw: number, rules: RuleSet): R
       minutes: Math.round((draft.demand.window[1] - draft.demand.window[0]) / 60),
       evidence: evidenceOf(read),
       grade: report.grade,
-      answers: answersOf(report),
+      answers: answersOf(report).map((answer) => (answer.rule === compared?.rule ? compared : answer)),
       pairs: what.sort === 'honest' ? report.alignment.map((one, k) => checkPair(submission, k, one)) : [],
     };
   });
@@ -102,6 +104,9 @@ function withHistoryOf(submission: Submission, other: Submission): Submission {
     get history() {
       return other.history;
     },
+    get others() {
+      return submission.others;
+    },
   };
 }
 
@@ -125,6 +130,7 @@ function faultWish(fault: Fault, random: Random): SubmissionWish {
       : fault.needs.includes('second recording') || random.chance(0.3)
         ? 1
         : 0,
+    ...(fault.needs.includes('event') ? { others: 1 } : {}),
     ...(fault.needs.includes('history')
       ? { history: { rides: random.integer(14, 26), days: 150, hard: random.between(0.25, 0.5) } }
       : {}),
@@ -140,6 +146,7 @@ function withEvidence(draft: Draft, needs: readonly Evidence[]): Draft {
   ];
   return {
     ...draft,
+    others: draft.others.map((other) => withEvidence(other, needs)),
     recordings: draft.recordings.map(({ recorder, meter }) => ({
       meter,
       recorder: {

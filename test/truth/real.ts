@@ -378,7 +378,7 @@ function asSubmission(primary: Recording): Submission {
   const draft = drawDraft(`beside ${primary.sha256}`, { kind: 'short race', seconds: 0 });
   const { truth } = realise(draft);
   const race = { start: iso(primary.time[0]!), finish: iso(primary.time.at(-1)!), kind: 'race' as const };
-  return { primary, seconds: [], rider: {}, race, history: [], truth };
+  return { primary, seconds: [], rider: {}, race, history: [], others: [], truth };
 }
 
 type Findings = ReturnType<typeof audited>['findings'];

@@ -2,7 +2,7 @@ import type { Columns, Recording } from '../../../src/types.ts';
 import { totalsOf } from '../recorder.ts';
 import type { Submission } from '../submission.ts';
 
-/** The submission with other recordings or facts; the history is still made only when looked at. */
+/** The submission with other recordings or facts; history and other riders are still made only when looked at. */
 export function withParts(
   submission: Submission,
   parts: Partial<Pick<Submission, 'primary' | 'seconds' | 'rider' | 'race'>>,
@@ -17,6 +17,9 @@ export function withParts(
     ...parts,
     get history() {
       return submission.history;
+    },
+    get others() {
+      return submission.others;
     },
   };
 }

@@ -15,7 +15,7 @@ import {
   secondFalls,
   warming,
 } from './drift.ts';
-import { sameFile, sameFileRescaled } from './duplicates.ts';
+import { partOfAnother, partOfAnotherRescaled, sameFile, sameFileRescaled } from './duplicates.ts';
 import { byMotion, byTrainerCurve } from './estimated.ts';
 import type { Fault } from './fault.ts';
 import { balanceStill, meterFrozen, powerFrozen } from './frozen.ts';
@@ -69,6 +69,8 @@ export const faults: readonly Fault[] = [
   rescaledPart,
   sameFile,
   sameFileRescaled,
+  partOfAnother,
+  partOfAnotherRescaled,
   // The trace.
   deadCadence,
   magnetLost,
