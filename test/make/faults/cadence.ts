@@ -26,7 +26,12 @@ export const magnetLost: Fault = {
   after(submission, _, random) {
     const cadence = submission.primary.channels.cadence?.slice();
     if (cadence === undefined) return submission;
-    cadence.fill(0, random.integer(5, 60));
+    const { time } = submission.primary;
+    const lost = time[0]! + random.integer(5, 60);
+    cadence.fill(
+      0,
+      time.findIndex((clock) => clock >= lost),
+    );
     return toldOtherwise(submission, { cadence });
   },
 };
