@@ -30,6 +30,27 @@ test('finds it raised by a constant', () => {
   expect(outcome.details).toMatchObject({ offset: { value: 15, unit: 'W' } });
 });
 
+test('a copy in pieces is one copy: zeros that were not lifted, a second written twice', () => {
+  const power = copied(1000, 4000, 200, (watts) => watts + 15);
+  power.fill(0, 4080, 4083);
+  const outcome = of([...power.slice(0, 4140), power[4139]!, ...power.slice(4140)]);
+  expect(outcome.details).toMatchObject({ copies: 1, first: 1000, second: 4000, pieces: 3 });
+  expect(outcome.value).toBeGreaterThan(190);
+  expect(outcome.value).toBeLessThanOrEqual(202);
+  // Far from each other, they are two.
+  const two = copied(1000, 4000, 80);
+  for (let i = 0; i < 60; i++) two[5000 + i] = base[2000 + i]!;
+  expect(of(two)).toMatchObject({ value: 80, details: { copies: 2, pieces: 1 } });
+});
+
+test('a sparing recorder is counted in seconds, and a break in it hardly at all', () => {
+  const time = Float64Array.from({ length: 1800 }, (_, i) => start + 4 * i + (i >= 1250 ? 3600 : 0));
+  const power = base.slice(0, 1800);
+  for (let i = 0; i < 60; i++) power[1220 + i] = base[300 + i]!;
+  const { series } = normalise(recordingOf({ power }, { time }), 'primary');
+  expect(measuredOf(copiedSeconds, 'repeated-block', alone(series)).value).toBe(4 * 59 + 10);
+});
+
 test('constant stretches, repeated targets and even ramps tell nothing', () => {
   const targets = base.map((_, i) => [150, 280, 210][Math.floor(i / 90) % 3]!);
   expect(of(targets).value).toBe(0);
