@@ -1,7 +1,7 @@
 import { combOf } from '../math/lattice.ts';
 import { inSteadyWindow } from '../math/steady-windows.ts';
 import type { CombChart, Stretch } from '../types.ts';
-import { defineMeasure, exact, measured, notApplicable, number } from './measure.ts';
+import { defineMeasure, exact, measured, notApplicable, number, numbers } from './measure.ts';
 import {
   countsOf,
   findLattice,
@@ -31,6 +31,7 @@ export const latticeExcess = defineMeasure({
     commonShare: number('share of the samples up to whose watts a comb is looked for'),
     firstLook: number('standard deviations from which the stretches of a comb are looked at'),
     candidates: number('how many combs are looked at so'),
+    halvesFrom: numbers('where the halves of the ride begin that are looked at beside the whole, share of it'),
     chance: number('probability of such a comb by chance, above which it counts for nothing'),
     fromWatts: number('power from which samples count, W'),
     minimumSamples: number('such samples below which nothing is said'),

@@ -17,6 +17,8 @@ export interface LatticeSearch {
   readonly firstLook: number;
   /** How many factors are then looked at. */
   readonly candidates: number;
+  /** Where the halves of the ride begin that are looked at beside the whole, share of it. */
+  readonly halvesFrom: readonly number[];
 }
 
 /** Whole watts that look like other whole numbers times a factor. */
@@ -52,6 +54,12 @@ export function findLattice(watts: Int32Array, search: LatticeSearch): Lattice |
   const most = quantile(watts, search.commonShare);
   const whole = new Histogram(watts, 0, watts.length, most, search);
   const { combs, tried } = firstLook(whole, search);
+  // Half of a ride shows the comb of a part that the whole of it drowns.
+  for (const share of search.halvesFrom) {
+    const from = Math.round(share * watts.length);
+    const half = new Histogram(watts, from, from + (watts.length >> 1), most, search);
+    combs.push(...firstLook(half, search).combs);
+  }
   let best: Candidate | null = null;
   for (const comb of combs) {
     const placed = place(watts, whole, comb, search);
@@ -153,14 +161,13 @@ class Histogram {
 }
 
 /** Combs that stand out of the whole recording (few counts where some are due, or many), and all tried. */
-function firstLook(whole: Histogram, search: LatticeSearch): { combs: readonly Comb[]; tried: number } {
+function firstLook(whole: Histogram, search: LatticeSearch): { combs: Comb[]; tried: number } {
   const found: { comb: Comb; score: number }[] = [];
   const ratio = 1 + search.stepWatts / whole.most;
   let tried = 0;
   const look = (factor: number, rounding: Rounding) => {
     const comb = { factor, rounding };
-    const { counted, expected } = whole.sumsAt(comb);
-    const score = (factor > 1 ? expected - counted : counted - expected) / Math.sqrt(expected + 1);
+    const score = scoreOf(whole, comb);
     if (score >= search.firstLook) found.push({ comb, score });
     tried++;
   };
@@ -179,7 +186,31 @@ function firstLook(whole: Histogram, search: LatticeSearch): { combs: readonly C
     if (combs.length === search.candidates) break;
     if (!combs.some((other) => neighbours(comb, other, ratio))) combs.push(comb);
   }
-  return { combs, tried };
+  return { combs: combs.map((comb) => sharpened(whole, comb, ratio)), tried };
+}
+
+/** Standard deviations by which a comb stands out of the whole recording. */
+function scoreOf(whole: Histogram, comb: Comb): number {
+  const { counted, expected } = whole.sumsAt(comb);
+  return (comb.factor > 1 ? expected - counted : counted - expected) / Math.sqrt(expected + 1);
+}
+
+/** Parts of a step of the grid in which a candidate is looked at on both sides. */
+const finer = 8;
+
+/** The comb that stands out most between a factor of the grid and its neighbours. */
+function sharpened(whole: Histogram, comb: Comb, ratio: number): Comb {
+  let best = comb;
+  let most = scoreOf(whole, comb);
+  for (let k = -finer; k <= finer; k++) {
+    const near = { ...comb, factor: 1 + (comb.factor - 1) * ratio ** (k / finer) };
+    const score = scoreOf(whole, near);
+    if (score > most) {
+      best = near;
+      most = score;
+    }
+  }
+  return best;
 }
 
 /** Whether one of the two factors is only a few steps of the grid beside the other. */
