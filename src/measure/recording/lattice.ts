@@ -53,13 +53,12 @@ export interface Lattice {
 export function findLattice(watts: Int32Array, search: LatticeSearch): Lattice | null {
   const most = quantile(watts, search.commonShare);
   const whole = new Histogram(watts, 0, watts.length, most, search);
-  const { combs, tried } = firstLook(whole, search);
   // Half of a ride shows the comb of a part that the whole of it drowns.
-  for (const share of search.halvesFrom) {
+  const halves = search.halvesFrom.map((share) => {
     const from = Math.round(share * watts.length);
-    const half = new Histogram(watts, from, from + (watts.length >> 1), most, search);
-    combs.push(...firstLook(half, search).combs);
-  }
+    return new Histogram(watts, from, from + (watts.length >> 1), most, search);
+  });
+  const { combs, tried } = firstLook([whole, ...halves], search);
   let best: Candidate | null = null;
   for (const comb of combs) {
     const placed = place(watts, whole, comb, search);
@@ -131,16 +130,27 @@ class Histogram {
   /** Counts at the comb's places and what the flanks lead to expect there. */
   sumsAt(comb: Comb): { counted: number; expected: number } {
     const due = comb.factor > 1 ? this.low : this.high;
-    const { places, counts } = this;
-    const number = writeComb(comb.factor, this.most, comb.rounding, places);
     let counted = 0;
     let expected = 0;
-    for (let i = 0; i < number; i++) {
-      const k = places[i]!;
-      counted += counts[k]!;
+    for (const k of this.placesOf(comb)) {
+      counted += this.counts[k]!;
       expected += due[k]!;
     }
     return { counted, expected };
+  }
+
+  /** Standard deviations by which counts at these places lie below what is due (`up`), or above it. */
+  scoreAt(places: Int32Array, up: boolean): number {
+    const due = up ? this.low : this.high;
+    const { counts } = this;
+    let short = 0;
+    let expected = 0;
+    for (let i = 0; i < places.length; i++) {
+      const k = places[i]!;
+      short += due[k]! - counts[k]!;
+      expected += due[k]!;
+    }
+    return (up ? short : -short) / Math.sqrt(expected + 1);
   }
 
   /** Log-likelihood of the comb over none, and the part of it that its best place adds. */
@@ -160,15 +170,22 @@ class Histogram {
   }
 }
 
-/** Combs that stand out of the whole recording (few counts where some are due, or many), and all tried. */
-function firstLook(whole: Histogram, search: LatticeSearch): { combs: Comb[]; tried: number } {
-  const found: { comb: Comb; score: number }[] = [];
-  const ratio = 1 + search.stepWatts / whole.most;
+/** Combs that stand out of any of the histograms (few counts where some are due, or many), and all tried. */
+function firstLook(
+  histograms: readonly Histogram[],
+  search: LatticeSearch,
+): { combs: Comb[]; tried: number } {
+  const { most } = histograms[0]!;
+  const places = new Int32Array(most + 1);
+  const found = histograms.map((): { comb: Comb; score: number }[] => []);
+  const ratio = 1 + search.stepWatts / most;
   let tried = 0;
   const look = (factor: number, rounding: Rounding) => {
-    const comb = { factor, rounding };
-    const score = scoreOf(whole, comb);
-    if (score >= search.firstLook) found.push({ comb, score });
+    const at = places.subarray(0, writeComb(factor, most, rounding, places));
+    for (let k = 0; k < histograms.length; k++) {
+      const score = histograms[k]!.scoreAt(at, factor > 1);
+      if (score >= search.firstLook) found[k]!.push({ comb: { factor, rounding }, score });
+    }
     tried++;
   };
   for (const [direction, furthest] of [
@@ -180,31 +197,34 @@ function firstLook(whole: Histogram, search: LatticeSearch): { combs: Comb[]; tr
       if (direction > 0) look(1 + direction * step, 'down');
     }
   }
+  const combs = histograms.flatMap((histogram, k) =>
+    foremost(found[k]!, search.candidates, ratio).map((comb) => sharpened(histogram, comb, ratio)),
+  );
+  return { combs, tried };
+}
+
+/** So many that stand out most, none beside another. */
+function foremost(found: { comb: Comb; score: number }[], most: number, ratio: number): Comb[] {
   found.sort((a, b) => b.score - a.score);
   const combs: Comb[] = [];
   for (const { comb } of found) {
-    if (combs.length === search.candidates) break;
+    if (combs.length === most) break;
     if (!combs.some((other) => neighbours(comb, other, ratio))) combs.push(comb);
   }
-  return { combs: combs.map((comb) => sharpened(whole, comb, ratio)), tried };
-}
-
-/** Standard deviations by which a comb stands out of the whole recording. */
-function scoreOf(whole: Histogram, comb: Comb): number {
-  const { counted, expected } = whole.sumsAt(comb);
-  return (comb.factor > 1 ? expected - counted : counted - expected) / Math.sqrt(expected + 1);
+  return combs;
 }
 
 /** Parts of a step of the grid in which a candidate is looked at on both sides. */
 const finer = 8;
 
 /** The comb that stands out most between a factor of the grid and its neighbours. */
-function sharpened(whole: Histogram, comb: Comb, ratio: number): Comb {
+function sharpened(histogram: Histogram, comb: Comb, ratio: number): Comb {
+  const up = comb.factor > 1;
   let best = comb;
-  let most = scoreOf(whole, comb);
+  let most = Number.NEGATIVE_INFINITY;
   for (let k = -finer; k <= finer; k++) {
     const near = { ...comb, factor: 1 + (comb.factor - 1) * ratio ** (k / finer) };
-    const score = scoreOf(whole, near);
+    const score = histogram.scoreAt(histogram.placesOf(near), up);
     if (score > most) {
       best = near;
       most = score;
