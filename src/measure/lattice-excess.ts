@@ -31,7 +31,9 @@ export const latticeExcess = defineMeasure({
     commonShare: number('share of the samples up to whose watts a comb is looked for'),
     firstLook: number('standard deviations from which the stretches of a comb are looked at'),
     candidates: number('how many combs are looked at so'),
-    halvesFrom: numbers('where the halves of the ride begin that are looked at beside the whole, share of it'),
+    halvesFrom: numbers(
+      'where the halves of the ride begin that are looked at beside the whole, share of it',
+    ),
     chance: number('probability of such a comb by chance, above which it counts for nothing'),
     fromWatts: number('power from which samples count, W'),
     minimumSamples: number('such samples below which nothing is said'),
