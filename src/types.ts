@@ -1075,8 +1075,8 @@ export interface EventRun {
     | {
         readonly from: 'base';
         readonly commit: string;
-        /** Whether the change would alter them. */
-        readonly altered: boolean;
+        /** Whether the change would alter them; null: not known. */
+        readonly altered: boolean | null;
       };
   /** Rule sets, and each thing in them that differs from what is shipped. Holds strangers' words. */
   readonly rules: readonly {
@@ -1088,6 +1088,8 @@ export interface EventRun {
   readonly entries: number;
   /** Submissions of those audited that came without a second recording. */
   readonly single: number;
+  /** What the event cannot ask for, since something is not known. Holds strangers' words. */
+  readonly remarks: readonly string[];
   /** Files that nobody was matched with. */
   readonly unmatched: number;
   /** Whether some submissions could be compared with all others; null: all were there. */

@@ -27,12 +27,13 @@ const payloadBytes = 100 * limits.factsBytes;
  * fetched: where the commit is not there, nothing is known.
  */
 export async function baseOf(git: Git, env: Env): Promise<Base | AllBecause> {
-  const head = await commit(git, 'HEAD');
-  if (head === null) return 'no repository';
+  const line = await lineFrom(git, 'rev-list', '--parents', '--max-count=1', 'HEAD', '--');
+  if (line === null) return 'no repository';
+  const [head = '', ...parents] = line.split(' ');
   const payload = await payloadOf(env);
   switch (env.GITHUB_EVENT_NAME) {
     case 'pull_request':
-      return (await ofMerge(git, head, env)) ?? (await ofBranch(git, payload.pull_request?.base?.sha));
+      return ofMerge(head, parents, env) ?? (await ofBranch(git, payload.pull_request?.base?.sha));
     case 'push':
       return ofPush(git, payload.before);
     case 'merge_group': {
@@ -44,15 +45,17 @@ export async function baseOf(git: Git, env: Env): Promise<Base | AllBecause> {
   }
 }
 
-/** The commit that GitHub makes of a pull request and its base: the first parent is the base branch. */
-async function ofMerge(
-  git: Git,
+/**
+ * The commit that GitHub makes of a pull request and its base: the first parent is the base branch. In a shallow
+ * checkout, a commit whose parents are not there has none.
+ */
+function ofMerge(
   head: string,
+  parents: readonly string[],
   { GITHUB_SHA: sha, GITHUB_REF: ref }: Env,
-): Promise<Base | null> {
-  if (sha !== head || !/^refs\/pull\/\d+\/merge$/.test(ref ?? '')) return null;
-  const [base, other] = [await commit(git, 'HEAD^1'), await commit(git, 'HEAD^2')];
-  return base === null || other === null ? null : { commit: base, target: base };
+): Base | null {
+  const isMerge = sha === head && /^refs\/pull\/\d+\/merge$/.test(ref ?? '');
+  return isMerge && parents.length === 2 ? { commit: parents[0]!, target: parents[0]! } : null;
 }
 
 /** The tip of the pull request itself: what it changes is told from where it left its base. */

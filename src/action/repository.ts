@@ -1,4 +1,4 @@
-import { realpath } from 'node:fs/promises';
+import { realpath, stat } from 'node:fs/promises';
 import path from 'node:path';
 import type { AllBecause } from '../types.ts';
 import { type Base, baseOf } from './base.ts';
@@ -14,12 +14,16 @@ export interface Repository {
 
 type Env = Readonly<Record<string, string | undefined>>;
 
-/** @param folder any folder of the repository */
+/** @param place a file or folder of the repository */
 export async function repositoryAt(
-  folder: string,
+  place: string,
   workspace: string,
   env: Env,
 ): Promise<Repository | AllBecause> {
+  const folder = await stat(place).then(
+    (one) => (one.isDirectory() ? place : path.dirname(place)),
+    () => path.dirname(place), // That it is not there is told when it is read.
+  );
   const told = await lineFrom(gitIn(folder, workspace, env), 'rev-parse', '--show-toplevel');
   if (told === null || told === '') return 'no repository';
   const top = await realpath(told);

@@ -5,7 +5,7 @@ import { type EventSource, planEvent } from '../event.ts';
 import { Problem } from '../problem.ts';
 import type { AllBecause, Entry, EventPlan } from '../types.ts';
 import { FilesBefore } from './before.ts';
-import type { Change } from './changes.ts';
+import type { FileChange } from './changed-files.ts';
 import { layOut } from './kept.ts';
 import { PlaceSet } from './places.ts';
 import { placeIn, type Repository } from './repository.ts';
@@ -32,7 +32,7 @@ const machinery = /^\.github\/(workflows|actions)\//;
  * @param into an empty folder of our own
  */
 export async function touchedBy(
-  changes: readonly Change[],
+  changes: readonly FileChange[],
   { git, top }: Repository,
   event: EventGiven,
   rules: string | null,
@@ -72,7 +72,7 @@ export async function touchedBy(
 
 /** Whether a change would alter what submissions are judged by. */
 export function altersTerms(
-  changes: readonly Change[],
+  changes: readonly FileChange[],
   { top }: Repository,
   event: EventGiven,
   terms: ReadonlySet<string>,

@@ -35,8 +35,8 @@ export interface Audited {
   readonly reused: number;
   /** How many reports of riders who are no longer in the event were taken away. */
   readonly gone: number;
-  /** Whether there was something to compare the submissions of some with: fingerprints of all. */
-  readonly compared: boolean;
+  /** Whether there were fingerprints to compare the submissions of some with; null: nobody was left out. */
+  readonly compared: boolean | null;
 }
 
 /**
@@ -85,7 +85,7 @@ export async function auditEvent(
     before,
     reused,
     gone,
-    compared: settings.only === undefined ? part === null : own !== null,
+    compared: settings.only === undefined ? null : own !== null,
   };
 }
 

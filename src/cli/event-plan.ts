@@ -25,10 +25,10 @@ export interface EventGiven {
 }
 
 export interface EventSettings {
-  readonly rules?: string;
+  readonly rules?: string | undefined;
   readonly redact?: boolean;
   /** A folder that stands for the user's wherever the event file, results and rules are read. */
-  readonly terms?: string;
+  readonly terms?: string | undefined;
 }
 
 /**

@@ -5,7 +5,7 @@ import { emptyRow } from '../event/record.ts';
 import { type Outcome, runTasks } from '../event/workers.ts';
 import { Problem } from '../problem.ts';
 import type { Entry, EventRow } from '../types.ts';
-import { type TaskResult, type TaskSetting, takeOver, taskRunner } from './event-task.ts';
+import { named, type TaskResult, type TaskSetting, takeOver, taskRunner } from './event-task.ts';
 
 /** Beside the built program; run from its sources there is none, and entries are audited in line. */
 const workerProgram = new URL('./worker.js', import.meta.url);
@@ -48,11 +48,12 @@ export async function runEntries(
     const size = options.jobs ?? availableParallelism();
     const tasks = open.map((index) => entries[index]!);
     await runTasks<Entry, TaskResult>(tasks, { script, data: setting, size, ...bounds }, (at, outcome) =>
-      keep(open[at]!, rowOf(tasks[at]!, outcome)),
+      keep(open[at]!, rowOf(tasks[at]!, outcome, setting)),
     );
   } else {
     const run = taskRunner(setting);
-    for (const index of open) keep(index, rowOf(entries[index]!, await inLine(run, entries[index]!)));
+    for (const index of open)
+      keep(index, rowOf(entries[index]!, await inLine(run, entries[index]!), setting));
   }
   return { rows, reused };
 }
@@ -99,8 +100,10 @@ const lostBecause = {
 } as const;
 
 /** @throws Problem when nothing can be written any more */
-function rowOf(entry: Entry, outcome: Outcome<TaskResult>): EventRow {
-  if (outcome.state === 'lost') return emptyRow(entry, `${lostBecause[outcome.why]}: ${outcome.message}.`);
+function rowOf(entry: Entry, outcome: Outcome<TaskResult>, setting: TaskSetting): EventRow {
+  if (outcome.state === 'lost') {
+    return named(emptyRow(entry, `${lostBecause[outcome.why]}: ${outcome.message}.`), setting);
+  }
   if ('stop' in outcome.result) throw new Problem(outcome.result.stop);
   return outcome.result.row;
 }

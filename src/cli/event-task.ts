@@ -141,7 +141,7 @@ async function withoutReport(
 }
 
 /** A row fit to publish bears no name. */
-function named(row: EventRow, { redacted }: TaskSetting): EventRow {
+export function named(row: EventRow, { redacted }: TaskSetting): EventRow {
   return redacted
     ? { ...row, name: null, id: null, why: row.why === null ? null : 'It could not be audited.' }
     : row;

@@ -104,7 +104,12 @@ async function check(io: Io, named: string, given: EventOptions): Promise<number
   return plan.unmatched.length > 0 || event.remarks.length > 0 ? status.reached : status.done;
 }
 
-function tellDoubts(io: Io, { redact }: EventOptions, { plan, remarks }: EventGiven): void {
+/** Says what the organiser had better know before anything is audited. */
+export function tellDoubts(
+  io: Io,
+  { redact }: { readonly redact?: boolean },
+  { plan, remarks }: EventGiven,
+): void {
   for (const said of remarks) remark(io, `note: ${said}`);
   if (redact) return;
   for (const { file, why, hint } of plan.unmatched) remark(io, `not matched: ${file}: ${why}. ${hint}.`);

@@ -1,5 +1,4 @@
 import { Command } from 'commander';
-import { differences } from '../differences.ts';
 import { nearest } from '../math/nearest.ts';
 import { Problem } from '../problem.ts';
 import { clean } from '../report/index.ts';
@@ -7,6 +6,7 @@ import { shipped } from '../rules.ts';
 import type { Rule, RuleSet } from '../types.ts';
 import { type Io, widthOf } from './io.ts';
 import { options } from './options.ts';
+import { ruleDifferences } from './rule-differences.ts';
 import { rulesGiven } from './rule-folder.ts';
 import { painter } from './say.ts';
 import { showRule } from './show-rule.ts';
@@ -126,22 +126,9 @@ function shown({ rules }: RuleSet, id: string, { stdout, env }: Io): string {
 }
 
 /** What an event's folder does to the shipped rules, field by field. */
-function changes({ rules, grades, overlaid, sha256 }: RuleSet): string {
-  const lines = rules.flatMap((rule) => {
-    const before = shipped.rules.find(({ id }) => id === rule.id);
-    if (before === undefined) return [`${rule.id}: a new rule`];
-    if (rule.off !== undefined) return [`${rule.id}: switched off: ${rule.off}`];
-    return fields(rule.id, before, rule);
-  });
-  lines.push(...fields('grades', shipped.grades, grades));
-  const files = `${overlaid.length} ${overlaid.length === 1 ? 'file' : 'files'}`;
+function changes(set: RuleSet): string {
+  const lines = ruleDifferences(set);
+  const files = `${set.overlaid.length} ${set.overlaid.length === 1 ? 'file' : 'files'}`;
   const said = lines.length === 0 ? ['nothing differs from the shipped rules'] : lines;
-  return `${said.map((line) => clean(line)).join('\n')}\n${files} in order; rule set ${sha256}\n`;
-}
-
-function fields(name: string, before: unknown, after: unknown): string[] {
-  const json = (value: unknown) => (value === undefined ? 'none' : JSON.stringify(value));
-  return differences(before, after).map(
-    ({ path, before, after }) => `${name} › ${path.join(' › ')}: ${json(before)} → ${json(after)}`,
-  );
+  return `${said.map((line) => clean(line)).join('\n')}\n${files} in order; rule set ${set.sha256}\n`;
 }

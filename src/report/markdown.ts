@@ -3,7 +3,7 @@ import { picture } from './chart/index.ts';
 import { extent } from './chart/reduce.ts';
 import { condense, spark } from './chart/spark.ts';
 import { clean } from './clean.ts';
-import { mermaid } from './mermaid.ts';
+import { type Mermaid, mermaid } from './mermaid.ts';
 import { type Outline, outline, type Told } from './outline.ts';
 import { cautions } from './words/cautions.ts';
 import { becauseSaid, gradeMeans, gradeWord, levelWords, missingSaid, reachSaid } from './words/grade.ts';
@@ -48,7 +48,8 @@ export function renderMarkdown(report: Report, { limit }: MarkdownOptions): stri
 
 const bytes = (part: string) => new TextEncoder().encode(part).length;
 
-function within(parts: readonly string[], limit: number): string {
+/** Parts one behind another, as many as the bytes allow, with a sentence about what is left out. */
+export function within(parts: readonly string[], limit: number): string {
   const kept: string[] = [];
   let size = 0;
   for (const [index, part] of parts.entries()) {
@@ -158,10 +159,12 @@ function drawings(report: Report, findings: readonly Told[]): readonly string[] 
     .map(mermaid)
     .filter((drawing) => drawing !== null)
     .slice(0, mostDrawings)
-    .map(
-      ({ title, source, legend }) =>
-        `<details><summary>${title}</summary>\n\n\`\`\`mermaid\n${source}\n\`\`\`\n\n${text(legend)}\n\n</details>`,
-    );
+    .map((drawing) => `<details><summary>${drawing.title}</summary>\n\n${drawn(drawing)}\n\n</details>`);
+}
+
+/** A drawing for GitHub to render, with its legend as text. */
+export function drawn({ source, legend }: Mermaid): string {
+  return `\`\`\`mermaid\n${source}\n\`\`\`\n\n${text(legend)}`;
 }
 
 function unchecked({ unchecked: groups }: Outline): readonly string[] {

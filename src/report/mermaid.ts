@@ -1,7 +1,7 @@
 import type { Chart, CurveChart, RatioChart } from '../types.ts';
 import { palette } from './chart/palette.ts';
 import { condense } from './chart/spark.ts';
-import { duration, position } from './words/number.ts';
+import { duration, number, position } from './words/number.ts';
 
 /**
  * A drawing in the language that GitHub renders by itself. It knows no logarithmic axis, no gaps and no
@@ -16,6 +16,7 @@ export interface Mermaid {
 
 const colours = [palette.a[0], palette.b[0], palette.c[0]];
 const colourNames = ['blue', 'orange', 'green'];
+const theme = `%%{init: {"theme": "base", "themeVariables": {"xyChart": {"plotColorPalette": "${colours.join(', ')}"}}}}%%`;
 /** More places than this and their names run into each other. */
 const mostPlaces = 18;
 
@@ -29,6 +30,26 @@ export function mermaid(chart: Chart): Mermaid | null {
   if (chart.kind === 'curve') return curve(chart);
   if (chart.kind === 'ratio') return ratio(chart);
   return null;
+}
+
+/** Bars from nought, one a place. */
+export function bars(
+  title: string,
+  unit: string,
+  places: readonly { readonly name: string; readonly value: number }[],
+): Mermaid | null {
+  if (places.length === 0) return null;
+  return {
+    title,
+    source: [
+      theme,
+      'xychart-beta',
+      `  x-axis [${places.map(({ name }) => `"${name}"`).join(', ')}]`,
+      `  y-axis "${unit}" 0 --> ${Math.max(1, ...places.map(({ value }) => value))}`,
+      `  bar [${places.map(({ value }) => value).join(', ')}]`,
+    ].join('\n'),
+    legend: `${title}: ${places.map(({ name, value }) => `${name} ${number(value)}`).join(', ')}.`,
+  };
 }
 
 function curve({ points }: CurveChart): Mermaid | null {
@@ -78,7 +99,7 @@ function draw(
   return {
     title,
     source: [
-      `%%{init: {"theme": "base", "themeVariables": {"xyChart": {"plotColorPalette": "${colours.join(', ')}"}}}}%%`,
+      theme,
       'xychart-beta',
       `  x-axis [${places.map((place) => `"${place.replaceAll('\u00a0', ' ')}"`).join(', ')}]`,
       `  y-axis "${unit}" ${Math.floor(low - margin)} --> ${Math.ceil(high + margin)}`,

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
@@ -16,6 +16,8 @@ export const actionFile: ActionFile = parse(readFileSync('action.yml', 'utf8'));
 export interface Command {
   readonly name: string;
   readonly message: string;
+  /** What stands between name and message, as the runner takes it apart. */
+  readonly properties: Readonly<Record<string, string>>;
 }
 
 export interface Run {
@@ -30,8 +32,14 @@ export interface Run {
 /**
  * Runs the bundle as a runner does: no arguments, the checkout as the working folder, every declared input
  * in the environment, files for outputs and summary, and both streams read for commands.
+ *
+ * @param started what the runner says of what started the workflow
  */
-export function runAction(workspace: string, inputs: Readonly<Record<string, string>>): Run {
+export function runAction(
+  workspace: string,
+  inputs: Readonly<Record<string, string>>,
+  started: Readonly<Record<string, string>> = {},
+): Run {
   const unknown = Object.keys(inputs).filter((name) => !(name in actionFile.inputs));
   if (unknown.length > 0) throw new Error(`action.yml declares no input ${unknown.join(', ')}`);
   const folder = mkdtempSync(path.join(tmpdir(), 'wattassay-runner-'));
@@ -52,6 +60,7 @@ export function runAction(workspace: string, inputs: Readonly<Record<string, str
     cwd: workspace,
     encoding: 'utf8',
     env: {
+      ...started,
       ...Object.fromEntries(given),
       // Windows cannot start a program without it.
       ...(process.env.SystemRoot === undefined ? {} : { SystemRoot: process.env.SystemRoot }),
@@ -68,6 +77,8 @@ export function runAction(workspace: string, inputs: Readonly<Record<string, str
   });
   const touched = [state, environment, searchPath].filter((name) => readFileSync(name, 'utf8') !== '');
   if (touched.length > 0) throw new Error(`the action wrote to ${touched.join(', ')}`);
+  const left = readdirSync(path.join(folder, 'temp'));
+  if (left.length > 0) throw new Error(`the action left ${left.join(', ')} behind`);
   return {
     status,
     log: stdout + stderr,
@@ -109,8 +120,24 @@ function older(line: string): Command | null {
 }
 
 function named(head: string, message: string): Command {
-  return { name: head.split(' ')[0] ?? '', message };
+  const [name = '', ...rest] = head.split(' ');
+  const properties = rest
+    .join(' ')
+    .split(',')
+    .filter((one) => one.includes('='))
+    .map((one) => [one.slice(0, one.indexOf('=')).trim(), decoded(one.slice(one.indexOf('=') + 1))]);
+  return { name, message: decoded(message), properties: Object.fromEntries(properties) };
 }
+
+const marks: Readonly<Record<string, string>> = {
+  '%0D': '\r',
+  '%0A': '\n',
+  '%3A': ':',
+  '%2C': ',',
+  '%25': '%',
+};
+
+const decoded = (text: string) => text.replace(/%(0D|0A|3A|2C|25)/g, (mark) => marks[mark]!);
 
 /** `name<<delimiter`, lines, `delimiter`. */
 function outputsIn(text: string): Record<string, string> {

@@ -1,7 +1,7 @@
 import { type Git, partsOf } from './git.ts';
 
 /** A file that is not as it was. */
-export interface Change {
+export interface FileChange {
   /** From the top folder of the repository, with `/`. */
   readonly path: string;
   /** The object that held it before; null: it was not there, or was no ordinary file. */
@@ -20,11 +20,11 @@ const link = '120000';
  * @param git in the top folder of the repository
  * @param folders from there: where files that were never committed count
  */
-export async function changesSince(
+export async function filesChangedSince(
   git: Git,
   commit: string,
   folders: readonly string[],
-): Promise<readonly Change[] | null> {
+): Promise<readonly FileChange[] | null> {
   const plainly = ['--no-renames', '--no-ext-diff', '--no-textconv', '--ignore-submodules=dirty'];
   const known = await git.ask('diff', '--raw', '-z', '--no-abbrev', ...plainly, commit, '--');
   const others = await git.ask('ls-files', '--others', '-z', '--', ...folders);
@@ -32,7 +32,7 @@ export async function changesSince(
 }
 
 /** `:mode mode object object letter`, then the name. */
-function changesIn(answer: Buffer): Change[] {
+function changesIn(answer: Buffer): FileChange[] {
   const parts = partsOf(answer);
   return parts.flatMap((part, at) => {
     if (at % 2 === 1) return [];
@@ -45,13 +45,13 @@ function changesIn(answer: Buffer): Change[] {
   });
 }
 
-function kindOf(mode: string): Change['now'] {
+function kindOf(mode: string): FileChange['now'] {
   if (ordinary.test(mode)) return 'file';
   if (mode === link) return 'link';
   return /^0+$/.test(mode) ? 'nothing' : 'other';
 }
 
-function newIn(answer: Buffer): Change[] {
+function newIn(answer: Buffer): FileChange[] {
   // A repository inside this one is named as a folder.
   return partsOf(answer).map((path) => ({ path: path.replace(/\/$/, ''), before: null, now: 'file' }));
 }
