@@ -24,14 +24,20 @@ export class EventFiles implements EventDisk {
   /** The archive opened last: riders of one ZIP come one after the other. */
   private archive: { readonly file: string; readonly bytes: Promise<Uint8Array> } | null = null;
 
+  /** What was read for the plan: an event may be planned twice, as it is and as it was. */
+  private readonly texts = new Map<string, Promise<{ text: string; sha256: string }>>();
+  private readonly folders = new Map<string, Promise<readonly string[]>>();
+
   constructor(root: string, terms = root) {
     this.root = root;
     this.terms = terms;
   }
 
-  async readText(place: string): Promise<{ text: string; sha256: string }> {
-    const { bytes } = await this.read(place, limits.factsBytes);
-    return { text: decodeText(bytes), sha256: await sha256(bytes) };
+  readText(place: string): Promise<{ text: string; sha256: string }> {
+    return once(this.texts, place, async () => {
+      const { bytes } = await this.read(place, limits.factsBytes);
+      return { text: decodeText(bytes), sha256: await sha256(bytes) };
+    });
   }
 
   readTerms(place: string): ReturnType<EventFiles['readText']> {
@@ -65,7 +71,11 @@ export class EventFiles implements EventDisk {
     }
   }
 
-  async filesBelow(folder: string): Promise<readonly string[]> {
+  filesBelow(folder: string): Promise<readonly string[]> {
+    return once(this.folders, folder, () => this.look(folder));
+  }
+
+  private async look(folder: string): Promise<readonly string[]> {
     await refuseOutside(this.root, this.full(folder));
     const prefix = folder === '.' ? '' : `${folder.replace(/\/+$/, '')}/`;
     const found: string[] = [];
@@ -135,6 +145,12 @@ export class EventFiles implements EventDisk {
   full(place: string): string {
     return path.join(this.root, ...place.split('/'));
   }
+}
+
+function once<T>(known: Map<string, Promise<T>>, place: string, find: () => Promise<T>): Promise<T> {
+  const found = known.get(place) ?? find();
+  known.set(place, found);
+  return found;
 }
 
 function missing(where: string): Problem {
