@@ -6,7 +6,7 @@ import { reportFolder } from '../event/record.ts';
 import { limits, readFileSafely, writeWhole } from '../files/index.ts';
 import { sha256 } from '../math/digest.ts';
 import { Problem } from '../problem.ts';
-import { togetherSaid } from '../report/event/index.ts';
+import { caseReadme, togetherSaid } from '../report/event/index.ts';
 import { plain } from '../report/words/sentence.ts';
 import type { Decision, Entry, EventRecord, EventRow, NamedBytes } from '../types.ts';
 import { makeFolder, reportFiles } from './event-folders.ts';
@@ -14,6 +14,7 @@ import { decisionsIn, recordIn } from './event-out.ts';
 import { type EventGiven, eventGiven } from './event-plan.ts';
 import type { Io } from './io.ts';
 import { options } from './options.ts';
+import { ruleFilesIn } from './rule-folder.ts';
 import { remark } from './say.ts';
 import { status } from './status.ts';
 
@@ -28,9 +29,9 @@ Examples:
   $ wattassay case round-3.event.json 14 --from audited --out case-14
 
 The folder holds what both sides argue from: the report, the letter, the recordings as handed in with facts and
-earlier rides, what only the event as a whole shows, every checksum, and what was asked, answered and decided. It
-names no other rider. It holds health data: send it to nobody but the
-rider and those who decide.
+earlier rides, the event's own rules, what only the event as a whole shows, every checksum, and what was asked,
+answered and decided; README.txt says what is what, and how the report is made again from it. It names no other
+rider. It holds health data: send it to nobody but the rider and those who decide.
 `;
 
 /** `wattassay case EVENT RIDER`. `done` is told the exit status. */
@@ -65,14 +66,19 @@ async function run(io: Io, named: string, rider: string, given: CaseOptions): Pr
     });
   }
   const decisions = (await decisionsIn(event.files.root)).filter((one) => isAbout(one, entry, event));
-  const files = [
+  const rules = await rulesOf(io, event, entry, given.rules);
+  const packed = [
     ...(await reportsOf(io, given.from, row)),
     ...(await recordingsOf(event, entry)),
     ...(await restOf(event, entry)),
     ...togetherIn(record, row),
-    { name: 'decisions.json', bytes: new TextEncoder().encode(printDecisions(decisions)) },
+    ...rules.files,
+    fileOf('decisions.json', printDecisions(decisions)),
   ];
-  await refuseOthers(files, row);
+  await refuseOthers(packed, row);
+  const names = packed.map(({ name }) => name);
+  const about = { number: row.number, event: record.event.name, files: names, rules: rules.folder };
+  const files = [fileOf('README.txt', caseReadme(about)), ...packed];
   const lines = [];
   for (const { name, bytes } of files) lines.push(`${await sha256(bytes)}  ${name}`);
   const folder = path.resolve(io.cwd, given.out);
@@ -139,7 +145,24 @@ const isPlain = (name: string) => whyNoPath(name) === null && !/[\p{Cc}:*?"<>|]/
 function togetherIn(record: EventRecord, { number }: EventRow): NamedBytes[] {
   const lines = togetherSaid(record, number).map(plain);
   if (lines.length === 0) return [];
-  return [{ name: 'seen-together.txt', bytes: new TextEncoder().encode(`${lines.join('\n')}\n`) }];
+  return [fileOf('seen-together.txt', `${lines.join('\n')}\n`)];
+}
+
+const fileOf = (name: string, text: string): NamedBytes => ({ name, bytes: new TextEncoder().encode(text) });
+
+/** The event's own rules, in a folder of the name that the report states; none where it has none. */
+async function rulesOf(
+  io: Io,
+  { files, terms }: EventGiven,
+  { rules }: Entry,
+  option: string | undefined,
+): Promise<{ folder: string | null; files: readonly NamedBytes[] }> {
+  const named = rules ?? option;
+  if (named === undefined) return { folder: null, files: [] };
+  const cwd = rules === null ? terms : files.terms;
+  const found = await ruleFilesIn({ ...io, cwd }, named);
+  const folder = `rules/${path.basename(path.resolve(cwd, named))}`;
+  return { folder, files: found.files.map(({ name, text }) => fileOf(`${folder}/${name}`, text)) };
 }
 
 /** A case argues from the files that were audited: others under the same names would be another case. */

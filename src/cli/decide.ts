@@ -54,9 +54,9 @@ export function decideCommand(io: Io, done: (status: number) => void): Command {
     .argument('<event>', 'the event file or folder')
     .argument('<rider>', "the rider's number")
     .argument('<rule>', 'the rule whose finding it is about, or “missing”')
-    .option('--asked <day>', 'when the question was sent, like 2026-03-15')
-    .option('--due <day>', 'when the answer is due')
-    .option('--answered <day>', 'when the answer came')
+    .addOption(options.day('--asked <day>', 'when the question was sent, like 2026-03-15'))
+    .addOption(options.day('--due <day>', 'when the answer is due'))
+    .addOption(options.day('--answered <day>', 'when the answer came'))
     .option('--answer <text>', 'the answer in a few words')
     .addOption(
       new Option('--decision <decision>', 'what was decided').choices([
@@ -67,10 +67,12 @@ export function decideCommand(io: Io, done: (status: number) => void): Command {
       ]),
     )
     .option('--by <role>', 'who decided, by role and never by name')
-    .option('--decided-on <day>', 'when it was decided')
+    .addOption(options.day('--decided-on <day>', 'when it was decided'))
     .option('--why <text>', 'the reason')
     .addOption(new Option('--appeal <state>', 'an appeal').choices(['open', 'upheld', 'dismissed']))
-    .option('--until <day>', 'until when an explanation that was accepted is taken for granted')
+    .addOption(
+      options.day('--until <day>', 'until when an explanation that was accepted is taken for granted'),
+    )
     .addOption(options.rules())
     .option('--out <folder>', 'an audited run whose overview is written anew')
     .addOption(options.today())
@@ -91,6 +93,7 @@ async function run(
   const entry = event.plan.entries.find(({ number }) => sameNumber(number) === sameNumber(rider));
   if (entry === undefined) throw noRider(event, rider);
   refuseUnknownRule(event, rule);
+  if (fields.every((name) => given[name] === undefined)) throw nothingToKeep();
   const { root } = event.files;
   const change: Decision = {
     rider: entry.number,
@@ -115,6 +118,14 @@ async function run(
     }
   }
   return status.done;
+}
+
+function nothingToKeep(): Problem {
+  return new Problem({
+    code: 'usage',
+    what: 'nothing is said that could be kept on record',
+    hint: 'Say what was asked, answered or decided, like --asked 2026-03-15; --help lists it all',
+  });
 }
 
 function noRider({ plan }: EventGiven, rider: string): Problem {

@@ -6,6 +6,7 @@ import { sha256 } from '../math/digest.ts';
 import { Problem } from '../problem.ts';
 import { decodeText, holdsOtherTable, memberNames, openMember } from '../read/index.ts';
 import type { NamedBytes } from '../types.ts';
+import { withoutWritten } from './event-folders.ts';
 
 /** A path that goes on into a ZIP as if it were a folder. */
 interface Located {
@@ -79,7 +80,8 @@ export class EventFiles implements EventDisk {
     await refuseOutside(this.root, this.full(folder));
     const prefix = folder === '.' ? '' : `${folder.replace(/\/+$/, '')}/`;
     const found: string[] = [];
-    for (const { name } of await filesBelow(this.full(folder))) {
+    const names = (await filesBelow(this.full(folder))).map(({ name }) => name);
+    for (const name of withoutWritten(names)) {
       const place = prefix + name;
       if (/\.zip$/i.test(name) && !/(^|\/)history(\.zip|\/)/i.test(name))
         found.push(...(await this.inside(place)));

@@ -1,6 +1,6 @@
 import { mkdir, readdir, rm, rmdir } from 'node:fs/promises';
 import path from 'node:path';
-import { reportFolder } from '../event/record.ts';
+import { marksFile, recordFile, reportFolder } from '../event/record.ts';
 import { whyUnwritable } from '../files/index.ts';
 
 /** What a finished submission leaves behind for the next run. Written last: without it nothing is finished. */
@@ -66,4 +66,19 @@ async function namesIn(folder: string): Promise<string[]> {
     if (code === 'ENOENT' || code === 'ENOTDIR') return [];
     throw error;
   }
+}
+
+/** What a run writes beside the reports. */
+const written = ['overview.html', 'summary.csv', 'summary.md', marksFile, recordFile];
+
+/**
+ * Files without those that a run wrote: the folder that was named for the reports may lie among the submissions.
+ *
+ * @param names places with `/`
+ */
+export function withoutWritten(names: readonly string[]): readonly string[] {
+  const outs = names.flatMap((name) => /^((?:.*\/)?)reports\/rider-[^/]+\/row\.json$/.exec(name)?.[1] ?? []);
+  const files = new Set(outs.flatMap((out) => written.map((name) => out + name)));
+  const reports = [...new Set(outs)].map((out) => `${out}reports/`);
+  return names.filter((name) => !files.has(name) && !reports.some((folder) => name.startsWith(folder)));
 }

@@ -11,11 +11,12 @@ export const options = {
       '--earlier <file>',
       'an earlier event to compare with: its event.json or fingerprints.json (repeatable)',
     ).argParser(each),
+  day: (flags: string, description: string) => new Option(flags, description).argParser(day),
   today: () =>
-    new Option(
+    options.day(
       '--today <day>',
       'the day by which an answer is overdue, like 2026-03-14; this one where none is named',
-    ).argParser(day),
+    ),
   mass: () => new Option('--mass <kg>', "the rider's body mass").argParser(number),
   class: () =>
     new Option('--class <class>', 'whose published records to compare with').choices(['women', 'open']),

@@ -19,14 +19,15 @@ export interface RulesGiven {
  * @throws AggregateError of Problems: everything that is wrong with the folder's files at once
  */
 export async function rulesGiven(io: Io, folder: string | undefined): Promise<RulesGiven> {
-  const given = folder === undefined ? { files: [], inputs: [] } : await filesOf(io, folder);
+  const given = folder === undefined ? { files: [], inputs: [] } : await ruleFilesIn(io, folder);
   const name = folder === undefined ? 'shipped' : path.basename(path.resolve(io.cwd, folder));
   const { set, problems } = await layOver(given.files, name);
   if (set === null) throw new AggregateError(problems);
   return { set, inputs: given.inputs };
 }
 
-async function filesOf(io: Io, folder: string): Promise<{ files: RuleFile[]; inputs: Input[] }> {
+/** The rule files of a folder, with their checksums. @throws Problem where there is none */
+export async function ruleFilesIn(io: Io, folder: string): Promise<{ files: RuleFile[]; inputs: Input[] }> {
   const place = path.resolve(io.cwd, folder);
   const named = (await filesIn(place)).filter(
     ({ name }) => name.endsWith('.json') && !name.endsWith('.schema.json'),

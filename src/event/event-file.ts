@@ -1,6 +1,6 @@
 import { Problem } from '../problem.ts';
 import { type Fault, faultsOf, problemsOf } from '../schema.ts';
-import type { EventFile, EventRider } from '../types.ts';
+import type { EventFile } from '../types.ts';
 import schema from './event.schema.json' with { type: 'json' };
 
 /** How the file of an event is named; the text before it is the organiser's. */
@@ -21,13 +21,12 @@ export async function eventFileFrom(
   where: string,
 ): Promise<{ file: EventFile | null; problems: readonly Problem[] }> {
   const faults = await faultsOf(schema, value);
-  if (faults.length > 0) {
-    const problems = problemsOf(faults, 'facts-wrong', where);
-    return { file: null, problems: isRecord(value) ? [recordGiven(where)] : problems };
-  }
+  if (isRecord(value)) return { file: null, problems: [recordGiven(where)] };
+  const all = [...faults, ...riderFaults(value), ...pathFaults(value)];
+  const problems = problemsOf(all, 'facts-wrong', where);
+  if (faults.length > 0) return { file: null, problems };
   const { $schema: _, ...file } = value as EventFile & { $schema?: string };
-  const found = [...riderFaults(file), ...pathFaults(file)];
-  return { file, problems: problemsOf(found, 'facts-wrong', where) };
+  return { file, problems };
 }
 
 /** What `event` wrote is easily taken for what it reads. */
@@ -44,57 +43,70 @@ function recordGiven(where: string): Problem {
   });
 }
 
-function riderFaults({ riders = [], categories }: EventFile): Fault[] {
+/** What is of the wrong kind has been told already. */
+function riderFaults(value: unknown): Fault[] {
+  const { riders, categories } = fieldsOf(value);
+  const known = categories === undefined ? null : Object.keys(fieldsOf(categories));
   const seen = new Map<string, number>();
-  return riders.flatMap(({ number, category }, index) => {
+  return (Array.isArray(riders) ? riders : []).flatMap((rider, index) => {
+    const { number, category } = fieldsOf(rider);
     const faults: Fault[] = [];
     const path = ['riders', String(index + 1)];
-    const before = seen.get(sameNumber(number));
-    if (before !== undefined) {
-      faults.push({ path: [...path, 'number'], what: `rider ${before + 1} bears the number ${number} too` });
+    if (typeof number === 'string') {
+      const before = seen.get(sameNumber(number));
+      if (before !== undefined) {
+        faults.push({
+          path: [...path, 'number'],
+          what: `rider ${before + 1} bears the number ${number} too`,
+        });
+      }
+      seen.set(sameNumber(number), index);
     }
-    seen.set(sameNumber(number), index);
-    if (category !== undefined && categories !== undefined && !Object.hasOwn(categories, category)) {
+    if (typeof category === 'string' && known !== null && !known.includes(category)) {
       faults.push({
         path: [...path, 'category'],
         what: `there is no category “${category}”`,
-        hint: `The event has: ${Object.keys(categories).join(', ')}`,
+        hint: `The event has: ${known.join(', ')}`,
       });
     }
     return faults;
   });
 }
 
-function pathFaults(file: EventFile): Fault[] {
-  const named: [path: string[], text: string | undefined][] = [
-    [['submissions'], file.submissions],
-    [['results'], file.results],
-    [['rules'], file.rules],
-    ...Object.entries(file.categories ?? {}).map(([name, { rules }]): [string[], string | undefined] => [
-      ['categories', name, 'rules'],
-      rules,
-    ]),
-    ...(file.riders ?? []).flatMap((rider, i) =>
-      riderPaths(rider).map(([field, text]): [string[], string] => [
-        ['riders', String(i + 1), ...field],
-        text,
-      ]),
+const fieldsOf = (value: unknown): Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
+
+function pathFaults(value: unknown): Fault[] {
+  const { categories, riders, ...event } = fieldsOf(value);
+  const named = [
+    ...textsIn(event, ['submissions', 'results', 'rules'], []),
+    ...Object.entries(fieldsOf(categories)).flatMap(([name, one]) =>
+      textsIn(one, ['rules'], ['categories', name]),
+    ),
+    ...(Array.isArray(riders) ? riders : []).flatMap((rider, i) =>
+      textsIn(rider, ['primary', 'seconds', 'history', 'facts'], ['riders', String(i + 1)]),
     ),
   ];
-  return named.flatMap(([path, text]) => {
-    const what = text === undefined ? null : whyNoPath(text);
+  return named.flatMap(({ path, text }) => {
+    const what = whyNoPath(text);
     return what === null ? [] : [{ path, what, hint: 'Give a path from the event file, inside its folder' }];
   });
 }
 
-function riderPaths({ primary, seconds, history, facts }: EventRider): [field: string[], text: string][] {
-  const all: [string[], unknown][] = [
-    [['primary'], primary],
-    ...(seconds ?? []).map((text, i): [string[], string] => [['seconds', String(i + 1)], text]),
-    [['history'], history],
-    [['facts'], facts],
-  ];
-  return all.filter((one): one is [string[], string] => typeof one[1] === 'string');
+/** The texts that stand in these fields, or in lists in them, each with its place. */
+function textsIn(
+  value: unknown,
+  fields: readonly string[],
+  place: readonly string[],
+): { path: string[]; text: string }[] {
+  const all = fieldsOf(value);
+  return fields.flatMap((field) => {
+    const one = all[field];
+    if (typeof one === 'string') return [{ path: [...place, field], text: one }];
+    return (Array.isArray(one) ? one : []).flatMap((text, i) =>
+      typeof text === 'string' ? [{ path: [...place, field, String(i + 1)], text }] : [],
+    );
+  });
 }
 
 /** Why a path may not be used; null when it may. One spelling serves every system. */

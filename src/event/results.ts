@@ -46,11 +46,11 @@ export function resultsFrom(
   const names = cells(head, mark).map((cell) => cell.trim().toLowerCase());
   const columns = names.map((name) => headings.get(name) ?? null);
   if (!columns.includes('number')) {
-    const near = names.map((name) => nearest(name, ['number'])).find((one) => one !== null);
+    const near = nearest('number', names);
     const hint =
-      near === undefined
+      near === null
         ? 'The first line names the columns: number, place, name, category'
-        : 'Did you mean “number”?';
+        : `Write “number” where it says “${near}”`;
     return { riders: [], problems: [wrong(where, 1, 'there is no column “number”', hint)] };
   }
   const riders: EventRider[] = [];

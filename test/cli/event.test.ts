@@ -168,6 +168,17 @@ describe('event', () => {
     expect(Object.keys(contents(path.join(out, 'reports')))).toEqual(['rider-30/note.txt']);
   });
 
+  it('takes nothing that a run wrote for a submission, wherever its folder lies', async () => {
+    const event = eventOf(['5']);
+    await run(['event', event, '--out', path.join(event, 'riders', 'audited')]);
+    await run(['event', event, '--out', path.join(event, 'riders')]);
+    expect(await run(['event', event, '--check'])).toMatchObject({
+      status: 0,
+      out: expect.stringContaining('1 rider'),
+      err: '',
+    });
+  });
+
   it('lists what it cannot match and guesses nothing', async () => {
     const event = eventOf(['5']);
     cpSync(sample('riders', '8', 'primary.fit'), path.join(event, 'riders', 'evening ride.fit'));
@@ -326,7 +337,11 @@ describe('decide and case', () => {
     expect(overview()).toContain('answer awaited (due 2025-08-27)');
     await run(['event', event, '--out', out, '--today', '2025-08-28']);
     expect(overview()).toContain('<strong>answer overdue</strong> (due 2025-08-27)');
-    expect(await decide('--today', '2025-02-29')).toMatchObject({ status: 2, out: '' });
+    expect(await decide('--due', '2025-02-29')).toMatchObject({
+      status: 2,
+      err: expect.stringContaining('a day of the calendar'),
+    });
+    expect(await decide()).toMatchObject({ status: 2, err: expect.stringContaining('nothing is said') });
     expect(await decide('--decision', 'stands')).toMatchObject({
       status: 2,
       err: expect.stringContaining('“by”'),
@@ -365,6 +380,22 @@ describe('decide and case', () => {
       status: 2,
       err: expect.stringContaining('no longer the ones'),
     });
+  });
+
+  it('pack a case from which its report can be made again, under the event’s own rules too', async () => {
+    const event = eventOf(['28'], { rules: 'our-rules' });
+    const rule = { id: 'recording-gap', off: 'Nobody minds gaps here.' };
+    mkdirSync(path.join(event, 'our-rules'));
+    writeFileSync(path.join(event, 'our-rules', 'recording-gap.rule.json'), JSON.stringify(rule));
+    const [out, packed] = [path.join(event, 'out'), path.join(event, 'case')];
+    await run(['event', event, '--out', out]);
+    await run(['case', event, '28', '--from', out, '--out', packed]);
+    const readme = readFileSync(path.join(packed, 'README.txt'), 'utf8');
+    expect(readme).toContain('Rider 28: A few');
+    const [, ...again] = readme.match(/^ {2}wattassay (verify .*)$/m)?.[1]?.split(' ') ?? [];
+    expect(again.slice(-1)).toEqual(['rules/our-rules']);
+    expect(await run(['verify', ...again], { cwd: packed })).toMatchObject({ status: 0 });
+    for (const name of readdirSync(packed)) expect(readme).toContain(name);
   });
 
   it('know the riders and rules that there are', async () => {

@@ -20,6 +20,18 @@ describe('an event file', () => {
     expect(faults.join('\n')).toMatch(/riders › 2 › numbr: there is no such field. Did you mean “number”\?/);
   });
 
+  it('has a path that leads astray and a number borne twice told beside what is of the wrong kind', async () => {
+    const faults = await said({
+      name: 7,
+      results: '../x.csv',
+      categories: { A: { rules: '/etc' } },
+      riders: [null, { number: '5' }, { number: '5', seconds: ['C:\\x.fit'] }],
+    });
+    expect(faults).toHaveLength(6);
+    expect(faults.join('\n')).toMatch(/riders › 3 › number: rider 2 bears the number 5 too/);
+    expect(faults.join('\n')).toMatch(/riders › 3 › seconds › 1: .* does not start at the event file/);
+  });
+
   it('lets no two riders bear one number, in whatever case, and no rider an unknown category', async () => {
     const faults = await said({
       name: 'x',
@@ -76,7 +88,7 @@ describe('a results list', () => {
 
   it('needs a column of numbers', () => {
     expect(resultsFrom('nmber,place\n', 'r.csv').problems.map(sentence)).toEqual([
-      'r.csv › line 1: there is no column “number”. Did you mean “number”?',
+      'r.csv › line 1: there is no column “number”. Write “number” where it says “nmber”.',
     ]);
   });
 });

@@ -1,3 +1,4 @@
+export { caseReadme } from './case-words.ts';
 export { renderOverview } from './overview.ts';
 export { type RunMark, renderRunSummary, runMarks } from './run.ts';
 export { failedSaid, stoppedSaid } from './run-words.ts';

@@ -155,7 +155,7 @@ function stands(record: EventView['record'], own: readonly Matter[]): Markup {
     const done = doneSaid(matter, record.event.name);
     const stand = standingWords[standing];
     const marked = standing === 'overdue' ? html`<strong>${stand}</strong>` : stand;
-    const whole = html`${marked}${done.length > 0 && ` (${done.join(', ')})`} <span class="quiet">${titleOf(record, rule)}</span>`;
+    const whole = html`${marked}${done.length > 0 && ` (${done.join(', ')})`}: <span class="quiet">${titleOf(record, rule)}</span>`;
     return decision?.why === undefined
       ? html`<li>${whole}</li>`
       : html`<li title="${decision.why}">${whole}</li>`;

@@ -28,7 +28,7 @@ a{color:inherit;text-decoration-color:var(--quiet);text-underline-offset:.18em}
 form{display:flex;flex-wrap:wrap;gap:.6rem 1rem;align-items:end;margin-top:1rem}
 form[hidden],tr[hidden]{display:none}
 label{display:grid;gap:.15rem;font-size:.8125rem;font-weight:600;color:var(--quiet)}
-input,select,button{font:inherit;color:var(--ink);background:var(--paper);border:1px solid var(--quiet);border-radius:2px;padding:.3rem .5rem;min-height:2rem;max-width:18rem}
+input,select,button{font:inherit;font-weight:400;color:var(--ink);background:var(--paper);border:1px solid var(--quiet);border-radius:2px;padding:.3rem .5rem;min-height:2rem;max-width:18rem}
 button{cursor:pointer}
 output{color:var(--quiet);padding-bottom:.35rem}
 .scroll{overflow-x:auto;margin-top:.8rem}
@@ -64,5 +64,6 @@ td svg{display:block;width:10rem;height:2.25rem;overflow:visible}
 .field{stroke:var(--haze);stroke-width:4}
 .middle{stroke:var(--a);stroke-width:2}
 @media (prefers-color-scheme:dark){:root{${variables(1)}}}
+@media (max-width:40rem){.scroll{overflow-x:visible}table{min-width:0}tr{flex-wrap:wrap}thead{position:static}thead tr{border-bottom:1px solid var(--ink)}thead th[scope]{flex:0 1 auto;border-bottom:0}tr .few{display:none}tbody tr{border-top:1px solid var(--rule);padding:.45rem 0}tbody th,tbody td{border-top:0;padding-block:.1rem}tbody .seen,tbody td.shown,tbody .stands{flex:1 1 100%}tbody .who,tbody .grade{flex:1 1 40%}tbody .shown{order:1}tbody td.stands{order:2}tbody .shown:empty{display:none}}
 @media print{form{display:none}main{padding:0;max-width:none}body{font-size:8pt}thead{position:static}table{min-width:0}tbody tr{content-visibility:visible;break-inside:avoid}:root{${variables(0)};color-scheme:light}}
 `;

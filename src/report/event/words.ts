@@ -204,7 +204,8 @@ export function doneSaid({ standing, decision }: Matter, event: string): readonl
   const { due, decision: made, by, appeal, until } = decision;
   return [
     due !== undefined && (standing === 'asked' || standing === 'overdue') ? `due ${due}` : null,
-    made ?? null,
+    // That it was explained is said by how it stands.
+    made === undefined || standing === 'explained' ? null : made,
     elsewhere ? `at ${foreignText(decision.event!)}` : null,
     by === undefined ? null : `by ${foreignText(by)}`,
     appeal === undefined ? null : `appeal ${appeal}`,
