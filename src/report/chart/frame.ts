@@ -3,7 +3,7 @@ import { type Markup, svg } from '../markup.ts';
 import { position } from '../words/number.ts';
 import { area, line, palette, type Role } from './palette.ts';
 import type { Setting } from './picture.ts';
-import { round } from './reduce.ts';
+import { dotPath, round } from './reduce.ts';
 import { linear, roundedOut, type Scale, ticks } from './scale.ts';
 
 /** Room for the labels of the axes, in pixels. */
@@ -70,7 +70,21 @@ export function label(
   anchor: 'start' | 'middle' | 'end' = 'start',
 ): Markup {
   const { class: name, light } = area(role);
-  return svg`<text x="${round(x)}" y="${round(y)}" text-anchor="${anchor}" class="${name}" fill="${light}">${text}</text>`;
+  return anchor === 'start'
+    ? svg`<text x="${round(x)}" y="${round(y)}" class="${name}" fill="${light}">${text}</text>`
+    : svg`<text x="${round(x)}" y="${round(y)}" text-anchor="${anchor}" class="${name}" fill="${light}">${text}</text>`;
+}
+
+/** The numbers of an axis: what they have in common is said once. */
+function labels(
+  all: readonly (readonly [text: string, x: number, y: number])[],
+  anchor: 'middle' | 'end',
+): Markup | null {
+  if (all.length === 0) return null;
+  const { class: name, light } = area('quiet');
+  return svg`<g text-anchor="${anchor}" class="${name}" fill="${light}">${all.map(
+    ([text, x, y]) => svg`<text x="${round(x)}" y="${round(y)}">${text}</text>`,
+  )}</g>`;
 }
 
 /** A line along a path; null when there is nothing to draw. */
@@ -121,8 +135,7 @@ export function dots(
 ): Markup | null {
   if (points.length === 0) return null;
   const { class: name, light } = line(role);
-  const d = points.map(([x, y]) => `M${round(x)} ${round(y)}h0`).join('');
-  return svg`<path d="${d}" class="${name}" stroke="${light}" stroke-width="${2 * radius}" stroke-linecap="round"/>`;
+  return svg`<path d="${dotPath(points)}" class="${name}" stroke="${light}" stroke-width="${2 * radius}" stroke-linecap="round"/>`;
 }
 
 /** Many bars that stand on `bottom` in one path: each from, to and top. */
@@ -146,11 +159,15 @@ export function roundTicks(domain: readonly [number, number], pixels: number): r
 export function axisLeft(
   { left, right, y, ticksY }: Panel,
   say: (value: number) => string,
-): readonly Markup[] {
-  return ticksY.flatMap((tick) => [
-    rule([left, y(tick)], [right, y(tick)], 'rule'),
-    label(say(tick), [left - 6, y(tick) + 4], 'quiet', 'end'),
-  ]);
+): readonly (Markup | null)[] {
+  const lines = ticksY.map((tick) => `M${round(left)} ${round(y(tick))}H${round(right)}`);
+  return [
+    path(lines.join(''), 'rule', 1),
+    labels(
+      ticksY.map((tick) => [say(tick), left - 6, y(tick) + 4]),
+      'end',
+    ),
+  ];
 }
 
 /** Numbers along the bottom: those that fit, from the left. */
@@ -158,19 +175,22 @@ export function axisBottom(
   { bottom, x, left, right }: Panel,
   ticks: readonly number[],
   say: (value: number) => string,
-): readonly Markup[] {
+): readonly (Markup | null)[] {
   let free = -Infinity;
-  return ticks.flatMap((tick) => {
+  const middle: [string, number, number][] = [];
+  const last: [string, number, number][] = [];
+  for (const tick of ticks) {
     const text = say(tick);
     const half = textWidth(text) / 2;
     const at = Math.min(Math.max(x(tick), left), right);
-    const mark = rule([at, bottom], [at, bottom + 4], 'quiet');
-    if (at - half < free) return [mark];
+    if (at - half < free) continue;
     free = at + half + 8;
     // The last label leans inwards, so that it is not cut off by the edge of the drawing.
-    const anchor = at + half > right + gutter.right ? 'end' : 'middle';
-    return [mark, label(text, [anchor === 'end' ? right + gutter.right : at, bottom + 16], 'quiet', anchor)];
-  });
+    if (at + half > right + gutter.right) last.push([text, right + gutter.right, bottom + 16]);
+    else middle.push([text, at, bottom + 16]);
+  }
+  const lines = ticks.map((tick) => `M${round(Math.min(Math.max(x(tick), left), right))} ${round(bottom)}v4`);
+  return [path(lines.join(''), 'quiet', 1), labels(middle, 'middle'), labels(last, 'end')];
 }
 
 const steps = [1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200, 14_400, 86_400];
@@ -183,7 +203,7 @@ export function timeTicks([from, to]: readonly [number, number], most: number): 
   return ticks;
 }
 
-export function timeAxis(on: Panel, domain: readonly [number, number]): readonly Markup[] {
+export function timeAxis(on: Panel, domain: readonly [number, number]): readonly (Markup | null)[] {
   const most = Math.max(2, Math.floor((on.right - on.left) / 70));
   return axisBottom(on, timeTicks(domain, most), position);
 }

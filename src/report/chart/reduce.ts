@@ -58,6 +58,9 @@ function ends(values: readonly Reading[], from: number, to: number): readonly nu
   return lowest === highest ? [lowest] : lowest < highest ? [lowest, highest] : [highest, lowest];
 }
 
+/** Tenths as a path has them: without the nought before the point. */
+const tenths = (value: number) => String(value / 10).replace(/^(-?)0\./, '$1.');
+
 /** Draws in tenths of a pixel, each stroke from the last: half as long as absolute places, and as exact. */
 class Pen {
   path = '';
@@ -70,21 +73,45 @@ class Pen {
   }
 
   to(x: number, y: number): void {
+    const { dx, dy } = this.go(x, y);
+    if (!this.down) this.path += `M${tenths(this.x)} ${tenths(this.y)}`;
+    else if (dx === 0) this.path += dy === 0 ? '' : `v${tenths(dy)}`;
+    else if (dy === 0) this.path += `h${tenths(dx)}`;
+    else this.path += `l${tenths(dx)}${dy < 0 ? '' : ' '}${tenths(dy)}`;
+    this.down = true;
+  }
+
+  /** A stroke without length: its round ends make a dot. */
+  dot(x: number, y: number): void {
+    const { dx, dy } = this.go(x, y);
+    this.path += `m${tenths(dx)}${dy < 0 ? '' : ' '}${tenths(dy)}h0`;
+  }
+
+  private go(x: number, y: number): { readonly dx: number; readonly dy: number } {
     const [right, below] = [Math.round(x * 10), Math.round(y * 10)];
-    const [dx, dy] = [right - this.x, below - this.y];
-    if (!this.down) this.path += `M${right / 10} ${below / 10}`;
-    else if (dx === 0) this.path += dy === 0 ? '' : `v${dy / 10}`;
-    else if (dy === 0) this.path += `h${dx / 10}`;
-    else this.path += `l${dx / 10}${dy < 0 ? '' : ' '}${dy / 10}`;
+    const way = { dx: right - this.x, dy: below - this.y };
     this.x = right;
     this.y = below;
-    this.down = true;
+    return way;
   }
 }
 
+type Point = readonly [x: number, y: number];
+
 /** A path through points, unbroken. */
-export function polyline(points: readonly (readonly [x: number, y: number])[]): string {
-  return points.map(([x, y], index) => `${index === 0 ? 'M' : 'L'}${round(x)} ${round(y)}`).join('');
+export function polyline(points: readonly Point[]): string {
+  const pen = new Pen();
+  for (const [x, y] of points) pen.to(x, y);
+  return pen.path;
+}
+
+/** Points on whole pixels, each once, as strokes without length: the ways between them are short from left to right. */
+export function dotPath(points: readonly Point[]): string {
+  const pen = new Pen();
+  const places = new Set(points.map(([x, y]) => `${Math.round(x)} ${Math.round(y)}`));
+  const sorted = [...places].map((place) => place.split(' ').map(Number) as [number, number]);
+  for (const [x, y] of sorted.sort((a, b) => a[0] - b[0] || a[1] - b[1])) pen.dot(x, y);
+  return pen.path;
 }
 
 /** First minus second, where both were read. Taken before any smoothing: a dropout must not leave a spike. */

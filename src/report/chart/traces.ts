@@ -39,7 +39,7 @@ export function traces(chart: TracesChart, setting: Setting): Picture {
     strip: strip(meters),
     draw: (width) => {
       let top = 0;
-      const drawn: Markup[] = [];
+      const drawn: (Markup | null)[] = [];
       let last: Panel | null = null;
       for (const band of bandsOf(chart, meters, view)) {
         const shown = extent(...band.curves.map((curve) => curve.values));

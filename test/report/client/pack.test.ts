@@ -5,8 +5,9 @@ import { makeCharts } from '../make-report.ts';
 
 describe('pack', () => {
   it('is plain text, a character for a small change', () => {
-    expect(pack([200, 201, 201, null, 175, 300])).toEqual({ scale: 1, changes: '(200)a0_Z(125)' });
-    expect(pack([1.5, 1.5])).toEqual({ scale: 10, changes: 'o0' });
+    expect(pack([200, 201, 201, null, 175, 300])).toEqual({ scale: 1, changes: '!ra._Z:u' });
+    expect(pack([260, 0, 27, 0, 261, 0])).toEqual({ scale: 1, changes: '~z~Z+a+A(261)(-261)' });
+    expect(pack([1.5, 1.5])).toEqual({ scale: 10, changes: 'o.' });
   });
 
   it('gives back every whole number and every tenth', () => {
@@ -23,7 +24,22 @@ describe('pack', () => {
 });
 
 describe('packChart', () => {
-  it('gives back the chart', () => {
-    for (const chart of makeCharts(1800).filter(isLive)) expect(unpackChart(packChart(chart))).toEqual(chart);
+  it('gives back the ride as it is, and blocks as finely as a drawing shows', () => {
+    for (const chart of makeCharts(1800).filter(isLive)) {
+      const back = unpackChart(packChart(chart));
+      if (chart.kind === 'traces' || back.kind === 'traces') {
+        expect(back).toEqual(chart);
+        continue;
+      }
+      expect({ ...back, blocks: null, trend: null }).toEqual({ ...chart, blocks: null, trend: null });
+      expect(back.blocks).toHaveLength(chart.blocks.length);
+      for (const [i, block] of chart.blocks.entries()) {
+        for (const [name, value] of Object.entries(block)) {
+          const finest = name === 'percent' ? 0.01 : name === 'watts' ? 1 : 0.1;
+          const off = Math.abs(Object.entries(back.blocks[i]!).find(([other]) => other === name)![1] - value);
+          expect(off, name).toBeLessThanOrEqual(finest / 2 + 1e-9);
+        }
+      }
+    }
   });
 });
