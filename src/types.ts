@@ -1134,6 +1134,7 @@ export type Chart =
   | PlateausChart
   | AveragingChart
   | SpeedCurveChart
+  | ClimbsChart
   | TraitsChart;
 
 /** Every second of the ride: the meters, cadence and heart rate on the primary's clock. */
@@ -1349,6 +1350,17 @@ export interface SpeedCurveChart {
   /** m/s and W: a regular choice of seconds. */
   readonly points: readonly { readonly speed: number; readonly watts: number }[];
   readonly curve: readonly { readonly speed: number; readonly watts: number }[];
+}
+
+/** The rider's mass as each steep stretch implies it, beside the declared one. Health data throughout. */
+export interface ClimbsChart {
+  readonly kind: 'climbs';
+  readonly id: string;
+  readonly declared: number;
+  /** The middle of the stretches, with its 95 % interval, kg. */
+  readonly implied: { readonly kg: number; readonly low: number; readonly high: number };
+  /** First second of each stretch on the primary's series, mean power (W), and the mass it implies (kg). */
+  readonly climbs: readonly { readonly at: number; readonly watts: number; readonly kg: number }[];
 }
 
 /** Things that every rider shows, how much of each this recording shows, and from where on people lie. */

@@ -3,6 +3,7 @@ import { declaredFor } from '../declared.ts';
 import { airDensity, chainEfficiency, movedMass } from '../math/road-power.ts';
 import { SecondState, type Series, type Stretch } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
+import { subjectOf } from './recording/subject.ts';
 
 /** Sea level, Pa, and air of middling humidity: on a steep climb air hardly counts. */
 const pressure = 101_325;
@@ -39,7 +40,8 @@ export const massShortfall = defineMeasure({
     if (massKg === undefined) return notApplicable('no-fact', { fact: 'massKg' });
     const device = declaredFor(devices, series.recording.name, 'primary');
     const wheel = device !== null && (device.place === 'trainer' || device.place === 'hub');
-    const masses = impliedMasses(series, all.window, wheel ? 1 : chainEfficiency, options);
+    const climbs = steepStretches(series, all.window, wheel ? 1 : chainEfficiency, options);
+    const masses = climbs.map(({ mass }) => mass);
     const [blocks, needed] = [masses.length, options.leastStretches];
     if (blocks < needed) return notApplicable('too-few-blocks', { blocks, needed });
     const middle = median(masses);
@@ -64,6 +66,19 @@ export const massShortfall = defineMeasure({
         bicycle: { value: options.bicycleKg, unit: 'kg' },
         stretches: blocks,
       },
+      charts: [
+        {
+          kind: 'climbs',
+          id: `climbs:${subjectOf(all, series)}`,
+          declared: massKg,
+          implied: {
+            kg: middle - options.bicycleKg,
+            low: middle - reach - options.bicycleKg,
+            high: middle + reach - options.bicycleKg,
+          },
+          climbs: climbs.map(({ at, watts, mass }) => ({ at, watts, kg: mass - options.bicycleKg })),
+        },
+      ],
     });
   },
   circumstances: { outdoors: 'wind, draft and barometer blur what speed says of mass' },
@@ -78,15 +93,21 @@ interface Options {
   readonly usualCelsius: number;
 }
 
-/** Rider and bicycle as each steep stretch implies them, kg. */
-function impliedMasses(
+/** First second, mean power (W) and implied mass of rider and bicycle (kg) of each steep, steady stretch. */
+interface Steep {
+  readonly at: number;
+  readonly watts: number;
+  readonly mass: number;
+}
+
+function steepStretches(
   { channels, state }: Series,
   [from, to]: Stretch,
   efficiency: number,
   options: Options,
-): number[] {
+): Steep[] {
   const { power, speed, altitude, temperature } = channels;
-  const masses: number[] = [];
+  const found: Steep[] = [];
   const length = options.stretchSeconds;
   for (let start = from; start + length < to; start += length) {
     let watts = 0;
@@ -110,7 +131,7 @@ function impliedMasses(
       grade,
       gained,
     );
-    if (Number.isFinite(mass)) masses.push(mass);
+    if (Number.isFinite(mass)) found.push({ at: start, watts: watts / length, mass });
   }
-  return masses;
+  return found;
 }

@@ -157,6 +157,7 @@ function redactChart(chart: Chart): Chart | null {
     case 'close-ups':
       return { ...chart, closeUps: chart.closeUps.map((one) => ({ ...one, heartRate: null })) };
     case 'response':
+    case 'climbs':
       return null;
     case 'totals':
       return { ...chart, rows: chart.rows.filter(({ unit }) => !healthUnits.includes(unit)) };

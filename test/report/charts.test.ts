@@ -25,6 +25,7 @@ const every: Readonly<Record<Chart['kind'], true>> = {
   plateaus: true,
   averaging: true,
   'speed-curve': true,
+  climbs: true,
   traits: true,
 };
 

@@ -382,6 +382,17 @@ export function makeCharts(seconds: number): readonly Chart[] {
       })),
     },
     {
+      kind: 'climbs',
+      id: 'climbs',
+      declared: 58,
+      implied: { kg: 66.2, low: 64.9, high: 67.4 },
+      climbs: Array.from({ length: 24 }, (_, index) => ({
+        at: 300 + 60 * index,
+        watts: 280 + 20 * next(),
+        kg: 66.2 + 3 * next(),
+      })),
+    },
+    {
       kind: 'traits',
       id: 'traits',
       traits: [

@@ -1,6 +1,7 @@
 import type { Chart } from '../../types.ts';
 import { agreement } from './agreement.ts';
 import { averaging } from './averaging.ts';
+import { climbs } from './climbs.ts';
 import { closeUps } from './close-ups.ts';
 import { comb } from './comb.ts';
 import { copies } from './copies.ts';
@@ -40,6 +41,7 @@ const kinds: {
   plateaus,
   averaging,
   'speed-curve': speedCurve,
+  climbs,
   traits,
 };
 
