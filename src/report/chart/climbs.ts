@@ -1,17 +1,19 @@
 import type { ClimbsChart } from '../../types.ts';
-import { position, quantity } from '../words/number.ts';
+import { position, quantity, range } from '../words/number.ts';
 import { axisLeft, box, dots, gutter, heading, marks, panel, rule, sheet, timeAxis } from './frame.ts';
 import type { Picture, Setting } from './picture.ts';
 import { extent } from './reduce.ts';
 
 const height = 210;
+/** Seconds of the ride shown before the first climb and after the last. */
+const room = 60;
 const kg = (value: number) => quantity(value, 'kg');
 
 /** The mass that speed on each steep stretch implies, beside the declared one. */
 export function climbs(chart: ClimbsChart, setting: Setting): Picture {
   const { declared, implied, climbs: all } = chart;
   const title = 'The mass that the climbs imply';
-  const description = `Each dot is one steep stretch: the body mass with which the power measured there gives the speed ridden there; ${all.length} stretches. The middle of them is ${kg(implied.kg)} (${kg(implied.low)} to ${kg(implied.high)}); ${kg(declared)} is declared.`;
+  const description = `Each dot is one steep stretch: the body mass with which the power measured there gives the speed ridden there; ${all.length} stretches. The middle of them is ${kg(implied.kg)} (${range([implied.low, implied.high], 'kg')}); ${kg(declared)} is declared.`;
   return {
     title,
     description,
@@ -21,8 +23,8 @@ export function climbs(chart: ClimbsChart, setting: Setting): Picture {
     },
     strip: { label: 'mass that each climb implies', values: all.map((one) => one.kg), say: kg },
     draw: (width) => {
-      const ends = all.map(({ at }) => at);
-      const domain = [Math.min(0, ...ends), Math.max(1, ...ends)] as const;
+      const [first, last] = extent(all.map(({ at }) => at)) ?? [0, 0];
+      const domain = [Math.max(0, first - room), last + room] as const;
       const reach = extent(
         [declared, implied.low, implied.high],
         all.map((one) => one.kg),
@@ -49,6 +51,7 @@ export function climbs(chart: ClimbsChart, setting: Setting): Picture {
         heading(on, 'Body mass, kg', [
           { name: 'a climb', role: 'a', mark: 'dot' },
           { name: 'their middle', role: 'a' },
+          { name: '95 % interval', role: 'band', mark: 'area' },
           { name: 'declared', role: 'b' },
         ]),
       ]);

@@ -65,7 +65,7 @@ figure .fine-print{margin-top:.4rem;max-width:44rem}
 .narrow,[hidden]{display:none!important}
 .tools{display:flex;flex-wrap:wrap;gap:.4rem;align-items:center;margin-bottom:.7rem;font-family:var(--sans);font-size:.8125rem}
 button,select{font:inherit;color:var(--ink);background:none;border:1px solid var(--quiet);border-radius:2px;padding:.3rem .7rem;cursor:pointer;min-height:2rem}
-select{max-width:100%}
+select{flex:1 1 14rem;max-width:100%;min-width:0}
 option{color:var(--ink);background:var(--paper)}
 button:hover,select:hover{border-color:var(--ink)}
 output{flex-basis:100%;min-height:2.9em;color:var(--quiet)}

@@ -23,7 +23,7 @@ export function mast({ report, told: { rests } }: Layout): Markup {
 }
 
 function basis(told: Told): Markup {
-  return html`<li><a href="#${findingId(told.number)}">${told.title}</a><span>${told.value}</span><p>${said(told.claim)}</p></li>`;
+  return html`<li><a href="#${findingId(told.number)}">${told.title}</a>${told.value !== null && html`<span>${told.value}</span>`}<p>${said(told.claim)}</p></li>`;
 }
 
 function facts(report: Report): Markup {

@@ -14,7 +14,7 @@ const placeholder = /\{([A-Za-z][\w-]*)(?::([^{}|]+))?(?:\|([^{}|]*)\|([^{}|]*))
 const vocabulary = new Map<string, string>([
   ...Object.entries({ ...channelNames, ...factNames, ...formatNames }),
   ...Object.values(channelNames).map((word) => [word, word] as const),
-  ['none', 'none'],
+  ...['none', '2 parameters', '3 parameters'].map((word) => [word, word] as const),
 ]);
 
 /** A word of ours, or a list of them with commas; null for everything else, which is a stranger's. */
