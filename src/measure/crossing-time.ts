@@ -1,12 +1,14 @@
+import { mean } from '../math/mean.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
-import { blocksOf } from './pair/blocks.ts';
+import { type Blocks, blocksOf } from './pair/blocks.ts';
 import { gate } from './pair/gate.ts';
-import { effectOf, fitRatio } from './pair/ratio-fit.ts';
+import { bendAt, effectOf, fitRatio, type RatioFit } from './pair/ratio-fit.ts';
 import { pairSamples } from './pair/samples.ts';
 
 /**
- * When a drifting primary passed the second, minutes into the race, by the fitted trend: a unit that reads
- * low while cold and high once warm crosses on the way, which dates its last zero or spin-down.
+ * When a drifting primary passed the second, minutes into the race, by a trend that may bend: a unit that reads
+ * low while cold and high once warm crosses on the way, fast at first and then ever slower, which dates its
+ * last zero or spin-down.
  */
 export const crossingTime = defineMeasure({
   id: 'crossing-time',
@@ -21,26 +23,51 @@ export const crossingTime = defineMeasure({
     const closed = gate(pair);
     if (closed !== null) return closed;
     const blocks = blocksOf(pairSamples(all, pair), options.blockSeconds);
-    const ratio = blocks.count < options.leastBlocks ? null : fitRatio(blocks, 'time');
-    if (ratio === null)
+    const line = blocks.count < options.leastBlocks ? null : fitRatio(blocks, 'time');
+    const curve = line === null ? null : fitRatio(blocks, 'bend');
+    if (line === null || curve === null)
       return notApplicable('too-few-blocks', { blocks: blocks.count, needed: options.leastBlocks });
-    const time = effectOf(ratio, 'time');
+    const time = effectOf(line, 'time');
     if (time === null || time.inflation > options.mostInflation) return notApplicable('cannot-separate');
     const cautious = Math.abs(time.coefficient) - time.reach;
     if (100 * Math.expm1(2 * cautious) < options.leastGrowth) return notApplicable('no-drift');
-    const level = ratio.fit.coefficients[0]!;
-    const crossing = -level / time.coefficient;
-    if (Math.abs(crossing) >= 1) return notApplicable('no-crossing');
-    const minutes = (at: number) => (ratio.middle + ratio.halfSpan * at - all.window[0]) / 60;
-    // Delta method for the ratio of two estimates that the centred fit tells apart.
-    const error = Math.hypot(ratio.fit.errors[0]!, crossing * time.error) / Math.abs(time.coefficient);
-    const half = ratio.fit.reach * error;
-    const value = minutes(crossing);
+    const crossing = crossingOf(curve, blocks, time.coefficient > 0);
+    if (crossing === null) return notApplicable('no-crossing');
     const race = (all.window[1] - all.window[0]) / 60;
+    const minutes = (at: number) => (curve.middle + curve.halfSpan * at - all.window[0]) / 60;
     const within = (at: number) => Math.max(0, Math.min(race, minutes(at)));
-    return measured(value, 'min', [within(crossing - half), within(crossing + half)], blocks.count, {
+    const { at, half } = crossing;
+    return measured(minutes(at), 'min', [within(at - half), within(at + half)], blocks.count, {
       stretches: [all.window],
       details: { direction: time.coefficient > 0 ? 'below to above' : 'above to below' },
     });
   },
 });
+
+/**
+ * Where the curve of the difference passes zero in the direction of the drift, from -1 to 1, and half a 95 %
+ * interval of it: the error of the curve there over its slope (delta method; its terms hardly move together).
+ */
+function crossingOf(curve: RatioFit, blocks: Blocks, rising: boolean): { at: number; half: number } | null {
+  const { coefficients, errors, reach } = curve.fit;
+  const [level, line, bend] = [coefficients[0]!, coefficients[1]!, coefficients[2]!];
+  const place = (at: number) => (at - curve.middle) / curve.halfSpan;
+  // The fit takes the mean out of every effect.
+  const meanTime = mean(blocks.at.map(place));
+  const meanBend = mean(blocks.at.map((at) => bendAt(place(at))));
+  const constant = level - line * meanTime - bend * meanBend - bend / 2;
+  const at = roots(constant, line, 1.5 * bend).find(
+    (root) => Math.abs(root) < 1 && line + 3 * bend * root > 0 === rising,
+  );
+  if (at === undefined) return null;
+  const error = Math.hypot(errors[0]!, at * errors[1]!, bendAt(at) * errors[2]!);
+  return { at, half: (reach * error) / Math.abs(line + 3 * bend * at) };
+}
+
+/** Real roots of a + bx + cx², without the cancellation of the usual formula. */
+function roots(a: number, b: number, c: number): number[] {
+  const squared = b * b - 4 * a * c;
+  if (squared < 0) return [];
+  const q = -(b + Math.sign(b || 1) * Math.sqrt(squared)) / 2;
+  return [a / q, q / c].filter(Number.isFinite);
+}

@@ -13,6 +13,20 @@ describe('deming', () => {
     expect(line.slopeInterval[1]).toBeGreaterThan(1);
   });
 
+  // The convention: ratio of the variances of the errors, that of y over that of x. Least squares of y on x (0.91735,
+  // 39.3403, confirmed in R) is where only y errs, that of x on y where only x does.
+  it('lies between the two lines of least squares, at its ends where only one of the two errs', () => {
+    const x = Float64Array.from(peakFlow.wright1);
+    const y = Float64Array.from(peakFlow.mini1);
+    const onlyY = deming(x, y, 1e9)!;
+    expect(onlyY.slope).toBeCloseTo(0.9173478660704, 6);
+    expect(onlyY.intercept).toBeCloseTo(39.3402786686, 4);
+    const correlation = 0.9432794469;
+    expect(deming(x, y, 1e-9)!.slope).toBeCloseTo(0.9173478660704 / correlation ** 2, 6);
+    const slopes = [0.1, 0.5, 1, 2, 10].map((ratio) => deming(x, y, ratio)!.slope);
+    expect(slopes).toEqual([...slopes].sort((a, b) => b - a));
+  });
+
   it('turns into its own inverse when x and y change places', () => {
     const x = Float64Array.from(peakFlow.wright1);
     const y = Float64Array.from(peakFlow.mini1);

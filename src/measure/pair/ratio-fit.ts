@@ -6,9 +6,10 @@ import type { Blocks } from './blocks.ts';
 /**
  * What the ratio of two meters may depend on. `power` counts above the median only, where errors that grow
  * with power show, so that a zero offset at low power does not pass for one; `level` is power throughout.
- * `step` is one change for good, the whole of it its coefficient.
+ * `step` is one change for good, the whole of it its coefficient. `bend` is Legendre's second polynomial of time,
+ * which hardly moves with time itself.
  */
-export type Effect = 'time' | 'step' | 'power' | 'level' | 'cadence' | 'speed';
+export type Effect = 'time' | 'bend' | 'step' | 'power' | 'level' | 'cadence' | 'speed';
 
 /** What tells the logarithm of the ratio of two meters: effects fitted together. */
 export interface RatioFit {
@@ -23,6 +24,7 @@ export interface RatioFit {
 /** What is fitted together, for what is asked. Speed follows power on the flat, so all of power goes with it. */
 const together = {
   time: ['time', 'power', 'cadence'],
+  bend: ['time', 'bend', 'power', 'cadence'],
   power: ['time', 'power', 'cadence', 'speed'],
   cadence: ['time', 'power', 'cadence'],
   speed: ['time', 'power', 'level', 'speed'],
@@ -34,6 +36,7 @@ export type Asked = keyof typeof together;
 /** A regressor that hardly moves (logarithm of power, rpm, km/h) explains nothing, and would only widen the others. */
 const leastSpread: Readonly<Record<Effect, number>> = {
   time: 0,
+  bend: 0,
   step: 0,
   power: 0.03,
   level: 0.03,
@@ -108,8 +111,10 @@ function fitAnew(blocks: Blocks, wanted: readonly Effect[], stepAt = 0): RatioFi
   const power = blocks.own.map((watts, i) => (watts + blocks.other[i]!) / 2);
   const medianPower = medianSorted(Array.from(power).sort((a, b) => a - b));
   const level = power.map((watts) => Math.log(watts / medianPower));
+  const time = blocks.at.map((at) => (at - middle) / halfSpan);
   const columns: Readonly<Record<Effect, Float64Array>> = {
-    time: blocks.at.map((at) => (at - middle) / halfSpan),
+    time,
+    bend: time.map(bendAt),
     power: level.map((log) => Math.max(0, log)),
     step: blocks.at.map((_, i) => (i < stepAt ? 0 : 1)),
     level,
@@ -126,6 +131,11 @@ function fitAnew(blocks: Blocks, wanted: readonly Effect[], stepAt = 0): RatioFi
 
 function logRatio({ own, other }: Blocks): Float64Array {
   return own.map((watts, i) => Math.log(watts / other[i]!));
+}
+
+/** Legendre's second polynomial. */
+export function bendAt(time: number): number {
+  return (3 * time * time - 1) / 2;
 }
 
 /** One effect of the fit: coefficient, standard error, and how far it can be told from the others. */
