@@ -45,14 +45,17 @@ export function detrend(column: Float64Array): Float64Array {
   const half = settings.channelTrend / 2;
   const sums = new Float64Array(column.length + 1);
   const counts = new Int32Array(column.length + 1);
-  column.forEach((value, t) => {
+  for (let t = 0; t < column.length; t++) {
+    const value = column[t]!;
     const valid = !Number.isNaN(value);
     sums[t + 1] = sums[t]! + (valid ? value : 0);
     counts[t + 1] = counts[t]! + (valid ? 1 : 0);
-  });
-  return column.map((value, t) => {
+  }
+  const rest = new Float64Array(column.length);
+  for (let t = 0; t < column.length; t++) {
     const from = Math.max(0, t - half);
     const to = Math.min(column.length, t + half + 1);
-    return value - (sums[to]! - sums[from]!) / (counts[to]! - counts[from]!);
-  });
+    rest[t] = column[t]! - (sums[to]! - sums[from]!) / (counts[to]! - counts[from]!);
+  }
+  return rest;
 }

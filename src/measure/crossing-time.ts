@@ -24,15 +24,15 @@ export const crossingTime = defineMeasure({
     if (closed !== null) return closed;
     const blocks = blocksOf(pairSamples(all, pair), options.blockSeconds);
     const line = blocks.count < options.leastBlocks ? null : fitRatio(blocks, 'time');
-    const curve = line === null ? null : fitRatio(blocks, 'bend');
-    if (line === null || curve === null)
+    if (line === null)
       return notApplicable('too-few-blocks', { blocks: blocks.count, needed: options.leastBlocks });
     const time = effectOf(line, 'time');
     if (time === null || time.inflation > options.mostInflation) return notApplicable('cannot-separate');
     const cautious = Math.abs(time.coefficient) - time.reach;
     if (100 * Math.expm1(2 * cautious) < options.leastGrowth) return notApplicable('no-drift');
-    const crossing = crossingOf(curve, blocks, time.coefficient > 0);
-    if (crossing === null) return notApplicable('no-crossing');
+    const curve = fitRatio(blocks, 'bend');
+    const crossing = curve === null ? null : crossingOf(curve, blocks, time.coefficient > 0);
+    if (curve === null || crossing === null) return notApplicable('no-crossing');
     const race = (all.window[1] - all.window[0]) / 60;
     const minutes = (at: number) => (curve.middle + curve.halfSpan * at - all.window[0]) / 60;
     const within = (at: number) => Math.max(0, Math.min(race, minutes(at)));

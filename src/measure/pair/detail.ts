@@ -21,14 +21,16 @@ export function detailRatio(own: Float64Array, other: Float64Array, [from, to]: 
 export function detailOf(column: Float64Array, seconds: number): Float64Array {
   const half = Math.floor(seconds / 2);
   const sums = new Float64Array(column.length + 1);
-  for (let t = 0; t < column.length; t++)
-    sums[t + 1] = sums[t]! + (Number.isNaN(column[t]!) ? 0 : column[t]!);
   const gaps = new Int32Array(column.length + 1);
-  for (let t = 0; t < column.length; t++) gaps[t + 1] = gaps[t]! + (Number.isNaN(column[t]!) ? 1 : 0);
-  return column.map((value, t) => {
-    const from = t - half;
-    const to = t + half + 1;
-    if (from < 0 || to > column.length || gaps[to]! > gaps[from]!) return Number.NaN;
-    return value - (sums[to]! - sums[from]!) / (to - from);
-  });
+  for (let t = 0; t < column.length; t++) {
+    const missing = Number.isNaN(column[t]!);
+    sums[t + 1] = sums[t]! + (missing ? 0 : column[t]!);
+    gaps[t + 1] = gaps[t]! + (missing ? 1 : 0);
+  }
+  const detail = new Float64Array(column.length).fill(Number.NaN);
+  for (let t = half; t + half < column.length; t++) {
+    const [from, to] = [t - half, t + half + 1];
+    if (gaps[to] === gaps[from]) detail[t] = column[t]! - (sums[to]! - sums[from]!) / (to - from);
+  }
+  return detail;
 }

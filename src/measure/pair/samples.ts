@@ -50,20 +50,23 @@ export function pairSamples(all: Subjects, pair: AlignedSecond): PairSamples {
   for (const { kind, stretch } of all.sections) {
     if (kind === 'sprint') sprinting.fill(1, Math.max(0, stretch[0] - sprintRoom), stretch[1] + sprintRoom);
   }
-  const usable: number[] = [];
-  for (let t = all.window[0]; t < all.window[1]; t++) {
+  const [from, to] = all.window;
+  const usable = new Int32Array(Math.max(0, to - from));
+  let count = 0;
+  for (let t = from; t < to; t++) {
     const valid = own[t]! >= 0 && other[t]! >= 0;
-    if (valid && lost[t] === 0 && (own[t]! > 0 || other[t]! > 0)) usable.push(t);
+    if (valid && lost[t] === 0 && (own[t]! > 0 || other[t]! > 0)) usable[count++] = t;
   }
-  const at = Int32Array.from(usable);
+  const at = usable.slice(0, count);
   const samples: PairSamples = {
     at,
-    own: Float64Array.from(at, (t) => own[t]!),
-    other: Float64Array.from(at, (t) => other[t]!),
-    cadence: Float64Array.from(at, (t) => firstValid(ownCadence?.[t], otherCadence?.[t])),
-    speed: Float64Array.from(at, (t) => kmh * firstValid(ownSpeed?.[t], otherSpeed?.[t])),
-    sprint: Uint8Array.from(at, (t) => sprinting[t]!),
+    own: taken(at, own),
+    other: taken(at, other),
+    cadence: taken(at, ownCadence, otherCadence),
+    speed: taken(at, ownSpeed, otherSpeed, kmh),
+    sprint: new Uint8Array(count),
   };
+  for (let i = 0; i < count; i++) samples.sprint[i] = sprinting[at[i]!]!;
   kept.set(pair, samples);
   return samples;
 }
@@ -84,6 +87,12 @@ function markSilence(silent: Float64Array, going: Float64Array, lost: Uint8Array
   }
 }
 
-function firstValid(a = Number.NaN, b = Number.NaN): number {
-  return Number.isNaN(a) ? b : a;
+/** The values at some seconds, of the first column that has one there; NaN where neither has. */
+function taken(at: Int32Array, first?: Float64Array, second?: Float64Array, scale = 1): Float64Array {
+  const values = new Float64Array(at.length);
+  for (let i = 0; i < at.length; i++) {
+    const value = first?.[at[i]!] ?? Number.NaN;
+    values[i] = scale * (Number.isNaN(value) ? (second?.[at[i]!] ?? Number.NaN) : value);
+  }
+  return values;
 }
