@@ -69,7 +69,7 @@ export function submissionsOf(
 function planted(fault: Fault, drawn: Draft, random: Random, strengths: readonly StrengthName[]): Drawn[] {
   const base = withEvidence(drawn, fault.needs);
   const truth = rideOf(base);
-  const honest = realise(base, truth);
+  const past = base.history === null ? null : realise(base, truth);
   const doses = dosesOf(fault, random.fork('dose'));
   return strengths.map((strength) => {
     const dose = doses[strength];
@@ -77,7 +77,7 @@ function planted(fault: Fault, drawn: Draft, random: Random, strengths: readonly
     const same = draft.today === base.today && draft.demand === base.demand;
     const unchanged = same && draft.conditions === base.conditions && draft.random === base.random;
     const ridden = realise(draft, unchanged ? truth : undefined);
-    const submission = samePast(draft, base) ? withHistoryOf(ridden, honest) : ridden;
+    const submission = past !== null && samePast(draft, base) ? withHistoryOf(ridden, past) : ridden;
     return {
       submission: fault.after?.(submission, dose, base.random.fork('fault 0 after')) ?? submission,
       strength,
