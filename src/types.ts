@@ -133,6 +133,8 @@ export interface Recording {
   /** True: stated as indoor or virtual; false: stated as outdoor or positions present; null: unknown. */
   readonly indoors: boolean | null;
   readonly device: Device;
+  /** The power sensor, as the file lists it; absent where it does not: a head unit is not a meter. */
+  readonly meter?: Device;
   /** Clock time of each record, s, as recorded: may repeat, go back or leap. */
   readonly time: Float64Array;
   readonly channels: Columns;
@@ -459,6 +461,8 @@ export interface PastRide {
   readonly from: number;
   readonly to: number;
   readonly device: Device;
+  /** The power sensor, where the file lists it. */
+  readonly meter?: Device;
   /** Where its meter sits, as far as declared. */
   readonly place?: Place | null;
   readonly indoors: boolean | null;

@@ -49,6 +49,7 @@ function ride(value: unknown, where: string, durations: number): PastRide {
     from,
     to: number(field.to, `${where} › to`, from, 1e12),
     device: device(field.device, `${where} › device`),
+    ...(field.meter === undefined ? {} : { meter: device(field.meter, `${where} › meter`) }),
     ...(field.place === undefined
       ? {}
       : { place: optional(field.place, (place) => choice<Place>(place, `${where} › place`, places)) }),
@@ -68,6 +69,7 @@ const rideFields = [
   'to',
   'sha256',
   'device',
+  'meter',
   'place',
   'indoors',
   'controlled',

@@ -5,6 +5,7 @@ import { settings } from './settings.ts';
 
 /** What a profile remembers of one ride. The series must have power. */
 export function pastRide(series: Series, place: Place | null): PastRide {
+  const { meter } = series.recording;
   const power = series.channels.power!;
   const best = meanMaximal(power, settings.durations);
   const heartRate = series.channels.heartRate;
@@ -13,6 +14,7 @@ export function pastRide(series: Series, place: Place | null): PastRide {
     from: series.start,
     to: series.start + series.length - 1,
     device: series.recording.device,
+    ...(meter === undefined ? {} : { meter }),
     place,
     indoors: series.recording.indoors,
     bests: Array.from(best.watts, (watts) => (Number.isNaN(watts) ? null : Math.round(watts * 10) / 10)),

@@ -1,4 +1,4 @@
-import type { LeftOutFile, PastRide, Profile } from '../types.ts';
+import type { Device, LeftOutFile, PastRide, Profile } from '../types.ts';
 import { inOrder } from './duplicates.ts';
 
 /**
@@ -24,13 +24,13 @@ const block = (lines: readonly string[]) =>
 
 /** One order of fields, whatever order the object was made in. */
 function rideFields(ride: PastRide) {
-  const { sha256, from, to, device, place, indoors, bests, heartRates, controlled } = ride;
-  const { maker, product, serial } = device;
+  const { sha256, from, to, device, meter, place, indoors, bests, heartRates, controlled } = ride;
   return {
     from,
     to,
     sha256,
-    device: { maker, product, serial },
+    device: deviceFields(device),
+    meter: meter && deviceFields(meter),
     place,
     indoors,
     controlled,
@@ -38,6 +38,8 @@ function rideFields(ride: PastRide) {
     heartRates,
   };
 }
+
+const deviceFields = ({ maker, product, serial }: Device) => ({ maker, product, serial });
 
 const leftOutFields = ({ name, why, flaw, sha256 }: LeftOutFile) => ({ name, why, flaw, sha256 });
 

@@ -54,6 +54,7 @@ interface Comparison {
   readonly from: number;
   readonly best: number;
   readonly near: number;
+  readonly meters: Meters;
   /** About ln(ability). */
   readonly belief: Belief;
   readonly spread: number;
@@ -71,6 +72,10 @@ export const excessOverHistory = defineMeasure({
   id: 'excess-over-history',
   of: 'rider',
   options: spec,
+  circumstances: {
+    'meter unknown': 'not every file lists its power sensor: past rides count as measured by another meter',
+    'other meter': 'another meter measured the past rides',
+  },
   compute(all, _target, options) {
     const { history } = all;
     if (history === null) return notApplicable('no-history');
@@ -105,6 +110,7 @@ export const excessOverHistory = defineMeasure({
           spread: (100 * (allowed(most) / middle - 1)) / -normalQuantile(options.rareness),
         }),
         chance: chanceOfMaximum(most.height, correlations),
+        circumstances: most.meters === 'own' ? [] : [most.meters],
         details: {
           duration: lengthOf(most.duration),
           watts: watts(most.watts),
@@ -112,6 +118,7 @@ export const excessOverHistory = defineMeasure({
           ability: watts(middle),
           allowed: watts(allowed(most)),
           rides: rides.length,
+          days: daysOf(rides),
           windows: most.near,
           oneIn: oneIn(chanceOfMaximum(most.height, correlations)),
         },
@@ -120,6 +127,14 @@ export const excessOverHistory = defineMeasure({
     );
   },
 });
+
+/** Days from the first to the last of the rides, both counted. */
+function daysOf(rides: readonly PastRide[]): number {
+  const [first, last] = [rides.map(({ from }) => from), rides.map(({ to }) => to)];
+  return (
+    1 + Math.floor((last.reduce((a, b) => Math.max(a, b)) - first.reduce((a, b) => Math.min(a, b))) / 86_400)
+  );
+}
 
 /** A chance as "1 in": two digits are more than it is known to. */
 function oneIn(chance: number): number {
@@ -170,8 +185,29 @@ function compare(
     const chance = chanceAbove(belief, Math.log(watts), spread);
     const height = -normalQuantile(Math.min(1 - leastChance, Math.max(leastChance, chance)));
     const best = highest(rides, durations.indexOf(duration), (ride) => ride.bests);
-    return [{ duration, watts, from: race.from[k]!, best, near, belief, spread, height }];
+    return [
+      {
+        duration,
+        watts,
+        from: race.from[k]!,
+        best,
+        near,
+        meters: metersOf(groups, all),
+        belief,
+        spread,
+        height,
+      },
+    ];
   });
+}
+
+/** Who measured the past windows: the race's own meter some of them, another, or nobody knows. */
+type Meters = 'own' | 'other meter' | 'meter unknown';
+
+function metersOf(groups: readonly WindowGroup[], { primary }: Subjects): Meters {
+  if (groups.some(({ ownMeter }) => ownMeter)) return 'own';
+  const known = primary.recording.meter !== undefined && groups.every(({ meterKnown }) => meterKnown);
+  return known ? 'other meter' : 'meter unknown';
 }
 
 /** What a window must show, at least, to count as one in which the rider may have gone all out. */

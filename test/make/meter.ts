@@ -1,4 +1,4 @@
-import type { Place } from '../../src/types.ts';
+import type { Device, Place } from '../../src/types.ts';
 import { readCadence } from './meter/cadence.ts';
 import { errorOf } from './meter/error.ts';
 import { atPlace, readBalance } from './meter/place.ts';
@@ -13,6 +13,8 @@ import type { Truth } from './ride.ts';
  * each fault changes one or two fields.
  */
 export interface MeterSpec {
+  /** What tells it from other meters in a file's list of sensors. */
+  readonly serial: string;
   readonly place: Place;
   readonly sides: 1 | 2;
   /** The maker's claim, ± percent. */
@@ -97,11 +99,13 @@ export interface Signal {
   readonly cadence: Float64Array | null;
   /** Left share each second, %; null where the meter does not tell legs apart. */
   readonly balance: Float64Array | null;
+  readonly meter: Device;
 }
 
 export const workingCadence: CadenceSpec = { state: 'works', noise: 0.5, width: 1.5, hold: 1, sticky: 0.1 };
 
 export const perfectMeter: MeterSpec = {
+  serial: '1',
   place: 'crank',
   sides: 2,
   tolerancePercent: 1,
@@ -149,6 +153,7 @@ export function read(truth: Truth, spec: MeterSpec, random: Random): Signal {
     step: truth.step,
     power: told,
     cadence: readCadence(truth, spec, random.fork('cadence')),
+    meter: { maker: 'development', product: spec.place, serial: spec.serial },
     balance: readBalance(truth, spec, random.fork('balance')),
   };
 }

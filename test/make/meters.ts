@@ -28,6 +28,7 @@ export function drawMeter(
     cohort === 'within claims' ? claimedErrors(random, tolerancePercent) : fieldErrors(random, rider);
   return {
     ...perfectMeter,
+    serial: String(random.fork('serial').integer(2, 1e6)),
     place,
     sides: oneSided ? 1 : 2,
     tolerancePercent,

@@ -116,6 +116,7 @@ export function record(
     sport: 'cycling',
     indoors: truth.demand.indoors,
     device: spec.device,
+    meter: signal.meter,
     time,
     channels: columns,
     extraMeters: [],

@@ -14,6 +14,8 @@ export type Setting = 'same' | 'unknown' | 'other';
 export interface WindowGroup {
   /** Whether the race was recorded with this meter as well. */
   readonly ownMeter: boolean;
+  /** Whether their files list their power sensor. */
+  readonly meterKnown: boolean;
   readonly setting: Setting;
   readonly windows: readonly RideWindow[];
 }
@@ -39,16 +41,17 @@ export function windowGroups(
   kin: readonly Kin[],
   controlledShare: number,
 ): WindowGroup[] {
-  const groups = new Map<string, { ownMeter: boolean; setting: Setting; windows: RideWindow[] }>();
-  const raceMeter = meterKey(race.recording.device);
+  const groups = new Map<string, WindowGroup & { readonly windows: RideWindow[] }>();
+  const raceMeter = meterKey(race.recording.meter);
   for (const ride of rides) {
     const window = hardest(ride, race.start, kin, controlledShare);
     if (window === null) continue;
-    const meter = meterKey(ride.device);
+    const meter = meterKey(ride.meter);
     const setting = settingOf(ride, race);
     const key = `${setting} ${meter}`;
     const group = groups.get(key) ?? {
       ownMeter: meter !== null && meter === raceMeter,
+      meterKnown: meter !== null,
       setting,
       windows: [],
     };
@@ -86,11 +89,11 @@ function settingOf({ indoors }: PastRide, race: Series): Setting {
   return indoors === race.recording.indoors ? 'same' : 'other';
 }
 
-/** One name for one meter, as far as its files say so; null where they do not. */
-function meterKey({ maker, product, serial }: Device): string | null {
-  return maker === null && product === null && serial === null
-    ? null
-    : JSON.stringify([maker, product, serial]);
+/** One name for one meter, as far as files list their power sensor; null where they do not. */
+function meterKey(meter: Device | undefined): string | null {
+  if (meter === undefined) return null;
+  const { maker, product, serial } = meter;
+  return serial ?? (maker === null && product === null ? null : JSON.stringify([maker, product]));
 }
 
 /** The highest reading that a history holds at one duration; 0 where it holds none. */

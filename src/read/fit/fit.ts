@@ -10,7 +10,7 @@ import { type Decoded, decode, type Message } from './decode.ts';
 import type { DeveloperField, DeveloperFields } from './developer.ts';
 import { findParts, type Part } from './parts.ts';
 import { nativePower, oddPowerTypes } from './power.ts';
-import { deviceOf, lapsOf, pausesOf, sportWords, totalsOf } from './summary.ts';
+import { deviceOf, lapsOf, meterOf, pausesOf, sportWords, totalsOf } from './summary.ts';
 
 /**
  * Reads a FIT file. Strict first: header, sizes, framing and checksum of each chained part are checked, and
@@ -34,11 +34,13 @@ export function readFit(bytes: Uint8Array): Parsed {
     meters: developerMeters(records, developerFields),
   });
   const words = sportWords(decoded);
+  const meter = meterOf(decoded);
   return {
     ...columns,
     sport: sportOf(words),
     indoors: indoorsOf(words, records.some(hasPosition)),
     device: deviceOf(decoded),
+    ...(meter === null ? {} : { meter }),
     balanceSide: balance.side,
     pauses: pausesOf(decoded.events),
     laps: lapsOf(decoded.laps),

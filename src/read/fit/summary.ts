@@ -27,6 +27,28 @@ export function deviceOf(decoded: Decoded): Device {
   };
 }
 
+/**
+ * The power sensor by its own device_info (device type 11 of ANT+, bike_power): null where the file lists
+ * none, or two that are not the same.
+ */
+export function meterOf(decoded: Decoded): Device | null {
+  const infos = decoded.deviceInfos.filter(
+    ({ device_type: type, source_type: source }) =>
+      type === 'bike_power' || (type === 11 && source !== 'local'),
+  );
+  const first = (info: Message, ...names: string[]) =>
+    names.map((name) => shortName(info[name])).find((value) => value !== null) ?? null;
+  const meters = infos.map((info) => ({
+    maker: first(info, 'manufacturer'),
+    product: first(info, 'product_name', 'product'),
+    serial: first(info, 'serial_number', 'ant_id', 'ant_device_number'),
+  }));
+  const known = meters.filter(({ serial }) => serial !== null);
+  const said = known.length > 0 ? known : meters;
+  const one = said.find(({ maker, product }) => maker !== null || product !== null) ?? said[0];
+  return one === undefined || said.some(({ serial }) => serial !== one.serial) ? null : one;
+}
+
 /** "cycling indoor_cycling …": all that the file says of its sport, cycling first where a ride is among several. */
 export function sportWords(decoded: Decoded): string | null {
   const said = [...decoded.sessions, ...decoded.sports]

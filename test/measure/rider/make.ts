@@ -3,8 +3,9 @@ import type { History, PastRide, Subjects } from '../../../src/types.ts';
 import { Random } from '../../make/random.ts';
 import { alone, recordingOf, seriesOf, start } from '../series.ts';
 
-export const device = { maker: 'maker', product: 'meter', serial: '7' };
-const otherDevice = { maker: 'maker', product: 'meter', serial: '8' };
+export const device = { maker: 'maker', product: 'head unit', serial: '3' };
+export const meter = { maker: 'maker', product: 'meter', serial: '7' };
+const otherMeter = { maker: 'maker', product: 'meter', serial: '8' };
 
 /** Mean all-out power (W) of the invented rider: CP 280 W, W′ 18 kJ, Pmax 1050 W, tiring in long efforts. */
 export function allOut(seconds: number): number {
@@ -41,7 +42,8 @@ export function pastRides(seed: string, wish: HistoryWish): PastRide[] {
       sha256: (k + 1).toString(16).padStart(64, '0'),
       from: to - 5400,
       to,
-      device: wish.gain === undefined ? device : otherDevice,
+      device,
+      meter: wish.gain === undefined ? meter : otherMeter,
       indoors: wish.indoors ?? true,
       bests: settings.durations.map((d, i) =>
         d > 5400 ? null : allOut(d) * form * (wish.gain ?? 1) * Math.exp(-short[i]!),
@@ -65,7 +67,7 @@ export function race(factor: number, rides: readonly PastRide[] | null, heartRat
     Math.max(0, (i >= 600 && i < 1800 ? effort : 150) * (1 + 0.06 * random.normal())),
   );
   const columns = { power, heartRate: power.map((_, i) => (i >= 600 && i < 1800 ? heartRate : 120)) };
-  const recording = recordingOf(columns, { device, indoors: true });
+  const recording = recordingOf(columns, { device, meter, indoors: true });
   const all = alone(seriesOf(columns, { recording }), {}, [300, 2100]);
   return { ...all, history: rides === null ? null : historyOf(rides) };
 }
