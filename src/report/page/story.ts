@@ -1,4 +1,11 @@
-import type { DeviceFacts, Report, ReportRecording, ReportSection, Subject } from '../../types.ts';
+import type {
+  DeviceFacts,
+  Report,
+  ReportRecording,
+  ReportSection,
+  SectionKind,
+  Subject,
+} from '../../types.ts';
 import { html, type Markup } from '../markup.ts';
 import { channelNames, formatNames, placeNames, sectionNames } from '../words/names.ts';
 import { clock, counted, duration, quantity, range, span } from '../words/number.ts';
@@ -84,11 +91,14 @@ function history({ submission: { history } }: Report): Markup | null {
 /** More sections than these are counted; all of them stand in the JSON. */
 const mostSections = 60;
 
+/** Every ride has these: there is nothing in counting them. */
+const everyRide: readonly SectionKind[] = ['first third', 'last third'];
+
 /** Where the meters agree and where not: every section with its power and the differences in it. */
 function sections(report: Report): Markup | null {
   const { sections: all } = report;
   if (all.length === 0) return null;
-  const kinds = [...new Set(all.map((section) => section.kind))];
+  const kinds = [...new Set(all.map((section) => section.kind))].filter((kind) => !everyRide.includes(kind));
   const counts = kinds.map((kind) => {
     const [one, many] = sectionNames[kind];
     return counted(all.filter((section) => section.kind === kind).length, one, many);
@@ -110,7 +120,7 @@ function sections(report: Report): Markup | null {
   );
   return part(
     'Sections found in the ride',
-    html`<p>${plain(capital(list(counts)))}.</p><details><summary>Each section</summary>${shown}</details>`,
+    html`${counts.length > 0 && html`<p>${plain(capital(list(counts)))}.</p>`}<details><summary>Each section</summary>${shown}</details>`,
   );
 }
 

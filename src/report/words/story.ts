@@ -112,6 +112,9 @@ export function alignmentSaid(alignment: Alignment): string {
   return `${alignment.secure ? 'Secure' : 'Not secure'}: ${alignments[alignment.reason]}.`;
 }
 
+/** No more than anyone reads of a number that is sure to a few per cent at best. */
+const whole = (value: number) => number(Math.round(value));
+
 /** The evidence for an alignment, one fact a line: what it is, and its number. */
 export function alignmentFacts(alignment: Alignment): readonly (readonly [what: string, value: string])[] {
   const facts: [string, string][] = [];
@@ -128,7 +131,7 @@ export function alignmentFacts(alignment: Alignment): readonly (readonly [what: 
   if (driftPpm !== null) {
     facts.push([
       'Clocks run apart by',
-      `${number(driftPpm.value)} parts in a million (${number(driftPpm.low)} to ${number(driftPpm.high)})`,
+      `${whole(driftPpm.value)} parts in a million (${whole(driftPpm.low)} to ${whole(driftPpm.high)})`,
     ]);
   }
   if (alignment.segments.length > 1)
@@ -136,7 +139,7 @@ export function alignmentFacts(alignment: Alignment): readonly (readonly [what: 
   facts.push(['Recorded by both', quantity(alignment.coverage, 'share')]);
   facts.push(['Agreement of fast changes at this offset', figure(alignment.peak, 'r')]);
   facts.push(['Highest agreement that chance reaches', figure(alignment.surrogatePeak, 'r')]);
-  facts.push(['Lead over every other offset (log-likelihood)', number(alignment.margin)]);
+  facts.push(['Lead over every other offset (log-likelihood)', whole(alignment.margin)]);
   facts.push(['Where the second’s power comes from', origins[alignment.origin]]);
   if (alignment.sameAs !== null)
     facts.push(['A further opinion', 'no: an earlier second recording shows the same sensor']);
@@ -144,7 +147,7 @@ export function alignmentFacts(alignment: Alignment): readonly (readonly [what: 
     const { left, gain, dynamics } = alignment.originEvidence;
     facts.push(['Its fast detail that the primary does not explain', quantity(left, 'share')]);
     facts.push(['Its gain over the primary', figure(gain, 'ratio')]);
-    facts.push(['Misfit where power moves fast, over that where it hardly moves', number(dynamics)]);
+    facts.push(['Misfit where power moves fast, over that where it hardly moves', figure(dynamics, 'ratio')]);
   }
   facts.push(['Agreement second by second', figure(alignment.correlation, 'r')]);
   for (const { channel, lag, correlation } of alignment.byChannel) {
