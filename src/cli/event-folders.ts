@@ -1,4 +1,4 @@
-import { mkdir, readdir, rm, rmdir } from 'node:fs/promises';
+import { mkdir, readdir, rm, rmdir, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { marksFile, recordFile, reportFolder } from '../event/record.ts';
 import { whyUnwritable } from '../files/index.ts';
@@ -14,9 +14,23 @@ const isOurs = (name: string) =>
 /** Makes a folder that is written to. @throws Problem `file-unwritable` */
 export async function makeFolder(folder: string, shown: string): Promise<void> {
   try {
-    await mkdir(folder, { recursive: true });
+    await make(folder);
   } catch (error) {
     throw whyUnwritable(error, shown);
+  }
+}
+
+/** One folder after another: making them all by one call does not say that a disk can only be read. */
+async function make(folder: string): Promise<void> {
+  try {
+    await mkdir(folder);
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === 'EEXIST' && (await stat(folder)).isDirectory()) return;
+    const above = path.dirname(folder);
+    if (code !== 'ENOENT' || above === folder) throw error;
+    await make(above);
+    await make(folder);
   }
 }
 

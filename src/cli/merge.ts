@@ -2,8 +2,10 @@ import { cp } from 'node:fs/promises';
 import path from 'node:path';
 import { Command, Option } from 'commander';
 import { joinParts } from '../event/parts.ts';
+import { reportFolder } from '../event/record.ts';
 import { crossChecks, recordHead } from '../event.ts';
 import { whyUnwritable } from '../files/index.ts';
+import { Problem } from '../problem.ts';
 import type { EventRecord, EventRow } from '../types.ts';
 import { eventStatus, tell, tellGone } from './event.ts';
 import { makeFolder, removeOthers } from './event-folders.ts';
@@ -60,6 +62,7 @@ export function mergeCommand(io: Io, done: (status: number) => void): Command {
 }
 
 async function run(io: Io, named: string, parts: readonly string[], given: MergeOptions): Promise<number> {
+  refuseOver(io, parts, given.out);
   const event = await eventGiven(io, named, given);
   const earlier = await earlierGiven(io, given.earlier ?? []);
   const before = given.since === undefined ? null : await recordIn(io, given.since);
@@ -87,14 +90,27 @@ async function run(io: Io, named: string, parts: readonly string[], given: Merge
   return eventStatus(record, given.failOn);
 }
 
+/** Also what a part keeps of submissions that could not be audited, so that the next run finds all of it. */
 async function copyReports(from: string, to: string, rows: readonly EventRow[]): Promise<void> {
-  for (const { report } of rows) {
-    if (report === null) continue;
-    const parts = report.split('/');
+  for (const { number, report } of rows) {
+    const parts = reportFolder(number).split('/');
     try {
       await cp(path.join(from, ...parts), path.join(to, ...parts), { recursive: true });
     } catch (error) {
-      throw whyUnwritable(error, path.join(to, ...parts));
+      const { code } = error as NodeJS.ErrnoException;
+      if (code !== 'ENOENT' || report !== null) throw whyUnwritable(error, path.join(to, ...parts));
     }
   }
+}
+
+/** A part is left as it is: what goes wrong then costs nothing. */
+function refuseOver(io: Io, parts: readonly string[], out: string): void {
+  const same = parts.find((part) => path.resolve(io.cwd, part) === path.resolve(io.cwd, out));
+  if (same === undefined) return;
+  throw new Problem({
+    code: 'usage',
+    what: 'the whole would be written over a part',
+    where: same,
+    hint: 'Name another folder with --out',
+  });
 }

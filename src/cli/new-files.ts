@@ -178,6 +178,7 @@ No computer decides about you: the program asks questions, people decide.
 
 /** Two parts: more are a number in two places. The tool is checked out at a reviewed commit, nothing is installed. */
 const workflow = `# Audits an event of this PRIVATE repository. Reports are redacted; nothing fails the job.
+# It sees what is committed: recordings only where .gitignore lets them in, which every rider must have agreed to.
 name: audit
 on:
   workflow_dispatch:
@@ -206,13 +207,12 @@ jobs:
           ref: COMMIT # the full digest of the commit that you reviewed
           path: .wattassay
           persist-credentials: false
-      - uses: actions/setup-node@820762786026740c76f36085b0efc47a31fe5020 # v7.0.0
+      - uses: ./.wattassay
         with:
-          node-version: 24
-      - run: node .wattassay/dist/cli.js event "$EVENT" --out "part-$PART" --part "$PART/2" --redact --fail-on never
-        env:
-          EVENT: \${{ inputs.event }}
-          PART: \${{ matrix.part }}
+          event: \${{ inputs.event }}
+          changed-only: false
+          part: \${{ matrix.part }}/2
+          report-folder: part-\${{ matrix.part }}
       - uses: actions/upload-artifact@bbbca2ddaa5d8feaa63e36b76fdaad77386f024f # v7.0.0
         with:
           name: part-\${{ matrix.part }}

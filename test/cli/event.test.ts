@@ -15,6 +15,7 @@ import {
 import path from 'node:path';
 import process from 'node:process';
 import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
 import { isRoot, onWindows, scratch } from '../files/scratch.ts';
 import { zip } from '../read/zip-bytes.ts';
 import { run, sample } from './run.ts';
@@ -71,12 +72,12 @@ describe('event', () => {
   });
 
   it('makes the same bytes of a whole event and of its merged parts', async () => {
-    const event = eventOf(['2', '11', '26', '30']);
+    const event = eventOf(['2', '11', '26', '30', '44']);
     const at = (name: string) => path.join(event, name);
     await run(['event', event, '--out', at('whole')]);
     await run(['event', event, '--out', at('one'), '--part', '1/2']);
     await run(['event', event, '--out', at('two'), '--part', '2/2']);
-    expect(record(at('one')).rows).toHaveLength(2);
+    expect([record(at('one')).rows.length, record(at('two')).rows.length].sort()).toEqual([2, 3]);
     const merged = await run(['merge', event, at('two'), at('one'), '--out', at('merged')]);
     expect(merged.status).toBe(1);
     expect(contents(at('merged'))).toEqual(contents(at('whole')));
@@ -93,6 +94,10 @@ describe('event', () => {
     await run(['event', event, '--out', at('whole')]);
     const merge = (...parts: string[]) => run(['merge', event, ...parts.map(at), '--out', at('merged')]);
     expect(await merge('one')).toMatchObject({ status: 2, err: expect.stringContaining('missing: 2') });
+    expect(await run(['merge', event, at('one'), at('two'), '--out', at('two')])).toMatchObject({
+      status: 2,
+      err: expect.stringContaining('over a part'),
+    });
     expect(await merge('one', 'one', 'two')).toMatchObject({
       status: 2,
       err: expect.stringContaining('there twice'),
@@ -408,13 +413,29 @@ describe('decide and case', () => {
 });
 
 describe('new', () => {
+  it('gives the action what it knows, and all that it requires', async () => {
+    const folder = path.join(scratch(), 'our-series');
+    await run(['new', folder]);
+    const read = (...place: string[]) => parse(readFileSync(path.join(...place), 'utf8'));
+    const { inputs } = read('action.yml') as { inputs: Record<string, { required?: boolean }> };
+    const { jobs } = read(folder, '.github', 'workflows', 'audit.yml') as {
+      jobs: Record<string, { steps: { uses?: string; with?: object }[] }>;
+    };
+    const steps = Object.values(jobs).flatMap(({ steps: all }) => all);
+    const given = steps.filter(({ uses }) => uses === './.wattassay').map((step) => Object.keys(step.with!));
+    expect(given).toHaveLength(1);
+    expect(Object.keys(inputs)).toEqual(expect.arrayContaining(given[0]!));
+    const required = Object.keys(inputs).filter((name) => inputs[name]!.required === true);
+    expect(given[0]).toEqual(expect.arrayContaining(required));
+  });
+
   it('lays out a repository that audits as it stands, and overwrites nothing', async () => {
     const folder = path.join(scratch(), 'our-series');
     expect(await run(['new', folder])).toMatchObject({ status: 0 });
     expect(readFileSync(path.join(folder, 'README.md'), 'utf8')).toContain('Keep this repository private');
     const workflow = readFileSync(path.join(folder, '.github', 'workflows', 'audit.yml'), 'utf8');
     const uses = [...workflow.matchAll(/uses: (\S+)/g)].map((match) => match[1]!);
-    expect(uses.filter((name) => !/@[0-9a-f]{40}$/.test(name))).toEqual([]);
+    expect(uses.filter((name) => !/^\.\/|@[0-9a-f]{40}$/.test(name))).toEqual([]);
     expect(workflow).not.toMatch(/run:.*\$\{\{/);
     expect(await run(['rules', 'check', path.join(folder, 'rules')])).toMatchObject({ status: 0 });
     cpSync(sample('riders', '5'), path.join(folder, 'events/round-1/submissions/5'), { recursive: true });
