@@ -3,6 +3,7 @@ import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Report } from '../../src/types.ts';
 import { scratch } from '../files/scratch.ts';
+import { zip } from '../read/zip-bytes.ts';
 import { payloads } from '../report/payloads.ts';
 import { pairOf, run, sample } from './run.ts';
 
@@ -44,6 +45,19 @@ describe('verify', () => {
     expect(out).toBe(
       'The same to the byte: 4\u00a0files and the rules “shipped”, found by checksum, give this report again.\n',
     );
+    expect(status).toBe(0);
+  });
+
+  it('finds recordings in a ZIP', async () => {
+    const { cwd } = await written('14');
+    const members = ['primary.fit', 'second.fit'].map((name) => ({
+      name: `14/${name}`,
+      bytes: new Uint8Array(readFileSync(sample('riders', '14', name))),
+    }));
+    writeFileSync(path.join(cwd, 'handed-in.zip'), zip(members));
+    const facts = [sample('riders', '14', 'rider.json'), sample('race.json')];
+    const { status, out } = await run(['verify', 'report.json', 'handed-in.zip', ...facts], { cwd });
+    expect(out).toMatch(/^The same to the byte/);
     expect(status).toBe(0);
   });
 

@@ -33,6 +33,20 @@ describe('massShortfall', () => {
     expect(measuredOf(massShortfall, id, climbing(70 / 0.88)).value).toBeCloseTo(12, 0);
     expect(measuredOf(massShortfall, id, climbing(65)).value).toBeLessThan(-6);
   });
+  it('shows the mass of every climb beside the declared one', () => {
+    const got = measuredOf(massShortfall, id, climbing(80));
+    const [chart] = got.charts;
+    if (chart?.kind !== 'climbs') throw new Error('no chart of the climbs');
+    expect(chart.declared).toBe(80);
+    expect(chart.climbs).toHaveLength(got.count);
+    for (const { kg, watts, at } of chart.climbs) {
+      expect(Math.abs(kg - 70)).toBeLessThan(3);
+      expect(watts).toBeGreaterThan(100);
+      expect(at % 30).toBe(0);
+    }
+    // The finding's number is the chart's, in per cent of the declared mass.
+    expect(100 * (1 - chart.implied.kg / chart.declared)).toBeCloseTo(got.value, 1);
+  });
   it('takes the declared tolerance and place of the meter into account', () => {
     const all = climbing(70);
     const devices = [{ name: 'primary', place: 'trainer', sides: 2, tolerancePercent: 1 }] as const;
