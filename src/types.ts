@@ -1336,8 +1336,10 @@ export interface PlateausChart {
 export interface AveragingChart {
   readonly kind: 'averaging';
   readonly id: string;
-  /** Correlation of the second differences of power at lags of 1, 2, … s; a dip marks the averaging. */
+  /** Correlation of the second differences of power at lags of 1, 2, … s: a plain mean dips. Empty for others. */
   readonly correlation: readonly number[];
+  /** How far neighbouring means over each span lie apart, W. */
+  readonly scatter: readonly { readonly span: number; readonly watts: number }[];
   /** Seconds of averaging found. */
   readonly seconds: number;
   /** A typical minute of the ride as recorded, from its first second. */

@@ -64,25 +64,21 @@ export const averagingSeconds = defineMeasure({
       charts:
         found.correlation === null
           ? []
-          : [
-              chart(
-                `averaging:${subjectOf(all, recording)}`,
-                power,
-                stretch,
-                found.correlation,
-                found.seconds,
-              ),
-            ],
+          : [chart(`averaging:${subjectOf(all, recording)}`, power, stretch, found, found.correlation)],
     });
   },
 });
+
+const plainMean = 'plain mean';
+const weightedMean = 'weighted mean';
 
 interface Estimate {
   readonly seconds: number;
   readonly low: number;
   readonly high: number;
   readonly count: number;
-  readonly averaging: string;
+  readonly averaging: typeof plainMean | typeof weightedMean;
+  readonly scatter: AveragingChart['scatter'];
   /** Of second differences; null where there is hardly any averaging. */
   readonly correlation: Float64Array | null;
 }
@@ -117,7 +113,7 @@ function estimate(power: Float64Array, options: Options): Estimate | null {
   if (scatter.pairs < options.minimumSeconds) return null;
   const pedalling = { exponent: options.exponent, spread: options.exponentSpread };
   const plain = fitAveraging(scatter.ratios, 'plain', pedalling);
-  const told = { count: scatter.pairs, averaging: 'weighted mean' };
+  const told = { count: scatter.pairs, averaging: weightedMean, scatter: scatter.means } as const;
   if (plain.seconds < options.plainFrom) return { ...plain, ...told, correlation: null };
   const correlation = bendCorrelation(power, options);
   const dip = lagOfDip(correlation, options.dip);
@@ -126,7 +122,7 @@ function estimate(power: Float64Array, options: Options): Estimate | null {
   const least = Math.min(plain.low, options.scatterTells);
   const agrees = least <= dip * options.dipAgreement && plain.high >= dip / options.dipAgreement;
   if (!agrees) return { ...plain, ...told, correlation };
-  return { seconds: dip, low: dip - 0.5, high: dip + 0.5, ...told, averaging: 'plain mean', correlation };
+  return { seconds: dip, low: dip - 0.5, high: dip + 0.5, ...told, averaging: plainMean, correlation };
 }
 
 interface Options {
@@ -167,15 +163,17 @@ function usable({ at, power }: Records, options: Options): Float64Array {
 function scatterOf(power: Float64Array, { spans, stepFactor, modelError }: Options) {
   let short = deviation(power, spans[0]!);
   const { pairs } = short;
+  const means = [{ span: spans[0]!, watts: short.whole }];
   const ratios = spans.map((span): ScatterRatio => {
     const long = deviation(power, 2 * span, stepFactor * short.whole);
     const ratioOf = (a: number, b: number) => (b === 0 ? 1 : a / b);
     const without = short.without.map((one, block) => ratioOf(one, long.without[block]!));
     const ratio = ratioOf(short.whole, long.whole);
+    means.push({ span: 2 * span, watts: long.whole });
     short = long;
     return { span, ratio, error: Math.hypot(jackknifeError(without), modelError) };
   });
-  return { pairs, ratios };
+  return { pairs, ratios, means };
 }
 
 /** The lag at which second differences are undone most, if by enough. */
@@ -201,20 +199,25 @@ function bendCorrelation(power: Float64Array, { clip, longestSeconds }: Options)
   return covariance.map((value) => (variance > 0 ? value / variance : 0));
 }
 
-/** A minute from the middle of the stretch, from where power flows, and the correlations. */
+/**
+ * A minute from the middle of the stretch, from where power flows, and what the averaging shows itself by:
+ * the correlations of a plain mean, the scatter of any.
+ */
 function chart(
   id: string,
   power: Float64Array,
   [start, end]: Stretch,
+  { seconds, averaging, scatter }: Estimate,
   correlation: Float64Array,
-  seconds: number,
 ): AveragingChart {
   let from = (start + end) >> 1;
   while (from < end - 60 && Number.isNaN(power[from]!)) from++;
+  const shown = averaging === plainMean ? correlation.subarray(1) : [];
   return {
     kind: 'averaging',
     id,
-    correlation: Array.from(correlation.subarray(1), (r) => Math.round(r * 1000) / 1000),
+    correlation: Array.from(shown, (r) => Math.round(r * 1000) / 1000),
+    scatter: scatter.map(({ span, watts }) => ({ span, watts: Math.round(watts * 10) / 10 })),
     seconds,
     from,
     power: readings(power, from, from + 60),

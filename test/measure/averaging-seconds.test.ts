@@ -70,6 +70,14 @@ test('the chart dips at the seconds of averaging', () => {
   expect(chart.correlation.indexOf(Math.min(...chart.correlation)) + 1).toBe(10);
 });
 
+test('the chart of a weighted mean, which leaves no dip, shows its short means scatter less', () => {
+  const chart = of(weighted(10)).charts[0]!;
+  if (chart.kind !== 'averaging') throw new Error(chart.kind);
+  expect(chart.correlation).toEqual([]);
+  expect(chart.scatter.map(({ span }) => span)).toEqual([2, 4, 8, 16]);
+  expect(chart.scatter[0]!.watts).toBeLessThan(0.5 * chart.scatter[3]!.watts);
+});
+
 test('a recorder that leaves seconds out cannot be asked', () => {
   const sparse = seriesOf({ power: whole(raw) });
   for (let i = 0; i < sparse.length; i++) if (i % 4 > 0) sparse.state[i] = SecondState.bridged;

@@ -364,6 +364,12 @@ export function makeCharts(seconds: number): readonly Chart[] {
       kind: 'averaging',
       id: 'averaging',
       correlation: [-0.5, -0.1, 0.02, 0.01, -0.42, 0.03, 0, 0.01, -0.02, 0.01],
+      scatter: [
+        { span: 2, watts: 4.1 },
+        { span: 4, watts: 7.3 },
+        { span: 8, watts: 11.6 },
+        { span: 16, watts: 12.9 },
+      ],
       seconds: 5,
       from: 700,
       power: slice(700, 60),
