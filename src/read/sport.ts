@@ -3,6 +3,9 @@
  * "indoor_cycling", "virtual_activity") and their own ("Indoor Ride").
  */
 const sports: readonly (readonly [string, RegExp])[] = [
+  // Before cycling: e_biking, and cycling whose sub-sport is e_bike_fitness or e_bike_mountain (FIT Profile).
+  ['e-biking', /\be[_ -]?bik|electric/],
+  ['motorcycling', /motor/],
   ['cycling', /cycl|bik|\bride|virtual_?ride|spin/],
   ['running', /run|treadmill/],
   ['walking', /walk|hik/],

@@ -8,17 +8,20 @@ import path from 'node:path';
 import process from 'node:process';
 import FitParser from 'fit-file-parser';
 import { audit, type Stage } from '../../src/audit.ts';
+import { logSpacedDurations, meanMaximal } from '../../src/math/mean-maximal.ts';
+import { compileProfile } from '../../src/profile.ts';
 import { renderCsv } from '../../src/report/csv.ts';
 import { renderHtml } from '../../src/report/html.ts';
 import { renderJson } from '../../src/report/json.ts';
 import { renderText } from '../../src/report/text.ts';
 import { ruleSet } from '../../src/rules.ts';
-import type { Report } from '../../src/types.ts';
-import { type OnDisk, writePair } from './files.ts';
+import type { Profile, Report } from '../../src/types.ts';
+import { type OnDisk, pastFiles, writePair } from './files.ts';
 import { runProcess } from './process.ts';
 
 const rounds = 15;
 const coldRounds = 7;
+const historyRounds = 3;
 
 async function inProcess(pair: OnDisk): Promise<void> {
   const { decode, whole, stages, report } = await compare(pair);
@@ -43,6 +46,50 @@ async function growth(hour: OnDisk, long: OnDisk): Promise<void> {
   heading('From 1 h to 8 h');
   row('strict decoding', ms(eight.decode), `${ratio(eight.decode, short.decode)} of 1 h; linear is 8`);
   row('audit', ms(eight.whole), `${ratio(eight.whole, short.whole)} of 1 h`);
+}
+
+/** What a history costs: compiled for the first time, and again when its files are known. */
+async function history(): Promise<void> {
+  const files = pastFiles(200);
+  const measured = async (work: () => unknown) => {
+    const from = performance.now();
+    await work();
+    return performance.now() - from;
+  };
+  const yardstick = () => {
+    for (const { bytes } of files) decodeStrictly(bytes);
+  };
+  await measured(yardstick);
+  const rows: { decode: number; first: number; again: number }[] = [];
+  for (let round = 0; round < historyRounds; round++) {
+    const decode = await measured(yardstick);
+    let previous: Profile | undefined;
+    const first = await measured(async () => {
+      previous = await compileProfile(files);
+    });
+    const again = await measured(() => compileProfile(files, { previous: previous! }));
+    rows.push({ decode, first, again });
+  }
+  const middle = (of: keyof (typeof rows)[number]) => median(rows.map((row) => row[of]));
+  heading('A history of 200 rides of 1 h');
+  row('strict decoding of all files', ms(middle('decode')));
+  row('compiled', ms(middle('first')), `${ratio(middle('first'), middle('decode'))} of decoding`);
+  row(
+    'compiled again, nothing new',
+    ms(middle('again')),
+    `${ratio(middle('again'), middle('decode'))} of decoding`,
+  );
+}
+
+/** Best mean powers at every log-spaced duration, beside one pass over the samples. */
+async function meanMaximalPower(): Promise<void> {
+  const power = Float64Array.from({ length: 8 * 3600 }, (_, i) => 200 + ((i * 7919) % 101));
+  const durations = logSpacedDurations(power.length, 10);
+  const { time: pass } = await timed(() => String(meanMaximal(power, [1]).watts[0]));
+  const { time: all } = await timed(() => String(meanMaximal(power, durations).watts[0]));
+  heading('Mean-maximal power of 8 h');
+  row('one duration', ms(pass));
+  row(`${durations.length} durations, 1 s to 8 h`, ms(all), `${ratio(all, pass)} of one`);
 }
 
 /** Decoding and audit in turn, so that both meet the same machine. */
@@ -161,6 +208,8 @@ try {
   process.stdout.write(`Node ${process.version}, medians of ${rounds} (processes: ${coldRounds})\n`);
   await inProcess(pair);
   await growth(hour, long);
+  await meanMaximalPower();
+  await history();
   cold(pair);
 } finally {
   rmSync(folder, { recursive: true, force: true });

@@ -1,5 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import type { NamedBytes } from '../../src/types.ts';
 import { writeFit } from '../make/fit-writer.ts';
 import { drawSubmission } from '../make/index.ts';
 
@@ -9,6 +10,18 @@ export interface OnDisk {
   readonly second: string;
   readonly rider: string;
   readonly race: string;
+}
+
+/** Past rides of an hour as files, each with its own content: a few rides are simulated, the rest shifted by days. */
+export function pastFiles(count: number): NamedBytes[] {
+  const simulated = [1, 2, 3, 4].map(
+    (k) => drawSubmission(`bench past ${k}`, { kind: 'bunch race', minutes: 60, seconds: 0 }).primary,
+  );
+  return Array.from({ length: count }, (_, k) => {
+    const ride = simulated[k % simulated.length]!;
+    const time = ride.time.map((clock) => clock - 86_400 * k);
+    return { name: `${k}.fit`, bytes: writeFit({ ...ride, time, pauses: [], laps: [] }) };
+  });
 }
 
 /** An honest pair of the given length, the same bytes at every run. */

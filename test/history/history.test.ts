@@ -50,7 +50,7 @@ describe('sifting', () => {
   it('takes cycling, whatever it is called, but no motor and no other sport', () => {
     for (const sport of [null, 'cycling', 'biking', 'virtual ride', 'indoor_cycling'])
       expect(unfit(recordingOf({ power }, 3600, { sport }))).toBeNull();
-    for (const sport of ['running', 'rowing', 'e_biking', 'ebike'])
+    for (const sport of ['running', 'rowing', 'e-biking', 'e_biking', 'ebike'])
       expect(unfit(recordingOf({ power }, 3600, { sport }))).toBe('other sport');
   });
   it('leaves out rides without power or hardly any', () => {
