@@ -38,7 +38,8 @@ export function setPointsOf(all: Subjects, pairs: readonly AlignedSecond[]): Set
     const target = levelIn(steadiest, block);
     if (target === null) return [];
     const before = blocks[i - 1];
-    const step = before !== undefined && block.stretch[0] - before.stretch[1] <= longestStep ? before : null;
+    const step =
+      before !== undefined && block.stretch[0] - before.stretch[1] <= longestBetween ? before : null;
     return [
       {
         stretch: block.stretch,
@@ -124,14 +125,16 @@ function channelIn(
   return channel === 'speed' ? roundTo(kmh * mean(values), 'km/h') : roundTo(mean(values), 'rpm');
 }
 
-/** Seconds between two blocks in which a step may lie, and longest ramp that is tried. */
-const longestStep = 30;
+/** Longest ramp (s) that still counts as a step, and seconds that may lie between its two blocks. */
+const longestStep = 20;
+const longestBetween = 10;
 /** Least step, as a share: smaller ones drown in the unevenness of legs. */
 const leastStep = 0.2;
 
 /**
  * Seconds from 10 to 90 % of the step between two blocks: eight tenths of the straight ramp that fits best,
- * by least squares over every start and length. Null where there is no step to speak of.
+ * by least squares over every start and length. Null where there is no step to speak of, or none that is over
+ * within `longestStep`.
  */
 function riseTime(power: Float64Array, before: Section, after: Section): number | null {
   const from = settled(power, before);
@@ -143,7 +146,7 @@ function riseTime(power: Float64Array, before: Section, after: Section): number 
   const last = after.stretch[0] + longestStep;
   let best = { squares: Number.POSITIVE_INFINITY, length: 0 };
   for (let start = first; start <= after.stretch[0] + settling; start++) {
-    for (let length = 0; length <= longestStep; length++) {
+    for (let length = 0; length <= longestStep + 1; length++) {
       let squares = 0;
       for (let t = first; t < Math.min(last, after.stretch[1]) && squares < best.squares; t++) {
         const share = length === 0 ? Number(t >= start) : Math.min(1, Math.max(0, (t - start) / length));
@@ -153,7 +156,7 @@ function riseTime(power: Float64Array, before: Section, after: Section): number 
       if (squares < best.squares) best = { squares, length };
     }
   }
-  return roundTo(0.8 * best.length, 's');
+  return best.length > longestStep ? null : roundTo(0.8 * best.length, 's');
 }
 
 /** Fewest blocks that a change with cadence or speed is told from, and least standard deviation of either. */

@@ -51,13 +51,15 @@ describe('set-point blocks', () => {
         const share = Math.min(1, Math.max(0, (t - 300) / seconds));
         return 150 + 100 * share + 3 * Math.sin(t) + 2 * Math.cos(2.3 * t);
       });
-    const all = of({ primary: step(10), second: step(20) });
+    const all = of({ primary: step(8), second: step(16) });
     const { blocks } = setPointsOf(all, all.seconds)!;
     const rises = blocks.at(-1)!.meters.map(({ rise }) => rise!);
-    expect(rises[0]!).toBeGreaterThan(6);
-    expect(rises[0]!).toBeLessThan(10);
-    expect(rises[1]!).toBeGreaterThan(14);
-    expect(rises[1]!).toBeLessThan(18);
+    expect(rises[0]!).toBeGreaterThan(5);
+    expect(rises[0]!).toBeLessThan(8);
+    expect(rises[1]!).toBeGreaterThan(11);
+    expect(rises[1]!).toBeLessThan(15);
+    const ramp = of({ primary: step(10), second: step(60) });
+    expect(setPointsOf(ramp, ramp.seconds)!.blocks[1]!.meters[1]!.rise).toBeNull();
     expect(blocks[0]!.meters.map(({ rise }) => rise)).toEqual([null, null]);
   });
 
@@ -88,7 +90,7 @@ function of({ primary, second }: { primary: Float64Array; second: Float64Array }
     seconds: [{ subject: 'pair:0', series: series(second) } as unknown as AlignedSecond],
     sections: [
       { kind: 'set-point block', stretch: [0, 300] },
-      { kind: 'set-point block', stretch: [Math.min(325, length - 70), length] },
+      { kind: 'set-point block', stretch: [Math.min(310, length - 70), length] },
     ],
     window: [0, length],
     rider: {},
