@@ -38,12 +38,15 @@ in it, tell the riders.
 
 1. Put each rider's files into a folder that begins with the rider's number, or put the number first in the names:
    \`events/round-1/submissions/17/primary.fit\` and \`second.fit\`.
-2. \`wattassay event events/round-1 --check\` says what is missing or doubtful, with the fix, and audits nothing.
-3. \`wattassay event events/round-1 --out audited/round-1\` audits. Open \`audited/round-1/overview.html\`.
+2. \`wattassay event events/round-1 --rules rules --check\` says what is missing or doubtful, with the fix, and audits nothing.
+3. \`wattassay event events/round-1 --rules rules --out audited/round-1\` audits. Open
+   \`audited/round-1/overview.html\`.
 4. Ask: \`reports/rider-17/letter.txt\` is a draft of the letter to rider 17. Keep it on record:
    \`wattassay decide events/round-1 17 late-drift --asked 2026-03-15 --due 2026-03-18\`
-5. When the answer is there, people decide; \`wattassay decide\` keeps what, by which role, and why.
-6. For a jury or an appeal: \`wattassay case events/round-1 17 --from audited/round-1 --out case-17\`.
+5. When the answer is there, people decide; \`wattassay decide\` keeps what, by which role, and why. Step 3 once more
+   takes a moment, and puts answers that are overdue first.
+6. For a jury or an appeal: \`wattassay case events/round-1 17 --rules rules --from audited/round-1 --out case-17\`
+   packs what both sides argue from; \`wattassay verify\` lets either make the report again.
 
 Before the next round, keep \`audited/round-1/fingerprints.json\` (it holds no rider and no sample) and name it with
 \`--earlier\`: a recording that is handed in again is then found.
@@ -92,7 +95,8 @@ rule off, say why; the reason stands in every report:
     late-drift.rule.json
     { "id": "late-drift", "off": "No rider can spin down at this venue." }
 
-Name the folder in an event file with \`"rules"\`, from inside the event's own folder, or with \`--rules rules\`.
+They speak where \`--rules rules\` names them, as the README and the workflow do. Rules for one event or category alone
+lie in a folder beside its event file, which names it with \`"rules"\`.
 `;
 
 const eventFile = `{
@@ -211,6 +215,7 @@ jobs:
         with:
           event: \${{ inputs.event }}
           changed-only: false
+          rules: rules
           part: \${{ matrix.part }}/2
           report-folder: part-\${{ matrix.part }}
       - uses: actions/upload-artifact@bbbca2ddaa5d8feaa63e36b76fdaad77386f024f # v7.0.0
@@ -238,7 +243,7 @@ jobs:
       - uses: actions/download-artifact@3e5f45b2cfb9172054b4087a40e8e0b5a5461e7c # v8.0.1
         with:
           pattern: part-*
-      - run: node .wattassay/dist/cli.js merge "$EVENT" part-1 part-2 --out audited --redact --fail-on never
+      - run: node .wattassay/dist/cli.js merge "$EVENT" part-1 part-2 --rules rules --out audited --redact --fail-on never
         env:
           EVENT: \${{ inputs.event }}
       - uses: actions/upload-artifact@bbbca2ddaa5d8feaa63e36b76fdaad77386f024f # v7.0.0

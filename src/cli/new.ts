@@ -1,8 +1,9 @@
-import { mkdir, readdir } from 'node:fs/promises';
+import { readdir } from 'node:fs/promises';
 import path from 'node:path';
 import { Command } from 'commander';
 import { whyUnwritable, writeWhole } from '../files/index.ts';
 import { Problem } from '../problem.ts';
+import { makeFolder } from './event-folders.ts';
 import type { Io } from './io.ts';
 import { repositoryFiles } from './new-files.ts';
 import { remark } from './say.ts';
@@ -45,11 +46,7 @@ async function run(io: Io, folder: string): Promise<number> {
   const files = Object.entries(repositoryFiles(path.basename(place)));
   for (const [name, text] of files) {
     const file = path.join(place, ...name.split('/'));
-    try {
-      await mkdir(path.dirname(file), { recursive: true });
-    } catch (error) {
-      throw whyUnwritable(error, file);
-    }
+    await makeFolder(path.dirname(file), path.join(folder, path.dirname(name)));
     await writeWhole(file, text);
   }
   io.stdout.write(`${files.map(([name]) => `${folder}/${name}`).join('\n')}\n`);

@@ -77,6 +77,18 @@ describe.skipIf(browser === null)('the overview in a browser', () => {
     expect(complaints).toEqual([]);
   });
 
+  it('reads on a narrow screen without scrolling to the side', async () => {
+    await page.setViewportSize({ width: 390, height: 800 });
+    await open(await eventOf(20));
+    const [wide, seen] = await page.evaluate(() => [
+      document.documentElement.scrollWidth,
+      document.querySelector('tbody .seen')!.getBoundingClientRect().width,
+    ]);
+    expect(wide).toBeLessThanOrEqual(390);
+    expect(seen).toBeGreaterThan(300);
+    await page.setViewportSize({ width: 1280, height: 720 });
+  });
+
   it('says everything without script: what is open stands first', async () => {
     const context = await browser!.newContext({ javaScriptEnabled: false });
     const plain = await context.newPage();
