@@ -88,7 +88,10 @@ export function figures({ time, channels }: Pick<Recording, 'time' | 'channels'>
     cadenceRepeats: share(turnSteps, (d) => d === 0),
     heartLag,
     heartFit,
-    heartRepeats: share([...heart.keys()].slice(1), (i) => heart[i] === heart[i - 1]),
+    heartRepeats:
+      channels.heartRate === undefined
+        ? Number.NaN
+        : share([...heart.keys()].slice(1), (i) => heart[i] === heart[i - 1]),
   };
 }
 
@@ -136,7 +139,7 @@ function heartAnswer(power: Float64Array, heart: Float64Array): [lag: number, fi
     if (!Number.isNaN(watts)) state += (watts - state) / 30;
     filtered[i] = state;
   }
-  let best: [number, number] = [Number.NaN, -1];
+  let best: [number, number] = [Number.NaN, Number.NaN];
   for (let lag = -40; lag <= 120; lag += 2) {
     const x: number[] = [];
     const y: number[] = [];
@@ -146,7 +149,7 @@ function heartAnswer(power: Float64Array, heart: Float64Array): [lag: number, fi
       y.push(heart[i]!);
     }
     const fit = x.length > 120 ? correlation(x, y) : Number.NaN;
-    if (fit > best[1]) best = [lag, fit];
+    if (fit > best[1] || (Number.isNaN(best[1]) && fit > -1)) best = [lag, fit];
   }
   return best;
 }

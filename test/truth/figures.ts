@@ -6,8 +6,10 @@ export interface Figures {
     readonly date: string;
     readonly commit: string;
     readonly draws: number;
-    /** Cells of ride and rule: intervals that hold the truth in 92 to 98 of 100 rides, out of all. */
+    /** Pairings of a ride and a rule: intervals that held the truth in 92 to 98 of 100 rides, out of all. */
     readonly inside: number;
+    /** Those that lie outside beyond what chance explains. */
+    readonly outside: number;
     readonly of: number;
     readonly least: { readonly what: string; readonly share: number };
     readonly most: { readonly what: string; readonly share: number };
