@@ -384,6 +384,7 @@ export type ReasonId =
   | 'no-power-flow' // hardly any pedalling with power
   | 'dead-channel' // values: channel: present, but zero throughout
   | 'decimal-power' // values: share: power not in whole watts
+  | 'coarse-steps' // values: share: watts that never occur
   | 'irregular-recorder' // values: share: too few seconds follow one another
   | 'no-totals' // the file states none of its own
   | 'no-event' // needs the other submissions of the event

@@ -49,9 +49,10 @@ export const averagingSeconds = defineMeasure({
     const whole = estimate(power, options);
     if (whole === null) {
       const pedalled = records.power.filter((watts) => watts >= options.minimumWatts).length;
-      const following = power.reduce((sum, watts) => (Number.isNaN(watts) ? sum : sum + 1), 0);
+      const next = (watts: number, i: number) => !Number.isNaN(watts + (power[i - 1] ?? Number.NaN));
+      const following = power.reduce((sum, watts, i) => (next(watts, i) ? sum + 1 : sum), 0);
       return pedalled >= 2 * options.minimumSeconds
-        ? notApplicable('irregular-recorder', { share: 1 - following / pedalled })
+        ? notApplicable('irregular-recorder', { share: following / pedalled })
         : notApplicable('too-short', { seconds: following, needed: options.minimumSeconds });
     }
     const { stretch, found } = mostAveraged(power, whole, options);

@@ -53,8 +53,6 @@ export const latticeExcess = defineMeasure({
     throughout:
       'the comb runs through the whole recording: a meter that works in coarse steps makes the same one',
     lowered: 'the factor is below 1: such a change only lowers the power',
-    'coarse steps':
-      'so many watts never occur that the meter must work in coarse steps, which would hide a factor',
   },
   compute(all, recording, options) {
     const samples = samplesOf(all, recording);
@@ -69,10 +67,7 @@ export const latticeExcess = defineMeasure({
     }
     const coarse = neverRecorded(watts, options.dueCounts, options);
     if (coarse >= options.coarseShare) {
-      return exact(0, '%', watts.length, {
-        circumstances: ['coarse steps'],
-        details: { samples: watts.length },
-      });
+      return notApplicable('coarse-steps', { share: coarse });
     }
     const lattice = findLattice(watts, options);
     const chance = lattice === null ? 1 : Math.min(1, Math.exp(lattice.logTried - lattice.gain));

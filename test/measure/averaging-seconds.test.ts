@@ -81,7 +81,7 @@ test('the chart of a weighted mean, which leaves no dip, shows its short means s
 test('a recorder that leaves seconds out cannot be asked', () => {
   const sparse = seriesOf({ power: whole(raw) });
   for (let i = 0; i < sparse.length; i++) if (i % 4 > 0) sparse.state[i] = SecondState.bridged;
-  expect(outcomeOf(averagingSeconds, 'over-smoothed', alone(sparse))).toMatchObject({
-    reason: 'irregular-recorder',
-  });
+  const outcome = outcomeOf(averagingSeconds, 'over-smoothed', alone(sparse));
+  // No record follows another.
+  expect(outcome).toMatchObject({ reason: 'irregular-recorder', values: { share: 0 } });
 });

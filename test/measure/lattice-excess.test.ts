@@ -44,10 +44,11 @@ test('the chart marks the watts that never occur', () => {
   expect(chart.marked.length / chart.counts.length).toBeCloseTo(1 - 1 / 1.1, 1);
 });
 
-test('a meter in steps of whole watts is named, not asked about', () => {
+test('coarse steps hide a factor: there it says that it cannot tell', () => {
   for (const step of [2, 5]) {
-    const outcome = of(base.map((watts) => Math.round(watts / step) * step));
-    expect(outcome).toMatchObject({ value: 0, circumstances: ['coarse steps'] });
+    const stepped = base.map((watts) => Math.round(watts / step) * step);
+    const outcome = outcomeOf(latticeExcess, 'rescaled-series', put(stepped));
+    expect(outcome).toMatchObject({ reason: 'coarse-steps' });
   }
 });
 

@@ -46,6 +46,10 @@ const reasons: Readonly<Record<ReasonId | 'failed', Reason>> = {
     short: 'power is not recorded in whole watts',
     full: 'power is not recorded in whole watts in {share:share} of the seconds',
   },
+  'coarse-steps': {
+    short: 'the meter works in steps of several watts, or its watts were multiplied by much',
+    full: 'watts are missing from the scale ({share:share} of those that should occur): the meter works in coarse steps, or its watts were multiplied by much, and the two cannot be told apart',
+  },
   'irregular-recorder': {
     short: 'the recorder does not write every second',
     full: 'the recorder does not write every second: only {share:share} of the seconds follow one another',
