@@ -4,6 +4,9 @@ import path from 'node:path';
 import process from 'node:process';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
+import { inputsFrom } from '../../src/action/inputs.ts';
+import { bestFirst } from '../../src/event/since.ts';
+import { Problem } from '../../src/problem.ts';
 import { run as runCli } from '../cli/run.ts';
 import { eventFile, onPullRequest, onPush, Repository, smallEvent } from './repository.ts';
 import { actionFile, commandsIn, type Run, runAction } from './runner.ts';
@@ -23,6 +26,16 @@ function written(workspace: string, folder = 'wattassay-report'): Map<string, st
     }),
   );
 }
+
+/** A pull request as GitHub tells of one from a fork: all of it is the words of whoever opened it. */
+const fork = {
+  title: '::error::opened by a stranger',
+  head: {
+    sha: '3'.repeat(40),
+    ref: 'opened by$(id)::error::x',
+    repo: { fork: true, full_name: 'stranger/results' },
+  },
+};
 
 const names = ({ commands }: Run) => commands.map(({ name }) => name);
 
@@ -47,10 +60,13 @@ describe('action.yml', () => {
     expect([...new Set([...asked].map(([, name]) => name))].sort()).toEqual(
       Object.keys(actionFile.inputs).sort(),
     );
+    const set = readFileSync('src/action.ts', 'utf8').matchAll(/\bsetOutput\('?([\w-]+)/g);
+    const outputs = [...set].flatMap(([, name]) => [name!, ...(name === 'grade' ? bestFirst : [])]);
+    expect([...new Set(outputs)].sort()).toEqual(Object.keys(actionFile.outputs).sort());
   });
 });
 
-describe('on a pull request', { timeout }, () => {
+describe('on a pull request, from a fork whose owner named its branch', { timeout }, () => {
   const rider = { number: '14', name: 'Jane Oyster', id: 'LIC-998877' };
   const repository = new Repository(usual);
   repository.write(
@@ -71,7 +87,7 @@ describe('on a pull request', { timeout }, () => {
       JSON.stringify({ ...eventFile, rules: '../rules', riders: [rider, { number: '5' }] }),
     );
   });
-  const run = runAction(repository.folder, { event: 'round' }, onPullRequest(repository, base));
+  const run = runAction(repository.folder, { event: 'round' }, onPullRequest(repository, base, fork));
 
   it('audits what it touches, by the base branch’s rules, and fails nothing', () => {
     expect(run.status).toBe(0);
@@ -117,7 +133,7 @@ describe('on a pull request', { timeout }, () => {
       'summary.md',
     ]);
     const shown = [run.log, run.summary, JSON.stringify(run.outputs), ...files.values()];
-    for (const text of shown) expect(text).not.toMatch(/oyster|998877|91\.37/i);
+    for (const text of shown) expect(text).not.toMatch(/oyster|998877|91\.37|opened by/i);
     const report = JSON.parse(files.get('reports/rider-14/report.json')!);
     expect(report.settings.redacted).toBe(true);
     expect(report.charts.find((chart: { kind: string }) => chart.kind === 'traces').heartRate).toBeNull();
@@ -145,13 +161,14 @@ describe('on a pull request', { timeout }, () => {
 });
 
 describe('elsewhere', { timeout }, () => {
+  const whole = new Repository(usual);
+  const run = runAction(
+    whole.folder,
+    { event: 'round/small.event.json', 'fail-on': 'refer' },
+    onPush(whole, '0'.repeat(40)),
+  );
+
   it('finds what the command line finds, byte for byte, and fails the job from the level that it is told', async () => {
-    const repository = new Repository(usual);
-    const run = runAction(
-      repository.folder,
-      { event: 'round/small.event.json', 'fail-on': 'refer' },
-      onPush(repository, '0'.repeat(40)),
-    );
     expect(run.status).toBe(1);
     expect(names(run)).toEqual(['warning', 'notice', 'error']);
     expect(run.commands.at(0)?.properties.file).toBe('round/riders/14/primary.fit');
@@ -161,12 +178,31 @@ describe('elsewhere', { timeout }, () => {
     expect(run.summary).toContain('xychart-beta');
 
     await runCli(['event', 'round', '--out', 'by-hand', '--redact', '--fail-on', 'never'], {
-      cwd: repository.folder,
+      cwd: whole.folder,
     });
-    const [ours, theirs] = [written(repository.folder), written(repository.folder, 'by-hand')];
+    const [ours, theirs] = [written(whole.folder), written(whole.folder, 'by-hand')];
     expect([...ours.keys()].sort()).toEqual([...theirs.keys()].sort());
     const other = [...ours].filter(([name, text]) => text !== theirs.get(name)).map(([name]) => name);
     expect(other).toEqual([]);
+  });
+
+  it('sees by the base branch’s fingerprints that another rider handed a recording in', () => {
+    const repository = new Repository(usual);
+    const prints = readFileSync(whole.at('wattassay-report/fingerprints.json'), 'utf8');
+    repository.write('round/fingerprints.json', prints);
+    repository.commit();
+    const { base } = repository.propose(() => {
+      repository.bring('riders/5/primary.fit', 'round/riders/41/primary.fit');
+      repository.write('round/fingerprints.json', JSON.stringify({ ...JSON.parse(prints), recordings: [] }));
+    });
+    const { outputs, summary } = runAction(
+      repository.folder,
+      { event: 'round' },
+      onPullRequest(repository, base),
+    );
+    expect(outputs).toMatchObject({ audited: '1' });
+    expect(summary).not.toContain('there are no fingerprints');
+    expect(summary).toMatch(/### Seen only beside the other submissions\n\n- .*\b41\b.*\b5\b/);
   });
 
   it('audits parts that merge to the whole', async () => {
@@ -288,15 +324,24 @@ describe('nothing that a stranger wrote', { timeout }, () => {
     expect(existsSync(path.join(elsewhere, 'reports'))).toBe(false);
   });
 
-  it.each([
-    { 'changed-only': 'maybe' },
-    { 'terms-from': 'main' },
-    { 'fail-on': 'always' },
-    { redact: '' },
-    { part: '3/2' },
-    { event: '' },
-  ])('is taken for an input’s value: %j', (inputs) => {
-    const run = runAction(usual.folder, { event: 'round', ...inputs });
+  it('is taken for an input’s value', () => {
+    const given = (inputs: Readonly<Record<string, string>>) => ({
+      getInput: (name: string) => inputs[name] ?? actionFile.inputs[name]?.default ?? '',
+      getMultilineInput: () => [],
+    });
+    expect(inputsFrom(given({ event: 'round' }))).toMatchObject({ event: 'round', redact: true });
+    for (const [name, value] of [
+      ['changed-only', 'maybe'],
+      ['terms-from', 'main'],
+      ['fail-on', 'always'],
+      ['redact', ''],
+      ['part', '3/2'],
+      ['event', ''],
+      ['report-folder', ''],
+    ] as const) {
+      expect(() => inputsFrom(given({ event: 'round', [name]: value })), name).toThrow(Problem);
+    }
+    const run = runAction(usual.folder, { event: 'round', redact: '' });
     expect(run.status).toBe(1);
     expect(names(run)).toEqual(['error']);
     expect(run.outputs).toEqual({});

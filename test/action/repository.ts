@@ -78,10 +78,10 @@ export const eventFile = {
 };
 
 /** The environment of a run on a pull request, as it stands after a checkout of its merge commit. */
-export function onPullRequest(repository: Repository, base: string): Record<string, string> {
+export function onPullRequest(repository: Repository, base: string, more = {}): Record<string, string> {
   return started(repository, 'pull_request', {
     GITHUB_REF: 'refs/pull/7/merge',
-    payload: { pull_request: { base: { sha: base } } },
+    payload: { pull_request: { ...more, base: { sha: base } } },
   });
 }
 
