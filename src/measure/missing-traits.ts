@@ -29,15 +29,23 @@ export const missingTraits = defineMeasure({
     if (traits.length < options.fewest) {
       return notApplicable('too-short', { seconds: recording.length, needed: options.minimumSeconds });
     }
-    const missing = traits.filter(({ shown }) => !shown);
+    const missing = traits.filter(({ drawn }) => !drawn.shown);
     return exact(missing.length, 'count', traits.length, {
       details: {
         missing: missing.length,
         looked: traits.length,
-        traits: missing.map(({ trait }) => trait).join('; ') || 'none',
+        traits: missing.map(({ named }) => named).join(', ') || 'none',
       },
       charts:
-        missing.length === 0 ? [] : [{ kind: 'traits', id: `traits:${subjectOf(all, recording)}`, traits }],
+        missing.length === 0
+          ? []
+          : [
+              {
+                kind: 'traits',
+                id: `traits:${subjectOf(all, recording)}`,
+                traits: traits.map(({ drawn }) => drawn),
+              },
+            ],
     });
   },
 });

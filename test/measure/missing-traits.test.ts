@@ -52,7 +52,7 @@ test('a recording drawn from a plan lacks most', () => {
   });
   expect(outcome.value).toBeGreaterThanOrEqual(3);
   expect(outcome.charts[0]).toMatchObject({ kind: 'traits' });
-  expect(outcome.details.traits).toContain('cadence wanders');
+  expect(outcome.details.traits).toContain('wandering cadence');
 });
 
 test('a meter in steps of two watts lacks one, which is no more than its own habit', () => {

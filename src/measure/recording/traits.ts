@@ -4,7 +4,11 @@ import { leastSquares } from '../../math/least-squares.ts';
 import type { Series, TraitsChart } from '../../types.ts';
 import { deviation } from './wander.ts';
 
-export type Trait = TraitsChart['traits'][number];
+export interface Trait {
+  /** In few words, for a sentence that names several. */
+  readonly named: string;
+  readonly drawn: TraitsChart['traits'][number];
+}
 
 export interface TraitLimits {
   readonly minimumWatts: number;
@@ -28,14 +32,15 @@ export function traitsOf(series: Series, limits: TraitLimits): Trait[] {
 }
 
 function trait(
-  name: string,
+  [named, name]: readonly [named: string, name: string],
   value: number,
-  unit: Trait['unit'],
+  unit: Trait['drawn']['unit'],
   atLeast: number | null,
   atMost: number | null,
 ): Trait {
   const shown = (atLeast === null || value >= atLeast) && (atMost === null || value <= atMost);
-  return { trait: name, value: Math.round(value * 1000) / 1000, unit, atLeast, atMost, shown };
+  const rounded = Math.round(value * 1000) / 1000;
+  return { named, drawn: { trait: name, value: rounded, unit, atLeast, atMost, shown } };
 }
 
 /** Legs do not keep a cadence: means over half a minute wander. */
@@ -56,7 +61,13 @@ function cadenceWander({ channels: { cadence, power }, length }: Series, limits:
   const mean = means.reduce((a, b) => a + b, 0) / means.length;
   const variance = means.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (means.length - 1);
   const wander = (100 * Math.sqrt(variance)) / mean;
-  return trait('cadence wanders from half minute to half minute', wander, '%', limits.cadenceWander, null);
+  return trait(
+    ['wandering cadence', 'cadence wanders from half minute to half minute'],
+    wander,
+    '%',
+    limits.cadenceWander,
+    null,
+  );
 }
 
 /** Pedalling is uneven alike over 2 s and 4 s; numbers drawn at random even out (ratio 1.41). */
@@ -67,7 +78,7 @@ function powerScatter({ channels: { power } }: Series, limits: TraitLimits): Tra
   const long = deviation(pedalled, 4);
   if (short.pairs < limits.minimumSeconds || long.whole === 0) return null;
   return trait(
-    'power scatters over 4 s about as over 2 s',
+    ['uneven power', 'power scatters over 4 s about as over 2 s'],
     short.whole / long.whole,
     'ratio',
     null,
@@ -89,7 +100,7 @@ function heartMoves({ channels: { heartRate } }: Series, limits: TraitLimits): T
   if (seconds < limits.minimumSeconds) return null;
   const share = moves / seconds;
   return trait(
-    'heart rate changes from second to second',
+    ['changing heart rate', 'heart rate changes from second to second'],
     share,
     'share',
     limits.stillestHeart,
@@ -116,7 +127,13 @@ function heartScatter({ channels: { heartRate, power } }: Series, limits: TraitL
     least = Math.min(least, Math.sqrt(squares / rows.length));
   }
   if (!Number.isFinite(least)) return null;
-  return trait('heart rate has a scatter of its own', least, 'bpm', limits.heartScatter, null);
+  return trait(
+    ['own heart scatter', 'heart rate has a scatter of its own'],
+    least,
+    'bpm',
+    limits.heartScatter,
+    null,
+  );
 }
 
 /** Watts that were measured end on every digit alike. */
@@ -132,5 +149,5 @@ function digits({ recording }: Series, limits: TraitLimits): Trait | null {
   if (measured.length < limits.minimumSeconds) return null;
   const { uneven, tail } = lastDigits(measured);
   const value = tail <= limits.digitChance ? uneven : 0;
-  return trait('watts end on every digit alike', value, 'share', null, limits.unevenDigits);
+  return trait(['even digits', 'watts end on every digit alike'], value, 'share', null, limits.unevenDigits);
 }
