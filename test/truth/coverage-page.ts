@@ -1,5 +1,5 @@
 import { type Share, shareOf } from './bounds.ts';
-import type { CoverageRow } from './coverage.ts';
+import { type CoverageRow, designCount } from './coverage.ts';
 import type { Figures } from './figures.ts';
 import type { Lot, Plan } from './plan.ts';
 import type { RunRecord } from './runs.ts';
@@ -56,7 +56,7 @@ const promised = { least: 0.92, most: 0.98 };
 export function coverageFigures(
   tally: CoverageTally,
   { lots }: Plan,
-  { date, commit }: RunRecord,
+  run: RunRecord,
 ): NonNullable<Figures['coverage']> {
   const cells = [...tally].flatMap(([k, byRule]) => {
     const lot = lots[k] as Extract<Lot, { sort: 'coverage' }>;
@@ -67,9 +67,9 @@ export function coverageFigures(
   const sorted = cells.sort((a, b) => a.held.share - b.held.share);
   const said = ({ what, held }: (typeof cells)[number]) => ({ what, share: held.share });
   return {
-    date,
-    commit,
-    draws: Math.max(...lots.map(({ count }) => count)),
+    date: run.date,
+    commit: run.commit,
+    draws: Math.floor(run.submissions / lots.length / designCount),
     inside: cells.filter(({ held }) => held.share >= promised.least && held.share <= promised.most).length,
     outside: cells.filter(({ held }) => !holds(held)).length,
     of: cells.length,

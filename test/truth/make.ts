@@ -72,7 +72,7 @@ export function countedOf(plan: Plan, rowOf: (lot: number, draw: number) => read
     scale: { honest: 1, faults: 0.5 },
     date: '2026-03-14',
   };
-  const cost = { workers: 2, seconds: 60.4, memory: 4e8 };
+  const cost = { workers: 2, seconds: 60.4, memory: 4e8, broken: 0 };
   const totals = { rules: shippedRules.length, submissions: tally.rows, cost };
   return { plan, tally, run: runRecord(options, 'all', totals, targetsOf(tally, shippedRules)) };
 }

@@ -72,11 +72,20 @@ export function resultsPage(counted: Counted, rules: readonly Rule[], log: RunLo
 
 const counted = (count: number) => count.toLocaleString('en-GB');
 
-function runLines({ plan, run }: Counted): string[] {
-  const { honest, kinds, faults, faulty } = sizesOf(plan);
+function runLines({ plan, run, tally }: Counted): string[] {
+  const { kinds, faults } = sizesOf(plan);
+  const drawn = (sort: Group['lot']['sort']) =>
+    [...tally.groups.values()].reduce(
+      (sum, { lot, submissions }) => sum + (lot.sort === sort ? submissions : 0),
+      0,
+    );
+  const [honest, faulty] = [drawn('honest'), drawn('fault')];
   const parts = [
     ...(honest > 0 ? [`${counted(honest)} honest submissions of ${kinds} kinds`] : []),
     ...(faulty > 0 ? [`${counted(faulty)} with one of ${faults} faults`] : []),
+    ...(run.cost.broken > 0
+      ? [`**${run.cost.broken} draws could not be made or audited and are in no figure**`]
+      : []),
   ];
   return [
     `Run of ${run.date}, commit \`${run.commit}\`, generator \`${run.build}\`, seed \`${run.seed}\`, ${run.rules} rules: ${parts.join(', ')}.`,

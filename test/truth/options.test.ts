@@ -9,6 +9,7 @@ describe('options of the measurement', () => {
       seed: '1',
       scale: { honest: 0.02, faults: 0.02 },
       keep: false,
+      minutes: Infinity,
     });
   });
 

@@ -14,6 +14,8 @@ export interface Options {
   readonly honest: boolean;
   readonly faults: boolean;
   readonly workers: number;
+  /** After so many minutes no further draws are begun. */
+  readonly minutes: number;
   /** Calendar day to be kept with the run; null: that of the commit. */
   readonly date: string | null;
   readonly dump: string | null;
@@ -37,6 +39,7 @@ What to draw
   --honest          honest submissions alone
   --faults          faults alone
   --workers N       default 2
+  --minutes N       begin no draws after so long: lots are mixed, so that what was drawn by then is a fair part
   --date DAY        kept with the run, like 2026-03-14; default: the day of the commit
 
 What to make of it
@@ -67,6 +70,7 @@ export function parseOptions(args: readonly string[]): Options | null {
       honest: { type: 'boolean', default: false },
       faults: { type: 'boolean', default: false },
       workers: { type: 'string', default: '2' },
+      minutes: { type: 'string' },
       date: { type: 'string' },
       dump: { type: 'string' },
       keep: { type: 'boolean', default: false },
@@ -104,6 +108,7 @@ export function parseOptions(args: readonly string[]): Options | null {
     honest: values.honest,
     faults: values.faults,
     workers: Math.max(1, Math.floor(above0('--workers', values.workers))),
+    minutes: values.minutes === undefined ? Infinity : above0('--minutes', values.minutes),
     date: values.date ?? null,
     dump: values.dump ?? null,
     keep: values.keep,

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { shippedRules } from '../../src/judge/shipped.ts';
 import { chartsPage } from './charts-page.ts';
 import { countedFrom, countsText } from './counts.ts';
-import { driftRun } from './make.ts';
+import { answer, countedOf, driftRun, row, smallPlan } from './make.ts';
 import { resultsPage } from './markdown.ts';
 import { falseAlarmOf, withFalseAlarm } from './rates.ts';
 
@@ -81,6 +81,18 @@ describe('RESULTS.md', () => {
     const again = countedFrom(countsText(counted));
     expect(resultsPage(again, shippedRules, [], {})).toBe(page);
     expect(await chartsPage(again, shippedRules)).toBe(await chartsPage(counted, shippedRules));
+  });
+});
+
+describe('a run that drew nothing of some lots', () => {
+  it('says nothing of them', async () => {
+    const plan = smallPlan('late-drift', 4);
+    const few = countedOf(plan, (lot, draw) =>
+      lot === 0 ? [row(lot, draw, [answer('late-drift', 'none')])] : [],
+    );
+    expect(resultsPage(few, shippedRules, [], {})).toContain(': 4 honest submissions of 2 kinds.');
+    expect(await chartsPage(few, shippedRules)).not.toMatch(/NaN|undefined/);
+    expect(resultsPage(few, shippedRules, [], {})).not.toMatch(/NaN|undefined/);
   });
 });
 

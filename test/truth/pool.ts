@@ -8,6 +8,8 @@ import type { Plan, Task } from './plan.ts';
 interface Done<R> {
   readonly task: Task;
   readonly rows: readonly R[];
+  /** Draws that could not be made or audited, each with why: they must not end a long run. */
+  readonly broken: readonly string[];
   /** Resident memory of the whole process just now, bytes. */
   readonly memory: number;
 }
@@ -15,12 +17,14 @@ interface Done<R> {
 /**
  * Runs the tasks in worker threads of the script that is running; each takes the next when it is done.
  *
+ * @param until clock of `performance` after which no further task is begun
  * @param onDone told the rows of every task in the order of the tasks, whoever was faster: sums come out alike
  */
 export async function inWorkers<R>(
   plan: Plan,
   tasks: readonly Task[],
   workers: number,
+  until: number,
   onDone: (done: Done<R>) => void,
 ): Promise<void> {
   let next = 0;
@@ -41,7 +45,7 @@ export async function inWorkers<R>(
         let index = -1;
         const give = () => {
           index = next++;
-          const task = tasks[index];
+          const task = performance.now() < until ? tasks[index] : undefined;
           if (task === undefined) void worker.terminate().then(() => resolve(), reject);
           else worker.postMessage(task);
         };
@@ -64,8 +68,16 @@ export async function work<R>(plan: Plan, make: Maker<R>): Promise<void> {
   const rules = await ruleSet();
   parentPort!.on('message', (task: Task) => {
     const rows: R[] = [];
-    for (let draw = task.from; draw < task.to; draw++) rows.push(...make(plan, task.lot, draw, rules));
-    const done: Done<R> = { task, rows, memory: process.memoryUsage().rss };
+    const broken: string[] = [];
+    for (let draw = task.from; draw < task.to; draw++) {
+      try {
+        rows.push(...make(plan, task.lot, draw, rules));
+      } catch (error) {
+        const { count, ...lot } = plan.lots[task.lot]!;
+        broken.push(`${JSON.stringify(lot)} draw ${draw}: ${(error as Error).stack ?? error}`);
+      }
+    }
+    const done: Done<R> = { task, rows, broken, memory: process.memoryUsage().rss };
     parentPort!.postMessage(done);
   });
 }

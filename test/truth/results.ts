@@ -43,11 +43,15 @@ export function outcomeOf({ share, lower, upper }: Share, limit: Target['limit']
 }
 
 export function honestGroups(tally: Tally, cohort: Cohort): Group[] {
-  return [...tally.groups.values()].filter(({ lot }) => lot.sort === 'honest' && lot.cohort === cohort);
+  return [...tally.groups.values()].filter(
+    ({ lot, submissions }) => lot.sort === 'honest' && lot.cohort === cohort && submissions > 0,
+  );
 }
 
 export function faultGroups(tally: Tally, strength: Group['strength']): Group[] {
-  return [...tally.groups.values()].filter((one) => one.lot.sort === 'fault' && one.strength === strength);
+  return [...tally.groups.values()].filter(
+    (one) => one.lot.sort === 'fault' && one.strength === strength && one.submissions > 0,
+  );
 }
 
 const sumOf = (groups: readonly Group[], value: (group: Group) => number) =>
@@ -100,11 +104,10 @@ export function targetsOf(tally: Tally, rules: readonly Rule[]): Target[] {
 function promise(
   id: TargetId,
   what: string,
-  all: readonly Group[],
+  groups: readonly Group[],
   value: (group: Group) => number,
   limit: Target['limit'],
 ): Target[] {
-  const groups = all.filter(({ submissions }) => submissions > 0);
   if (groups.length === 0) return [];
   const share = shareOf(
     sumOf(groups, value),

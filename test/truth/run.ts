@@ -82,7 +82,7 @@ async function detection(options: Options, rules: readonly Rule[]): Promise<void
   say(`${honest} honest submissions, ${faulty} with a fault: ${honest + faulty} to draw and audit`);
   const tally = newTally(plan);
   const dump = options.dump === null ? null : createWriteStream(options.dump);
-  const cost = await runAll<Row>(plan, options.workers, (row) => {
+  const cost = await runAll<Row>(plan, options, (row) => {
     count(tally, plan, row, rules);
     dump?.write(`${JSON.stringify({ ...plan.lots[row.lot], ...row })}\n`);
   });
@@ -121,10 +121,14 @@ async function coverage(options: Options, rules: readonly Rule[]): Promise<void>
     cohorts: [],
     rides: coverageRides,
   });
-  const submissions = plan.lots.reduce((sum, lot) => sum + lot.count * designCount, 0);
-  say(`${submissions} pairs to draw and audit: ${plan.lots[0]!.count} draws of ${plan.lots.length} rides`);
+  const planned = plan.lots.reduce((sum, lot) => sum + lot.count * designCount, 0);
+  say(`${planned} pairs to draw and audit: ${plan.lots[0]!.count} draws of ${plan.lots.length} rides`);
   const tally: CoverageTally = new Map();
-  const cost = await runAll<CoverageRow>(plan, options.workers, (row) => countCoverage(tally, row));
+  let submissions = 0;
+  const cost = await runAll<CoverageRow>(plan, options, (row) => {
+    countCoverage(tally, row);
+    submissions++;
+  });
   const run = runRecord(options, 'coverage', { rules: rules.length, submissions, cost }, []);
   logged(logFile, run);
   put(folderOf(options), 'COVERAGE.md', coveragePage(tally, plan, run));
@@ -138,18 +142,21 @@ async function real(options: Options, set: RuleSet): Promise<void> {
   if (options.keep) keepFigures(figuresFile, { realism: { ...stamp(options), ...found.figures } });
 }
 
-async function runAll<R>(plan: Plan, workers: number, onRow: (row: R) => void): Promise<Cost> {
+async function runAll<R>(plan: Plan, { workers, minutes }: Options, onRow: (row: R) => void): Promise<Cost> {
   const tasks = tasksOf(plan);
   const progress = new Progress(tasks.reduce((sum, { from, to }) => sum + to - from, 0));
   const began = performance.now();
   let memory = 0;
-  await inWorkers<R>(plan, tasks, workers, ({ task, rows, memory: used }) => {
-    rows.forEach(onRow);
-    memory = Math.max(memory, used);
-    progress.step(task.to - task.from);
+  const broken: string[] = [];
+  await inWorkers<R>(plan, tasks, workers, began + 60_000 * minutes, (done) => {
+    done.rows.forEach(onRow);
+    broken.push(...done.broken);
+    memory = Math.max(memory, done.memory);
+    progress.step(done.task.to - done.task.from);
   });
   progress.end();
-  return { workers, seconds: (performance.now() - began) / 1000, memory };
+  broken.forEach(say);
+  return { workers, seconds: (performance.now() - began) / 1000, memory, broken: broken.length };
 }
 
 function megabytes({ memory }: Cost): string {

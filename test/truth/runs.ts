@@ -27,6 +27,8 @@ export interface Cost {
   readonly seconds: number;
   /** Highest resident memory of the whole process, bytes. */
   readonly memory: number;
+  /** Draws that could not be made or audited, and are in no figure. */
+  readonly broken: number;
 }
 
 export type RunLog = readonly RunRecord[];
