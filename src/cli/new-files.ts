@@ -12,6 +12,7 @@ export function repositoryFiles(name: string): Readonly<Record<string, string>> 
     'riders/how-to-hand-in.md': handIn,
     'riders/consent-and-your-rights.md': consent,
     '.github/workflows/audit.yml': workflow,
+    '.github/workflows/pull-request.yml': proposals,
   };
 }
 
@@ -50,6 +51,10 @@ in it, tell the riders.
 
 Before the next round, keep \`audited/round-1/fingerprints.json\` (it holds no rider and no sample) and name it with
 \`--earlier\`: a recording that is handed in again is then found.
+
+Two workflows do this on GitHub: \`audit.yml\` audits an event as a whole when it is started by hand,
+\`pull-request.yml\` what a pull request changes. In both, put the owner of the tool and the digest of the commit that you
+reviewed in place of OWNER and COMMIT; for each round, name its folder in the second.
 
 ## Ways to hand files in that are not public
 
@@ -95,7 +100,7 @@ rule off, say why; the reason stands in every report:
     late-drift.rule.json
     { "id": "late-drift", "off": "No rider can spin down at this venue." }
 
-They speak where \`--rules rules\` names them, as the README and the workflow do. Rules for one event or category alone
+They speak where \`--rules rules\` names them, as the README and the workflows do. Rules for one event or category alone
 lie in a folder beside its event file, which names it with \`"rules"\`.
 `;
 
@@ -247,6 +252,42 @@ jobs:
         env:
           EVENT: \${{ inputs.event }}
       - uses: actions/upload-artifact@bbbca2ddaa5d8feaa63e36b76fdaad77386f024f # v7.0.0
+        with:
+          name: audited
+          path: audited
+          retention-days: 14
+`;
+
+/** Every input that an organiser may want to change is written out, though most stand as they would by themselves. */
+const proposals = `# Audits what a pull request to this PRIVATE repository changes, and shows a summary that goes by numbers.
+# It sees what is committed: recordings only where .gitignore lets them in, which every rider must have agreed to.
+name: pull request
+on: pull_request
+permissions:
+  contents: read
+concurrency:
+  group: pull-request-\${{ github.ref }}
+  cancel-in-progress: true
+jobs:
+  audit:
+    runs-on: ubuntu-latest
+    timeout-minutes: 30
+    steps:
+      - uses: actions/checkout@3d3c42e5aac5ba805825da76410c181273ba90b1 # v7.0.1
+        with:
+          persist-credentials: false
+          fetch-depth: 2 # the base branch as well: its rules judge, and what changed is told from it
+      - uses: OWNER/wattassay@COMMIT # the full digest of the commit that you reviewed, never a branch or tag
+        with:
+          event: events/round-1 # the event for which files are handed in now
+          changed-only: true # false: everybody's submission, each time
+          terms-from: base # event file, results and rules of the base branch: no change judges itself
+          rules: rules
+          fail-on: never # a red cross beside a name is an accusation
+          report-folder: audited
+          redact: true # numbers only: no names, heart rate or mass
+      - uses: actions/upload-artifact@bbbca2ddaa5d8feaa63e36b76fdaad77386f024f # v7.0.0
+        if: \${{ !cancelled() }} # also where fail-on failed the job
         with:
           name: audited
           path: audited

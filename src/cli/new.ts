@@ -22,7 +22,7 @@ export function newCommand(io: Io, done: (status: number) => void): Command {
   return new Command('new')
     .summary('lay out a private results repository')
     .description(
-      'Lays out a private results repository: events, rules, profiles, texts for riders, a workflow.',
+      'Lays out a private results repository: events, rules, profiles, texts for riders, workflows.',
     )
     .argument('<folder>', 'the folder to make; it must be empty or not there')
     .addHelpText('after', examples)

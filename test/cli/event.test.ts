@@ -429,6 +429,32 @@ describe('new', () => {
     expect(given[0]).toEqual(expect.arrayContaining(required));
   });
 
+  it('audits pull requests by a workflow that may only read, with inputs that the action has', async () => {
+    const folder = path.join(scratch(), 'our-series');
+    await run(['new', folder]);
+    const text = readFileSync(path.join(folder, '.github', 'workflows', 'pull-request.yml'), 'utf8');
+    const { on, permissions, concurrency, jobs } = parse(text);
+    expect({ on, permissions }).toEqual({ on: 'pull_request', permissions: { contents: 'read' } });
+    expect(concurrency['cancel-in-progress']).toBe(true);
+    expect(Object.keys(jobs)).toEqual(['audit']);
+    const { steps, 'timeout-minutes': minutes, permissions: own } = jobs.audit;
+    expect(minutes).toBeGreaterThan(0);
+    expect(own).toBeUndefined();
+    const uses = steps.map((step: { uses: string }) => step.uses);
+    expect(uses.filter((name: string) => !/@[0-9a-f]{40}$/.test(name))).toEqual(['OWNER/wattassay@COMMIT']);
+    const [checkout, audit, upload] = steps.map((step: { with: object }) => step.with);
+    expect(checkout).toEqual({ 'persist-credentials': false, 'fetch-depth': 2 });
+    const { inputs } = parse(readFileSync('action.yml', 'utf8'));
+    const wanted = ['event', 'changed-only', 'terms-from', 'rules', 'fail-on', 'report-folder', 'redact'];
+    expect(Object.keys(audit)).toEqual(wanted);
+    expect(Object.keys(inputs)).toEqual(expect.arrayContaining(wanted));
+    expect(audit).toMatchObject({ 'terms-from': 'base', 'fail-on': 'never', redact: true });
+    for (const place of [audit.event, audit.rules]) {
+      expect(statSync(path.join(folder, place)).isDirectory()).toBe(true);
+    }
+    expect(upload.path).toBe(audit['report-folder']);
+  });
+
   it('lays out a repository that audits as it stands, and overwrites nothing', async () => {
     const folder = path.join(scratch(), 'our-series');
     expect(await run(['new', folder])).toMatchObject({ status: 0 });
