@@ -377,6 +377,7 @@ export type ReasonId =
   | 'different-ride'
   | 'not-independent'
   | 'too-short' // values: seconds, needed
+  | 'too-few-readings' // values: readings that are not the one before repeated, needed
   | 'too-few-blocks' // values: blocks, needed
   | 'too-few-efforts' // values: efforts, needed
   | 'no-channel' // values: channel

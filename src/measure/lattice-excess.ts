@@ -62,9 +62,9 @@ export const latticeExcess = defineMeasure({
       return notApplicable('decimal-power', { share: 1 - whole / valid });
     }
     const watts = used.map((i) => samples.power[i]!);
-    if (watts.length < options.minimumSamples) {
-      return notApplicable('too-short', { seconds: watts.length, needed: options.minimumSamples });
-    }
+    const needed = options.minimumSamples;
+    if (valid < needed) return notApplicable('too-short', { seconds: valid, needed });
+    if (watts.length < needed) return notApplicable('too-few-readings', { readings: watts.length, needed });
     const coarse = neverRecorded(watts, options.dueCounts, options);
     if (coarse >= options.coarseShare) {
       return notApplicable('coarse-steps', { share: coarse });

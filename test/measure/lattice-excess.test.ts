@@ -56,7 +56,7 @@ test('says nothing of decimals, of what stands still, and of short rides', () =>
   const reason = (power: number[]) => outcomeOf(latticeExcess, 'rescaled-series', put(power));
   expect(reason(base.map((watts) => watts * 1.05))).toMatchObject({ reason: 'decimal-power' });
   const target = base.map((_, i) => [150, 280, 210][Math.floor(i / 120) % 3]! + (i % 2));
-  expect(reason(target)).toMatchObject({ reason: 'too-short' });
+  expect(reason(target)).toMatchObject({ reason: 'too-few-readings' });
   expect(reason(base.slice(0, 200))).toMatchObject({ reason: 'too-short' });
 });
 

@@ -24,6 +24,10 @@ const reasons: Readonly<Record<ReasonId | 'failed', Reason>> = {
     short: 'too little time was recorded',
     full: 'too little time: {seconds:s} recorded, {needed:s} needed',
   },
+  'too-few-readings': {
+    short: 'power seldom differs from the second before',
+    full: 'power seldom differs from the second before: {readings} readings can be used, {needed} are needed',
+  },
   'too-few-blocks': {
     short: 'too few blocks of data',
     full: 'too few blocks of data: {blocks} found, {needed} needed',
