@@ -76,6 +76,8 @@ async function readAtMost(handle: FileHandle, size: number, most: number, file: 
     if (bytesRead === 0) return buffer.subarray(0, filled);
     filled += bytesRead;
     if (filled > most) throw tooLarge(file, most);
+    // One byte more was asked for and did not come: it is as large as it says.
+    if (filled === size) return buffer.subarray(0, filled);
     if (filled === buffer.length) {
       // The file has grown since its size was asked.
       const larger = new Uint8Array(Math.min(buffer.length * 2, most + 1));
