@@ -13,9 +13,10 @@ export function ruleDifferences({ rules, grades }: RuleSet): readonly string[] {
   return [...lines, ...fields('grades', shipped.grades, grades)];
 }
 
+/** Rates that were forgotten because a limit differs are no change of anybody's: the limit is listed. */
 function fields(name: string, before: unknown, after: unknown): string[] {
   const json = (value: unknown) => (value === undefined ? 'none' : JSON.stringify(value));
-  return differences(before, after).map(
-    ({ path, before, after }) => `${name} › ${path.join(' › ')}: ${json(before)} → ${json(after)}`,
-  );
+  return differences(before, after)
+    .filter(({ path, after }) => !(path.at(-1) === 'falseAlarm' && after === undefined))
+    .map(({ path, before, after }) => `${name} › ${path.join(' › ')}: ${json(before)} → ${json(after)}`);
 }
