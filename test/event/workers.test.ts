@@ -16,7 +16,7 @@ parentPort.on('message', (task) => {
 
 async function run(tasks: readonly string[], size: number): Promise<Outcome<string>[]> {
   const outcomes: Outcome<string>[] = [];
-  const pool = { script, data: 'did ', size, patience: 1500, memory: 64 };
+  const pool = { script, data: 'did ', size, patience: 5000, memory: 64 };
   await runTasks<string, string>(tasks, pool, (index, outcome) => {
     outcomes[index] = outcome;
   });
