@@ -143,7 +143,12 @@ async function withoutReport(
 /** A row fit to publish bears no name. */
 export function named(row: EventRow, { redacted }: TaskSetting): EventRow {
   return redacted
-    ? { ...row, name: null, id: null, why: row.why === null ? null : 'It could not be audited.' }
+    ? {
+        ...row,
+        name: null,
+        id: null,
+        why: row.why === null ? null : 'An audit that is not redacted says why.',
+      }
     : row;
 }
 

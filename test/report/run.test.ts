@@ -52,6 +52,19 @@ describe('the summary of a run', () => {
     expect(summary).not.toMatch(/other|third/);
   });
 
+  it('draws findings by kind where some were made more than once, the most frequent first', () => {
+    const asked = (number: string, rule: string) =>
+      rowOf(number, { grade: 'query', findings: [finding(rule, 'query')] });
+    const once = recordOf([asked('1', 'late-drift'), asked('2', 'other')]);
+    expect(renderRunSummary(once, run(), { limit })).not.toContain('Findings by kind');
+    const kinds = Array.from({ length: 13 }, (_, at) => asked(String(at + 3), `kind-${at}`));
+    const often = recordOf([...kinds, asked('1', 'late-drift'), asked('2', 'late-drift')]);
+    const summary = renderRunSummary(often, run(), { limit });
+    expect(summary).toMatch(/bar \[2(, 1){11}\]/);
+    expect(summary).toContain('A The difference grows through the ride; B ');
+    expect(summary).toContain('2\u00a0kinds more.');
+  });
+
   it('says withheld where a number is, and no more', () => {
     const bare = { ...finding('late-drift', 'query'), value: null, interval: null, limits: {} };
     const record = recordOf([rowOf('7', { grade: 'query', findings: [bare] })]);

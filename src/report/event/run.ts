@@ -137,7 +137,8 @@ function byRule(record: EventRecord, rules: readonly string[]): readonly string[
   const counts = new Map<string, number>();
   for (const rule of rules) counts.set(rule, (counts.get(rule) ?? 0) + 1);
   const most = [...counts].sort(([, a], [, b]) => b - a).slice(0, mostBars);
-  if (most.length < 2) return [];
+  // Where each was made once, the table has said it.
+  if (most.length < 2 || most[0]![1] < 2) return [];
   const letter = (at: number) => String.fromCharCode('A'.charCodeAt(0) + at);
   const drawing = bars(
     'Findings by kind',
@@ -145,7 +146,9 @@ function byRule(record: EventRecord, rules: readonly string[]): readonly string[
     most.map(([, value], at) => ({ name: letter(at), value })),
   );
   const key = most.map(([rule], at) => `${letter(at)} ${shorten(titleOf(record, rule), longestLine)}`);
-  return drawing === null ? [] : [`${drawn(drawing)} ${text(`${key.join('; ')}.`)}`];
+  const more = counts.size - most.length;
+  const legend = [`${key.join('; ')}.`, ...(more > 0 ? [`${counted(more, 'kind')} more.`] : [])].join(' ');
+  return drawing === null ? [] : [`${drawn(drawing)} ${text(legend)}`];
 }
 
 /** Whoever reads a grade must be able to see by which limits it came about. */
