@@ -1,14 +1,17 @@
 import { i as __toESM, n as __exportAll, r as __require, t as __commonJSMin } from "./rolldown-runtime.js";
-import { D as sentence, E as Problem, g as refuseOutside, h as clean, p as main } from "./program.js";
+import { $t as writeWhole, B as decisionsFile, C as eventGiven, E as planEvent, F as runMarks, G as eventFileEnding, Ht as parseJson, I as failedSaid, J as whyNoPath, Jt as clean, K as eventFileFrom, L as stoppedSaid, N as bestFirst, P as renderRunSummary, S as partFrom, Tt as recordFile, X as status, Y as failLevels, _ as tellDoubts, _n as Problem, g as tell, h as eventStatus, in as refuseOutside, p as ruleDifferences, pt as today, q as sameNumber, rn as limits, tn as readFileSafely, vn as sentence, w as EventFiles, wt as marksFile, y as auditEvent } from "./program.js";
 import process$1 from "node:process";
+import { execFile } from "node:child_process";
 import path from "node:path";
-import { mkdir, readFile } from "node:fs/promises";
+import { existsSync } from "node:fs";
+import { mkdir, mkdtemp, readFile, readdir, realpath, rm, stat } from "node:fs/promises";
 import { randomUUID } from "node:crypto";
+import { tmpdir } from "node:os";
 import * as os$1 from "os";
 import os, { EOL } from "os";
 import * as crypto from "crypto";
 import * as fs from "fs";
-import { constants, promises } from "fs";
+import { constants as constants$1, promises } from "fs";
 import * as path$1 from "path";
 import * as http from "http";
 import * as https from "https";
@@ -16869,7 +16872,7 @@ var Summary = class {
 			const pathFromEnv = process.env[SUMMARY_ENV_VAR];
 			if (!pathFromEnv) throw new Error(`Unable to find environment variable for $${SUMMARY_ENV_VAR}. Check if your runtime environment supports job summaries.`);
 			try {
-				yield access(pathFromEnv, constants.R_OK | constants.W_OK);
+				yield access(pathFromEnv, constants$1.R_OK | constants$1.W_OK);
 			} catch (_a) {
 				throw new Error(`Unable to access summary file: '${pathFromEnv}'. Check if the file has correct read/write permissions.`);
 			}
@@ -18171,74 +18174,775 @@ function getIDToken(aud) {
 		return yield OidcClient.getIDToken(aud);
 	});
 }
-// src/action.ts
+// src/action/git.ts
+/** ms after which git is given up: it only looks at what is there. */
+const patience = 6e4;
+/** Bytes that git may answer with: a list of some hundred thousand names. */
+const mostBytes = 67108864;
+/** Environment that git needs; what the job holds besides is none of its business. */
+const passedOn = [
+	"PATH",
+	"HOME",
+	"USERPROFILE",
+	"SystemRoot",
+	"TEMP",
+	"TMP",
+	"TMPDIR"
+];
 /**
-* One run: the inputs become a command line, so that the action finds nothing different; what the command
-* line wrote becomes outputs and a summary.
+* Git in a folder. It is started without a shell, from outside the checkout, fetches nothing, writes nothing, and
+* starts no program that a file could name.
 */
-async function run(core, place) {
-	try {
-		await audit(core, place);
-	} catch (error) {
-		if (!(error instanceof Problem)) throw error;
-		core.setFailed(clean(sentence(error)));
+function gitIn(folder, workspace, env) {
+	const program = programFor(env, workspace);
+	const always = [
+		"--no-pager",
+		"--literal-pathspecs",
+		"--no-replace-objects",
+		"-C",
+		folder,
+		...[
+			"safe.bareRepository=explicit",
+			"core.quotePath=false",
+			"core.fsmonitor=false"
+		].flatMap((one) => ["-c", one])
+	];
+	const options = {
+		encoding: "buffer",
+		timeout: patience,
+		maxBuffer: mostBytes,
+		windowsHide: true,
+		env: {
+			...Object.fromEntries(passedOn.flatMap((name) => env[name] === void 0 ? [] : [[name, env[name]]])),
+			GIT_OPTIONAL_LOCKS: "0",
+			GIT_NO_LAZY_FETCH: "1",
+			GIT_TERMINAL_PROMPT: "0",
+			LC_ALL: "C"
+		}
+	};
+	return { ask: (...args) => program === null ? Promise.resolve(null) : new Promise((resolve) => {
+		execFile(program, [...always, ...args], options, (error, stdout) => resolve(error === null ? stdout : null));
+	}) };
+}
+/** Git as the search path has it, never from the checkout: some systems look in the working folder first. */
+function programFor(env, workspace) {
+	const name = process$1.platform === "win32" ? "git.exe" : "git";
+	const outside = (folder) => path.isAbsolute(folder) && /^\.\.([\\/]|$)|^[A-Za-z]:/.test(path.relative(workspace, folder));
+	return (env.PATH ?? env.Path ?? "").split(path.delimiter).filter(outside).map((folder) => path.join(folder, name)).find((file) => existsSync(file)) ?? null;
+}
+/** The parts of an answer to `-z`. */
+function partsOf(answer) {
+	return answer.toString("utf8").split("\0").slice(0, -1);
+}
+/** One line, as most questions are answered. */
+async function lineFrom(git, ...args) {
+	const answer = await git.ask(...args);
+	return answer === null ? null : answer.toString("utf8").replace(/\r?\n$/, "");
+}
+// src/action/changed-files.ts
+const ordinary$1 = /^100/;
+const link = "120000";
+/**
+* Every file that differs between a commit and what lies in the checkout now, also what other steps of the job
+* put there; a file that was renamed is one that went and one that came. Null when git cannot tell.
+*
+* @param git in the top folder of the repository
+* @param folders from there: where files that were never committed count
+*/
+async function filesChangedSince(git, commit, folders) {
+	const known = await git.ask("diff", "--raw", "-z", "--no-abbrev", ...[
+		"--no-renames",
+		"--no-ext-diff",
+		"--no-textconv",
+		"--ignore-submodules=dirty"
+	], commit, "--");
+	const others = await git.ask("ls-files", "--others", "-z", "--", ...folders);
+	return known === null || others === null ? null : [...changesIn(known), ...newIn(others)];
+}
+/** `:mode mode object object letter`, then the name. */
+function changesIn(answer) {
+	const parts = partsOf(answer);
+	return parts.flatMap((part, at) => {
+		if (at % 2 === 1) return [];
+		const [before = "", now = "", object = ""] = part.slice(1).split(" ");
+		return {
+			path: parts[at + 1],
+			before: ordinary$1.test(before) ? object : null,
+			now: kindOf(now)
+		};
+	});
+}
+function kindOf(mode) {
+	if (ordinary$1.test(mode)) return "file";
+	if (mode === link) return "link";
+	return /^0+$/.test(mode) ? "nothing" : "other";
+}
+function newIn(answer) {
+	return partsOf(answer).map((path) => ({
+		path: path.replace(/\/$/, ""),
+		before: null,
+		now: "file"
+	}));
+}
+// src/action/discreet.ts
+/** Words that files of a submission are called by; everything else in a name may name somebody. */
+const words = /^(primary|seconds?|riders?|history|profile|recordings?|submissions?|events?|results|decisions|fingerprints|rules?|grades|fit|tcx|gpx|csv|json|zip|gz|\d{1,6}|[a-z]\d{1,5})$/i;
+/** Whether a path below the event's folder holds nothing but numbers and such words. */
+function namesNobody(place) {
+	return place.split(/[/\\._ -]+/).every((word) => word === "" || words.test(word));
+}
+/**
+* A problem in a sentence that is fit to publish: what somebody wrote into a file is not quoted, and a place is
+* shown as far as it can name nobody.
+*/
+function discreetly(problem) {
+	const { code, where = "" } = problem;
+	if (code === "usage" || code === "rule-wrong" || code === "file-unwritable") return sentence(problem);
+	const [file = "", ...fields] = where.split(" › ");
+	return `${[!/[/\\]/.test(file) || namesNobody(file) ? file : "a file of a submission", ...fields.filter((field) => /^(riders|categories|line \d+|\d+)$/.test(field))].join(" › ")}: ${whatIsWrong[code] ?? "it cannot be used"}.`;
+}
+const whatIsWrong = {
+	"file-missing": "there is no such file",
+	"file-refused": "it is a link, a folder, too large, or lies elsewhere",
+	"facts-wrong": "what stands there is not as it should be",
+	"profile-wrong": "this is no profile that can be read",
+	"report-wrong": "this is no record that can be read"
+};
+// src/action/inputs.ts
+/** What a workflow asks for; defaults are in `action.yml` alone. @throws Problem `usage` */
+function inputsFrom(source) {
+	const text = (name) => source.getInput(name);
+	const needed = (name) => {
+		const value = text(name);
+		if (value === "") throw wrong(name, "it is not given", "Give a path from the top folder of the checkout");
+		return value;
+	};
+	const choice = (name, values) => {
+		const value = values.find((one) => one === text(name).toLowerCase());
+		if (value === void 0) throw wrong(name, `“${text(name)}” is none of its values`, `Give ${values.join(" or ")}`);
+		return value;
+	};
+	const yes = (name) => choice(name, ["true", "false"]) === "true";
+	const [rules, part] = [text("rules"), text("part")];
+	return {
+		event: needed("event"),
+		changedOnly: yes("changed-only"),
+		termsFrom: choice("terms-from", ["base", "head"]),
+		rules: rules === "" ? void 0 : rules,
+		earlier: source.getMultilineInput("earlier").filter((one) => one !== ""),
+		part: part === "" ? null : partFrom(part),
+		folder: needed("report-folder").replaceAll("\\", "/"),
+		failOn: choice("fail-on", failLevels),
+		redact: yes("redact")
+	};
+}
+function wrong(where, what, hint) {
+	return new Problem({
+		code: "usage",
+		what,
+		where: `input ${where}`,
+		hint
+	});
+}
+// src/action/base.ts
+/** Bytes of a payload: GitHub sends none of more than 25 MB. */
+const payloadBytes = 100 * limits.factsBytes;
+/**
+* The commit that a run is to be compared with, from what started it and from the checkout alone. Nothing is
+* fetched: where the commit is not there, nothing is known.
+*/
+async function baseOf(git, env) {
+	const line = await lineFrom(git, "rev-list", "--parents", "--max-count=1", "HEAD", "--");
+	if (line === null) return "no repository";
+	const [head = "", ...parents] = line.split(" ");
+	const payload = await payloadOf(env);
+	switch (env.GITHUB_EVENT_NAME) {
+		case "pull_request": return ofMerge(head, parents, env) ?? await ofBranch(git, payload.pull_request?.base?.sha);
+		case "push": return ofPush(git, payload.before);
+		case "merge_group": {
+			const base = await known(git, payload.merge_group?.base_sha);
+			return base === null ? "no base" : {
+				commit: base,
+				target: base
+			};
+		}
+		default: return "no change";
 	}
 }
-async function audit(core, { log, env, workspace }) {
-	const folder = core.getInput("report-folder");
-	const primary = core.getInput("primary", { required: true });
-	const one = (name) => core.getInput(name);
-	const given = [...core.getMultilineInput("second").map((file) => ["second", file]), ...[
-		"history",
-		"rider",
-		"race",
-		"rules"
-	].map((name) => [name, one(name)])].filter(([, file]) => file !== "");
-	for (const file of [
-		folder,
+/**
+* The commit that GitHub makes of a pull request and its base: the first parent is the base branch. In a shallow
+* checkout, a commit whose parents are not there has none.
+*/
+function ofMerge(head, parents, { GITHUB_SHA: sha, GITHUB_REF: ref }) {
+	return sha === head && /^refs\/pull\/\d+\/merge$/.test(ref ?? "") && parents.length === 2 ? {
+		commit: parents[0],
+		target: parents[0]
+	} : null;
+}
+/** The tip of the pull request itself: what it changes is told from where it left its base. */
+async function ofBranch(git, sha) {
+	const target = await known(git, sha);
+	const fork = target === null ? null : await lineFrom(git, "merge-base", target, "HEAD");
+	return target === null || fork === null ? "no base" : {
+		commit: fork,
+		target
+	};
+}
+async function ofPush(git, before) {
+	if (typeof before === "string" && /^0+$/.test(before)) return "first push";
+	const base = await known(git, before);
+	return base === null ? "no base" : {
+		commit: base,
+		target: null
+	};
+}
+async function known(git, sha) {
+	return typeof sha === "string" && /^[0-9a-f]{40}([0-9a-f]{24})?$/.test(sha) ? commit(git, sha) : null;
+}
+/** The full name of a commit that is there, with its files. */
+function commit(git, name) {
+	return lineFrom(git, "rev-parse", "--verify", "--quiet", "--end-of-options", `${name}^{commit}`);
+}
+async function payloadOf({ GITHUB_EVENT_PATH: file }) {
+	if (file === void 0 || file === "") return {};
+	try {
+		const { bytes } = await readFileSafely(file, { most: payloadBytes });
+		const value = JSON.parse(new TextDecoder().decode(bytes));
+		return typeof value === "object" && value !== null ? value : {};
+	} catch {
+		return {};
+	}
+}
+// src/action/repository.ts
+/** @param place a file or folder of the repository */
+async function repositoryAt(place, workspace, env) {
+	const told = await lineFrom(gitIn(await stat(place).then((one) => one.isDirectory() ? place : path.dirname(place), () => path.dirname(place)), workspace, env), "rev-parse", "--show-toplevel");
+	if (told === null || told === "") return "no repository";
+	const top = await realpath(told);
+	const git = gitIn(top, workspace, env);
+	const base = await baseOf(git, env);
+	return typeof base === "string" ? base : {
+		git,
+		top,
+		base
+	};
+}
+/** A place as git names it: from the top folder, with `/`; empty for the top folder itself. */
+function placeIn(top, place) {
+	return path.relative(top, place).split(path.sep).join("/");
+}
+// src/action/before.ts
+/**
+* An event's files as they were: those that changed from a folder in which they were laid out as they were before,
+* all others as they are now.
+*/
+var FilesBefore = class {
+	now;
+	before;
+	changed;
+	/**
+	* @param root the event's folder in the folder that holds what changed as it was
+	* @param changed paths, from the event's folder, of what is not as it was
+	*/
+	constructor(now, root, changed) {
+		this.now = now;
+		this.before = new EventFiles(root, now.terms);
+		this.changed = changed;
+	}
+	readText(place) {
+		return this.of(place).readText(place);
+	}
+	readTerms(place) {
+		return this.now.terms === this.now.root ? this.readText(place) : this.now.readTerms(place);
+	}
+	whyNot(place) {
+		return this.of(place).whyNot(place);
+	}
+	isOtherTable(place) {
+		return this.of(place).isOtherTable(place);
+	}
+	async filesBelow(folder) {
+		const [now, before] = await Promise.all([below$1(this.now, folder), below$1(this.before, folder)]);
+		return [...now.filter((place) => !this.changed.holds(place)), ...before];
+	}
+	of(place) {
+		return this.changed.holds(place) ? this.before : this.now;
+	}
+};
+async function below$1(files, folder) {
+	try {
+		return await files.filesBelow(folder);
+	} catch (error) {
+		if (error instanceof Problem && error.code === "file-missing") return [];
+		throw error;
+	}
+}
+// src/action/kept.ts
+/** Files taken from the repository at once: more are no event's terms, and no change that anybody looks through. */
+const mostFiles = 500;
+/** What a commit holds at a place: a file, or the files that lie in a folder itself; null when nothing is there. */
+async function keptAt(git, commit, place) {
+	const [only] = place === "" ? [] : await list(git, commit, place);
+	if (place !== "" && only === void 0) return null;
+	if (only?.kind === "blob") return {
+		kind: "file",
+		files: ordinary([only])
+	};
+	return {
+		kind: "folder",
+		files: ordinary(await list(git, commit, place === "" ? "" : `${place}/`))
+	};
+}
+const ordinary = (found) => found.filter(({ mode }) => mode.startsWith("100"));
+async function list(git, commit, place) {
+	const named = place === "" ? [] : [place];
+	return partsOf(await git.ask("ls-tree", "-z", "--full-tree", commit, "--", ...named) ?? Buffer.alloc(0)).map((part) => {
+		const tab = part.indexOf("	");
+		const [mode, kind, object] = part.slice(0, tab).split(" ");
+		return {
+			mode,
+			kind,
+			object,
+			path: part.slice(tab + 1)
+		};
+	});
+}
+/**
+* Writes files as the repository holds them below a folder of our own.
+*
+* @param whole which are wanted with what they hold; the others are written empty
+* @returns false when that cannot be done, or is more than is sensible: then nothing is known
+*/
+async function layOut(git, files, into, whole = () => true) {
+	if (files.length > mostFiles) return false;
+	for (const { path: place, object } of files) {
+		if (whyNoPath(place) !== null || place.includes(":")) return false;
+		const bytes = whole(place) ? await git.ask("cat-file", "blob", object) : /* @__PURE__ */ new Uint8Array();
+		if (bytes === null || bytes.length > limits.archiveBytes) return false;
+		const file = path.join(into, ...place.split("/"));
+		await mkdir(path.dirname(file), { recursive: true });
+		await writeWhole(file, bytes);
+	}
+	return true;
+}
+// src/action/places.ts
+/** Paths with `/`, and questions about what lies on the way to them and below them. */
+var PlaceSet = class {
+	paths;
+	folders;
+	constructor(paths) {
+		this.paths = new Set(paths);
+		this.folders = new Set(paths.flatMap((place) => waysTo(place).slice(0, -1)));
+	}
+	/** Whether a place, or a folder or archive on the way to it, is one of these. */
+	holds(place) {
+		return waysTo(place).some((way) => this.paths.has(way));
+	}
+	/** Whether a place is one of these, lies in one or has one in it. */
+	touches(place) {
+		return this.folders.has(place) || this.holds(place);
+	}
+};
+/** "a", "a/b", "a/b/c". */
+function waysTo(place) {
+	const parts = place.split("/");
+	return parts.map((_, at) => parts.slice(0, at + 1).join("/"));
+}
+// src/action/scope.ts
+/** Files that planning an event looks into; of all others it knows the name alone. */
+const lookedInto = /\.(json|csv|zip)$/i;
+/** What runs the audit, and so which version of it. */
+const machinery = /^\.github\/(workflows|actions)\//;
+/**
+* Whose submissions a change touches: the event is planned as it is and as it was, and what differs counts, as does
+* every file that a submission rests on. Why that cannot be told, where it cannot.
+*
+* @param rules folder of rules that the user named, from the top of the repository
+* @param into an empty folder of our own
+*/
+async function touchedBy(changes, { git, top }, event, rules, into) {
+	if (changes.some(({ path: place }) => machinery.test(place))) return "workflow";
+	const here = placeIn(top, event.files.root);
+	const everywhere = new PlaceSet(changes.map((one) => one.path));
+	if (here !== "" && everywhere.holds(here)) return "event new";
+	const inside = changes.flatMap((one) => {
+		const place = below(here, one.path);
+		return place === null ? [] : {
+			...one,
+			place
+		};
+	});
+	const changed = new PlaceSet(inside.map(({ place }) => place));
+	if (!await layOut(git, inside.flatMap(({ path: file, before }) => before === null ? [] : {
+		path: file,
+		object: before
+	}), into, (file) => lookedInto.test(file))) return "too much";
+	const before = new FilesBefore(event.files, path.join(into, ...here.split("/")), changed);
+	const source = await sourceBefore(event, before, changed);
+	if (source === null) return "event new";
+	const { plan: was, problems } = await planEvent(source, before);
+	if (was === null || problems.length > 0) return "event was wrong";
+	const judgedByChange = ({ rules: folder }) => {
+		if (event.files.terms !== event.files.root) return false;
+		const place = folder === null ? rules : path.posix.join(here, folder);
+		return place !== null && everywhere.touches(place);
+	};
+	const rests = (entry) => filesOf(entry).some((file) => changed.touches(file));
+	return {
+		...compared(event.plan, was, (entry) => rests(entry) || judgedByChange(entry)),
+		links: inside.filter(({ now }) => now === "link").length
+	};
+}
+/** Whether a change would alter what submissions are judged by. */
+function altersTerms(changes, { top }, event, terms) {
+	const here = placeIn(top, event.files.root);
+	return changes.some(({ path: place }) => {
+		const name = below(here, place);
+		return terms.has(place) || name !== null && !name.includes("/") && name.endsWith(".event.json");
+	});
+}
+/** A path from the event's folder; null for one that does not lie in it. */
+function below(here, place) {
+	if (here === "") return place;
+	return place.startsWith(`${here}/`) ? place.slice(here.length + 1) : null;
+}
+/** The event as it was named; null where there was none, or where which one it was is a matter of doubt. */
+async function sourceBefore({ source, files }, before, changed) {
+	if (files.terms !== files.root) return source;
+	if (source.kind === "file" && !changed.holds(source.name)) return source;
+	try {
+		const eventFiles = (await before.filesBelow(".")).filter((name) => !name.includes("/") && name.endsWith(".event.json"));
+		if (source.kind === "folder") return eventFiles.length === 0 ? source : null;
+		if (!eventFiles.includes(source.name)) return null;
+		return {
+			...source,
+			text: (await before.readText(source.name)).text
+		};
+	} catch (error) {
+		if (error instanceof Problem) return null;
+		throw error;
+	}
+}
+/** Files that an entry rests on. */
+function filesOf({ primary, seconds, history, factInputs }) {
+	return [
 		primary,
-		...given.map(([, file]) => file)
+		...seconds,
+		history,
+		...factInputs.map(({ name }) => name)
+	].filter((file) => file !== null);
+}
+function compared(now, was, isTouched) {
+	const then = new Map(was.entries.map((entry) => [sameNumber(entry.number), said(entry)]));
+	const numbers = /* @__PURE__ */ new Set();
+	for (const entry of now.entries) {
+		const key = sameNumber(entry.number);
+		if (then.get(key) !== said(entry) || isTouched(entry)) numbers.add(entry.number);
+		then.delete(key);
+	}
+	return {
+		numbers,
+		gone: was.entries.filter(({ number }) => then.has(sameNumber(number))).map(({ number }) => number)
+	};
+}
+/** Everything that the plan says of an entry, in whatever order its files were found. */
+const said = (entry) => JSON.stringify({
+	...entry,
+	seconds: [...entry.seconds].sort()
+});
+// src/action/terms.ts
+/**
+* Lays the base branch's event file, results, rules, decisions and fingerprints out in a folder of our own, so that
+* whoever proposes a change is not judged by rules that are part of it.
+*
+* @param into an empty folder of our own
+*/
+async function termsAt({ git, top }, commit, workspace, named, into) {
+	const at = (name) => placeIn(top, path.resolve(workspace, name));
+	const place = at(named.event);
+	const event = await keptAt(git, commit, place);
+	if (event === null) return "event new";
+	const folder = event.kind === "folder" ? place : folderOf(place);
+	const beside = event.kind === "folder" ? event : await keptAt(git, commit, folder);
+	const eventFiles = event.kind === "file" ? event.files : event.files.filter((one) => one.path.endsWith(eventFileEnding));
+	const kept = (beside?.files ?? []).filter((one) => [decisionsFile, marksFile].some((name) => one.path === path.posix.join(folder, name)));
+	const others = [];
+	for (const name of [...named.rules === void 0 ? [] : [named.rules], ...named.earlier]) {
+		const found = await keptAt(git, commit, at(name));
+		if (found === null) return "rules new";
+		others.push(...found.files);
+	}
+	const down = path.relative(workspace, top);
+	const within = !down.startsWith("..");
+	const root = within ? path.join(into, down) : into;
+	await mkdir(path.join(root, ...folder.split("/")), { recursive: true });
+	const all = [
+		...eventFiles,
+		...kept,
+		...others
+	];
+	if (!await layOut(git, all, root)) return "too much";
+	for (const { path: file } of eventFiles) for (const name of await namesIn(path.join(root, ...file.split("/")))) {
+		const found = await keptAt(git, commit, path.posix.join(folder, name));
+		if (found === null) continue;
+		if (!await layOut(git, found.files, root)) return "too much";
+		all.push(...found.files);
+	}
+	return {
+		workspace: within ? into : path.join(into, path.relative(top, workspace)),
+		places: new Set(all.map((one) => one.path))
+	};
+}
+const folderOf = (place) => {
+	const folder = path.posix.dirname(place);
+	return folder === "." ? "" : folder;
+};
+/** Results and rules that an event file names; none in one that is wrong, which is told when it is read. */
+async function namesIn(eventFile) {
+	const file = await eventFrom(await readFile(eventFile, "utf8"), path.basename(eventFile));
+	if (file === null) return [];
+	const { results, rules, categories = {} } = file;
+	const named = [
+		results,
+		rules,
+		...Object.values(categories).map((one) => one.rules)
+	];
+	return [...new Set(named.filter((name) => name !== void 0))];
+}
+async function eventFrom(text, where) {
+	try {
+		const { file, problems } = await eventFileFrom(parseJson(text, "facts-wrong", where), where);
+		return problems.length === 0 ? file : null;
+	} catch (error) {
+		if (error instanceof Problem) return null;
+		throw error;
+	}
+}
+// src/action.ts
+/**
+* The action: an event of a repository, audited as far as a pull request or push touches it. What finds anything is
+* the command line's own function; this is the table of contents of what surrounds it.
+*/
+/** Bytes of a summary: what GitHub shows anywhere, and a person reads. */
+const summaryBytes = 65536;
+/** One run: inputs, audit, and what people and later steps are told. */
+async function run(core, place) {
+	let inputs;
+	try {
+		inputs = inputsFrom(core);
+	} catch (error) {
+		if (!(error instanceof Problem)) throw error;
+		return core.setFailed(clean(sentence(error)));
+	}
+	const workspace = await realpath(place.workspace);
+	const scratch = await mkdtemp(path.join(place.env.RUNNER_TEMP || tmpdir(), "wattassay-"));
+	try {
+		const done = await quietly(place.log, (log) => orProblems(log, inputs.redact, () => audit(inputs, {
+			...place,
+			log,
+			workspace
+		}, scratch)));
+		if (done === null) core.setFailed(stoppedSaid);
+		else await tellRunner(core, place.env, inputs, done);
+	} finally {
+		await rm(scratch, {
+			recursive: true,
+			force: true
+		});
+	}
+}
+async function audit(inputs, place, scratch) {
+	const { workspace, env, log } = place;
+	const { event: named, rules, earlier, folder, redact, part } = inputs;
+	for (const file of [
+		named,
+		folder,
+		...rules === void 0 ? [] : [rules],
+		...earlier
 	]) await refuseOutside(workspace, file);
-	await mkdir(path.resolve(workspace, folder), { recursive: true });
-	const out = (ending) => path.posix.join(folder.replaceAll("\\", "/"), `report.${ending}`);
-	const redact = core.getBooleanInput("redact");
-	const status = await quietly(log, (stream) => main([
-		"audit",
-		...given.map(([option, file]) => `--${option}=${file}`),
-		...[
-			"html",
-			"json",
-			"md"
-		].map((ending) => `--out=${out(ending)}`),
-		"--format=text",
-		`--fail-on=${one("fail-on")}`,
-		...redact ? ["--redact"] : [],
-		"--",
-		primary
-	], {
-		stdout: stream,
-		stderr: stream,
-		env,
+	await refuseTaken(path.resolve(workspace, folder), folder);
+	const io = {
+		stdout: log,
+		stderr: log,
+		env: {},
 		cwd: workspace
+	};
+	const repository = await repositoryAt(path.resolve(workspace, named), workspace, env);
+	const terms = await termsFor(inputs, repository, workspace, path.join(scratch, "terms"));
+	const event = await eventGiven(io, named, {
+		rules,
+		redact,
+		terms: terms.found?.workspace
+	});
+	tellDoubts(io, { redact }, event);
+	const changes = await changesOf(repository, event, rulesPlace(repository, inputs, workspace));
+	const scope = await scopeOf(inputs, repository, changes, event, workspace, path.join(scratch, "before"));
+	const only = scope.touched?.numbers;
+	const { record, compared } = await auditEvent(io, event, {
+		rules,
+		earlier,
+		part,
+		redact,
+		today: today(),
+		...only === void 0 ? {} : { only }
+	}, folder);
+	tell(io, record, null, path.posix.join(folder, record.part === null ? "overview.html" : recordFile));
+	const audited = record.rows.filter(({ state }) => state === "audited");
+	return {
+		record,
+		run: {
+			scope: scope.said,
+			terms: termsSeen(terms, repository, changes, event),
+			rules: [...event.sets.values()].map((set) => ({
+				name: set.name,
+				sha256: set.sha256,
+				differs: ruleDifferences(set)
+			})),
+			entries: event.plan.entries.length,
+			single: audited.filter(({ recordings }) => recordings.length === 1).length,
+			remarks: event.remarks,
+			unmatched: event.plan.unmatched.length,
+			compared,
+			folder
+		},
+		files: markable(event, workspace, redact)
+	};
+}
+/** What lies there could have been handed in, to be taken for what an earlier run found. */
+async function refuseTaken(folder, shown) {
+	await mkdir(folder, { recursive: true });
+	if ((await readdir(folder)).length === 0) return;
+	throw new Problem({
+		code: "usage",
+		what: "there is something in it already, which may have been handed in with the submissions",
+		where: shown,
+		hint: "Name a report-folder that is not there yet, another one for each time the action runs"
+	});
+}
+/** The base branch's terms, where a change is proposed to it. */
+async function termsFor({ event, rules, earlier, termsFrom }, repository, workspace, into) {
+	const wanted = termsFrom === "base";
+	if (typeof repository === "string") return {
+		found: null,
+		because: wanted && repository === "no base" ? "no base" : null
+	};
+	const { target } = repository.base;
+	if (!wanted || target === null) return {
+		found: null,
+		because: null
+	};
+	const found = await termsAt(repository, target, workspace, {
+		event,
+		rules,
+		earlier
+	}, into);
+	return typeof found === "string" ? {
+		found: null,
+		because: found
+	} : {
+		found,
+		because: null
+	};
+}
+function termsSeen({ found, because }, repository, changes, event) {
+	if (found === null || typeof repository === "string") return {
+		from: "checkout",
+		because
+	};
+	const altered = changes === null ? null : altersTerms(changes, repository, event, found.places);
+	return {
+		from: "base",
+		commit: repository.base.target,
+		altered
+	};
+}
+function rulesPlace(repository, { rules }, workspace) {
+	if (typeof repository === "string" || rules === void 0) return null;
+	return placeIn(repository.top, path.resolve(workspace, rules));
+}
+function changesOf(repository, { files }, rules) {
+	if (typeof repository === "string") return Promise.resolve(null);
+	const { git, top, base } = repository;
+	return filesChangedSince(git, base.commit, [placeIn(top, files.root) || ".", ...rules === null ? [] : [rules]]);
+}
+const all = (because) => ({
+	touched: null,
+	said: {
+		kind: "all",
+		because
+	}
+});
+/** Whose submissions are audited; whenever that is in doubt, everybody's. */
+async function scopeOf(inputs, repository, changes, event, workspace, into) {
+	if (!inputs.changedOnly) return all(null);
+	if (inputs.part !== null) return all("part");
+	if (typeof repository === "string") return all(repository);
+	if (changes === null) return all("too much");
+	const touched = await touchedBy(changes, repository, event, rulesPlace(repository, inputs, workspace), into);
+	if (typeof touched === "string") return all(touched);
+	const { gone, links } = touched;
+	return {
+		touched,
+		said: {
+			kind: "changed",
+			since: repository.base.commit,
+			gone,
+			links
+		}
+	};
+}
+/** Files that a mark can be put on: of a ZIP the archive, and under redaction none whose name may name somebody. */
+function markable({ plan, files }, workspace, redact) {
+	return new Map(plan.entries.flatMap(({ number, primary }) => {
+		if (primary === null) return [];
+		const file = /^(.*?\.zip)\//i.exec(primary)?.[1] ?? primary;
+		return redact && !namesNobody(file) ? [] : [[number, placeIn(workspace, files.full(file))]];
 	}));
-	if (status === 2) return core.setFailed("The audit could not run: the log says why.");
-	const read = (ending) => readFile(path.resolve(workspace, out(ending)), "utf8");
-	const { grade } = JSON.parse(await read("json"));
-	core.setOutput("grade", grade);
-	core.setOutput("report", out("html"));
-	core.setOutput("json", out("json"));
-	if (env.GITHUB_STEP_SUMMARY) await core.summary.addRaw(await read("md"), true).write();
-	if (status !== 0) core.setFailed(`Grade: ${grade}. The report says what would settle it.`);
+}
+/** Outputs, marks, summary, and whether the job fails. */
+async function tellRunner(core, env, { folder, failOn }, { record, run, files }) {
+	const { rows, part } = record;
+	for (const grade of bestFirst) core.setOutput(grade, rows.filter((row) => row.grade === grade).length);
+	core.setOutput("audited", rows.length);
+	core.setOutput("grade", bestFirst.findLast((grade) => rows.some((row) => row.grade === grade)) ?? "");
+	core.setOutput("report", part === null ? path.posix.join(folder, "overview.html") : "");
+	core.setOutput("json", path.posix.join(folder, recordFile));
+	for (const { level, number, said } of runMarks(record)) {
+		const file = number === null ? void 0 : files.get(number);
+		const at = file === void 0 ? {} : {
+			file,
+			startLine: 1
+		};
+		core[level](clean(said), {
+			title: "wattassay",
+			...at
+		});
+	}
+	if (env.GITHUB_STEP_SUMMARY) await core.summary.addRaw(renderRunSummary(record, run, { limit: summaryBytes })).write();
+	if (eventStatus(record, failOn) !== status.done) core.setFailed(failedSaid(failOn));
+}
+/** The result, or null with everything that is wrong in the log. */
+async function orProblems(log, redact, work) {
+	try {
+		return await work();
+	} catch (error) {
+		const found = error instanceof AggregateError ? error.errors : [error];
+		const problems = found.filter((one) => one instanceof Problem);
+		if (problems.length < found.length) throw error;
+		const lines = new Set(problems.map((one) => clean(redact ? discreetly(one) : sentence(one))));
+		for (const line of lines) log.write(`error: ${line}\n`);
+		return null;
+	}
 }
 /**
 * Lets a command write to the log while the runner takes nothing in it as a command to itself: whatever a
 * stranger's text may still hold after cleaning stays text.
 */
-async function quietly(log, command) {
+async function quietly(log, work) {
 	const token = randomUUID();
 	log.write(`::stop-commands::${token}\n`);
 	try {
-		return await command(log);
+		return await work(log);
 	} finally {
 		log.write(`\n::${token}::\n`);
 	}

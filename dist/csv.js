@@ -1,4 +1,4 @@
-import { C as eachRow, E as Problem, S as conversionOf, T as limits, _ as decodeText, b as firstColumns, c as parseClock, f as assemble, l as timeSeconds, s as dateSeconds, u as decimal, v as shortName, x as assumedUnits, y as findHeadings } from "./program.js";
+import { _n as Problem, c as parseClock, cn as decodeText, dn as firstColumns, f as assemble, fn as assumedUnits, gn as limits, l as timeSeconds, ln as shortName, mn as eachRow, pn as conversionOf, s as dateSeconds, u as decimal, un as findHeadings } from "./program.js";
 // src/read/csv/numbers.ts
 /** What programs write where they have no value. */
 const missing = /* @__PURE__ */ new Set([...[

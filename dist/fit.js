@@ -1,4 +1,4 @@
-import { E as Problem, T as limits, a as indoorsOf, d as finite, f as assemble, i as stated, o as sportOf, r as combineTotals, v as shortName, w as isMeterName } from "./program.js";
+import { _n as Problem, a as indoorsOf, d as finite, f as assemble, gn as limits, hn as isMeterName, i as stated, ln as shortName, o as sportOf, r as combineTotals } from "./program.js";
 import { Buffer } from "buffer";
 // src/read/fit/balance.ts
 /**
@@ -19727,6 +19727,23 @@ function deviceOf(decoded) {
 		serial: first("serial_number")
 	};
 }
+/**
+* The power sensor by its own device_info (device type 11 of ANT+, bike_power): null where the file lists
+* none, or two that are not the same.
+*/
+function meterOf(decoded) {
+	const infos = decoded.deviceInfos.filter(({ device_type: type, source_type: source }) => type === "bike_power" || type === 11 && source !== "local");
+	const first = (info, ...names) => names.map((name) => shortName(info[name])).find((value) => value !== null) ?? null;
+	const meters = infos.map((info) => ({
+		maker: first(info, "manufacturer"),
+		product: first(info, "product_name", "product"),
+		serial: first(info, "serial_number", "ant_id", "ant_device_number")
+	}));
+	const known = meters.filter(({ serial }) => serial !== null);
+	const said = known.length > 0 ? known : meters;
+	const one = said.find(({ maker, product }) => maker !== null || product !== null) ?? said[0];
+	return one === void 0 || said.some(({ serial }) => serial !== one.serial) ? null : one;
+}
 /** "cycling indoor_cycling …": all that the file says of its sport, cycling first where a ride is among several. */
 function sportWords(decoded) {
 	const said = [...decoded.sessions, ...decoded.sports].map((message) => [shortName(message.sport), shortName(message.sub_sport)]).filter(([sport]) => sport !== null).map((words) => words.filter((word) => word !== null && word !== "generic").join(" "));
@@ -19817,11 +19834,13 @@ function readFit(bytes) {
 		meters: developerMeters(records, developerFields)
 	});
 	const words = sportWords(decoded);
+	const meter = meterOf(decoded);
 	return {
 		...columns,
 		sport: sportOf(words),
 		indoors: indoorsOf(words, records.some(hasPosition)),
 		device: deviceOf(decoded),
+		...meter === null ? {} : { meter },
 		balanceSide: balance.side,
 		pauses: pausesOf(decoded.events),
 		laps: lapsOf(decoded.laps),

@@ -1,4 +1,4 @@
-import { _ as decodeText, a as indoorsOf, n as readMarkup, o as sportOf, t as Trackpoints, v as shortName } from "./program.js";
+import { a as indoorsOf, cn as decodeText, ln as shortName, n as readMarkup, o as sportOf, t as Trackpoints } from "./program.js";
 // src/read/xml/gpx.ts
 /**
 * Reads a GPX 1.0 or 1.1 track with what recorders put into its extensions. Times without a zone are UTC, as

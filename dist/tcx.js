@@ -1,4 +1,4 @@
-import { _ as decodeText, a as indoorsOf, c as parseClock, i as stated, n as readMarkup, o as sportOf, r as combineTotals, t as Trackpoints, u as decimal, v as shortName } from "./program.js";
+import { a as indoorsOf, c as parseClock, cn as decodeText, i as stated, ln as shortName, n as readMarkup, o as sportOf, r as combineTotals, t as Trackpoints, u as decimal } from "./program.js";
 // src/read/xml/tcx.ts
 /** Elements of a lap beside its track, and the total that each states. HeartRate elements hold a "Value". */
 const totalOf = /* @__PURE__ */ new Map([

@@ -1,20 +1,20 @@
 /**
  * THE function: read → normalise → align → find sections → measure → judge. Start reading here.
  */
-import { type NamedBytes, type Profile, type RaceFacts, type Recording, type Report, type RiderFacts, type RuleSet } from './types.ts';
+import { type NamedBytes, type Profile, type RaceFacts, type Recording, type Report, type RiderFacts, type RuleSet, type UnreadableFile } from './types.ts';
 /** What one rider hands in for one race, as files. */
 export interface Submission extends Facts {
     readonly primary: NamedBytes;
     readonly seconds: readonly NamedBytes[];
     /** Seconds that could not even be opened, each with the sentence that says why. */
-    readonly unopened?: Report['submission']['unreadable'];
+    readonly unopened?: readonly Pick<UnreadableFile, 'name' | 'why'>[];
 }
 /** The same once its files are read. */
 export interface ReadSubmission extends Facts {
     readonly primary: Recording;
     readonly seconds: readonly Recording[];
     /** Seconds that could not be read, each with the sentence that says why. */
-    readonly unreadable: Report['submission']['unreadable'];
+    readonly unreadable: readonly UnreadableFile[];
 }
 export interface Facts {
     readonly rider: RiderFacts;

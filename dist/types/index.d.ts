@@ -7,6 +7,6 @@
 export { audit, type Stage, type Submission } from './audit.ts';
 export { Problem, type ProblemCode, sentence } from './problem.ts';
 export { compileProfile, type ProfileOptions } from './profile.ts';
-export { redact, renderCsv, renderHtml, renderJson, renderMarkdown, renderText, type TextOptions, } from './report/index.ts';
+export { type ChartFile, type LetterFrame, redact, renderCharts, renderCsv, renderHtml, renderJson, renderLetter, renderMarkdown, renderText, type TextOptions, } from './report/index.ts';
 export { ruleSet, shipped } from './rules.ts';
 export type * from './types.ts';

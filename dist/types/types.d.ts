@@ -93,6 +93,8 @@ export interface Recording {
     /** True: stated as indoor or virtual; false: stated as outdoor or positions present; null: unknown. */
     readonly indoors: boolean | null;
     readonly device: Device;
+    /** The power sensor, as the file lists it; absent where it does not: a head unit is not a meter. */
+    readonly meter?: Device;
     /** Clock time of each record, s, as recorded: may repeat, go back or leap. */
     readonly time: Float64Array;
     readonly channels: Columns;
@@ -179,6 +181,8 @@ export interface Alignment {
     /** Whether the second is a measurement of its own. */
     readonly origin: Origin;
     readonly originEvidence: OriginEvidence | null;
+    /** The pair of an earlier second that this one repeats: no opinion beside it. Null where there is none. */
+    readonly sameAs: Subject | null;
 }
 /** How a second follows from the primary by the best gain, offset and short filter. */
 export interface OriginEvidence {
@@ -198,8 +202,10 @@ export type AlignmentReason = 'power-agrees' | 'clock-chose' | 'channel-chose' |
 /** A second recording resampled onto the primary's grid: same start and length as the primary's series. */
 export interface AlignedSecond {
     readonly subject: Subject;
-    /** The file's name, or that of the field in which a further meter of the primary's file was found. */
+    /** The file's name, or that of the field in which a further meter of a file was found. */
     readonly name: string;
+    /** Whether it is a further meter of a file that the primary or another second stands for. */
+    readonly further: boolean;
     readonly series: Series;
     readonly alignment: Alignment;
 }
@@ -262,7 +268,7 @@ export interface Failed {
     readonly message: string;
 }
 export type Outcome = Measured | NotApplicable | Failed;
-export type ReasonId = 'no-third' | 'no-second' | 'second-unreadable' | 'no-detail' | 'not-secure' | 'different-ride' | 'not-independent' | 'too-short' | 'too-few-blocks' | 'too-few-efforts' | 'no-channel' | 'mostly-invalid' | 'no-power-flow' | 'dead-channel' | 'decimal-power' | 'irregular-recorder' | 'no-totals' | 'no-event' | 'no-history' | 'history-too-thin' | 'no-heart-rate-range' | 'no-overlap-of-power' | 'no-drift' | 'no-crossing' | 'narrow-range' | 'cannot-separate' | 'speed-not-tied' | 'no-fact' | 'nothing-required' | 'not-a-race' | 'outdoors' | 'switched-off';
+export type ReasonId = 'no-third' | 'no-second' | 'second-unreadable' | 'no-detail' | 'not-secure' | 'different-ride' | 'not-independent' | 'too-short' | 'too-few-readings' | 'too-few-blocks' | 'too-few-efforts' | 'no-channel' | 'mostly-invalid' | 'no-power-flow' | 'dead-channel' | 'decimal-power' | 'coarse-steps' | 'irregular-recorder' | 'no-totals' | 'no-event' | 'no-history' | 'history-too-thin' | 'no-heart-rate-range' | 'no-overlap-of-power' | 'no-drift' | 'no-crossing' | 'narrow-range' | 'cannot-separate' | 'speed-not-tied' | 'no-fact' | 'nothing-required' | 'not-a-race' | 'outdoors' | 'switched-off';
 /** Another rider's submission to the same event, as far as content is compared; on its own 1 s grid. */
 export interface OtherSubmission {
     /** As the event names it: a stranger's string. */
@@ -314,6 +320,8 @@ export interface PastRide {
     readonly from: number;
     readonly to: number;
     readonly device: Device;
+    /** The power sensor, where the file lists it. */
+    readonly meter?: Device;
     /** Where its meter sits, as far as declared. */
     readonly place?: Place | null;
     readonly indoors: boolean | null;
@@ -523,6 +531,8 @@ export interface ReportRecording {
     readonly subject: Subject;
     readonly role: 'primary' | 'second';
     readonly name: string;
+    /** The added field of the file that holds its power, where that is a further meter: a stranger's string. */
+    readonly field: string | null;
     readonly sha256: string;
     readonly format: Recording['format'];
     readonly device: Device;
@@ -542,8 +552,6 @@ export interface ReportRecording {
 export interface ReportSection extends Section {
     /** Mean power of the primary; null where it has none. */
     readonly watts: number | null;
-    /** Of a set-point block that follows another: seconds from 10 to 90 % of the step. */
-    readonly rise: number | null;
     /** Primary against each other meter, %, with its 95 % interval where the section is long enough. */
     readonly differences: readonly {
         readonly subject: Subject;
@@ -551,6 +559,43 @@ export interface ReportSection extends Section {
         readonly low: number | null;
         readonly high: number | null;
     }[];
+}
+/** What one set-point block shows. */
+export interface SetPoint {
+    readonly stretch: Stretch;
+    /** The level held, W, as the steadiest meter shows it: no file says what was asked for. */
+    readonly target: number;
+    /** Means of the settled part: rpm, km/h. */
+    readonly cadence: number | null;
+    readonly speed: number | null;
+    readonly meters: readonly {
+        readonly subject: Subject;
+        /** Mean of the settled part over the target, W, with its 95 % interval where the block is long enough. */
+        readonly over: number;
+        readonly low: number | null;
+        readonly high: number | null;
+        /** Where the block follows another in a step: seconds from 10 to 90 % of it. */
+        readonly rise: number | null;
+    }[];
+}
+/** What the meters hold where the ride keeps to levels. */
+export interface SetPoints {
+    /** The meter that keeps closest to its own levels: the targets are taken from it. */
+    readonly steadiest: Subject;
+    readonly blocks: readonly SetPoint[];
+    /** How what another meter holds beyond the target changes from block to block, % of it for 10 rpm or 10 km/h. */
+    readonly trends: readonly ({
+        readonly subject: Subject;
+        readonly of: 'cadence' | 'speed';
+    } & Estimate)[];
+}
+/** A second recording that was handed in and could not be read. Its name is a stranger's. */
+export interface UnreadableFile {
+    readonly name: string;
+    /** Null where the file could not even be opened. */
+    readonly sha256: string | null;
+    /** A full sentence. */
+    readonly why: string;
 }
 export interface Report {
     readonly schemaVersion: 1;
@@ -579,10 +624,7 @@ export interface Report {
         readonly primary: ReportRecording;
         readonly seconds: readonly ReportRecording[];
         /** Second recordings that could not be read, with the sentence that says why. */
-        readonly unreadable: readonly {
-            readonly name: string;
-            readonly why: string;
-        }[];
+        readonly unreadable: readonly UnreadableFile[];
         readonly window: {
             readonly stretch: Stretch;
             readonly given: boolean;
@@ -609,6 +651,8 @@ export interface Report {
     readonly findings: readonly Finding[];
     readonly measurements: readonly ReportMeasurement[];
     readonly sections: readonly ReportSection[];
+    /** Null where the ride keeps to no levels. */
+    readonly setPoints: SetPoints | null;
     readonly alignment: readonly Alignment[];
     readonly steps: readonly Step[];
     readonly charts: readonly Chart[];
@@ -822,6 +866,10 @@ export interface EventRecord {
         readonly index: number;
         readonly of: number;
     } | null;
+    /** Of how many submissions these are some, where only some were asked for; null: nobody was left out. */
+    readonly selected: {
+        readonly of: number;
+    } | null;
     readonly rules: readonly {
         readonly folder: string | null;
         readonly name: string;
@@ -868,8 +916,9 @@ export interface Decision {
     /** Until when an explanation that was accepted is taken for granted. */
     readonly until?: string;
 }
-/** Where a finding stands between people. */
-export type Standing = 'to decide' | 'to ask' | 'asked' | 'decided' | 'explained';
+/** Where a finding stands between people: what has waited too long first, what needs nobody last. */
+export declare const standings: readonly ['overdue', 'to decide', 'to ask', 'asked', 'decided', 'explained'];
+export type Standing = (typeof standings)[number];
 /** One matter of a rider that people have to deal with. */
 export interface Matter {
     /** A rule, or "missing". */
@@ -879,6 +928,54 @@ export interface Matter {
 }
 /** What became of a rider since an earlier run. */
 export type Change = 'new' | 'better' | 'worse' | 'same' | 'gone';
+/** Why all submissions are audited although only what changed was asked for. */
+export type AllBecause = 'no change' | 'no repository' | 'first push' | 'no base' | 'too much' | 'workflow' | 'event new' | 'event was wrong' | 'part';
+/** A run of an event on a repository: what its summary says beside the record. */
+export interface EventRun {
+    /** Whose submissions were audited. */
+    readonly scope: {
+        readonly kind: 'all';
+        readonly because: AllBecause | null;
+    } | {
+        readonly kind: 'changed';
+        /** The commit that was compared with. */
+        readonly since: string;
+        /** Riders who are no longer in the event. */
+        readonly gone: readonly string[];
+        /** Links that the change brings: they are never followed. */
+        readonly links: number;
+    };
+    /** Where the event file, the results and the rules are from. */
+    readonly terms: {
+        readonly from: 'checkout';
+        readonly because: TermsBecause | null;
+    } | {
+        readonly from: 'base';
+        readonly commit: string;
+        /** Whether the change would alter them; null: not known. */
+        readonly altered: boolean | null;
+    };
+    /** Rule sets, and each thing in them that differs from what is shipped. Holds strangers' words. */
+    readonly rules: readonly {
+        readonly name: string;
+        readonly sha256: string;
+        readonly differs: readonly string[];
+    }[];
+    /** Submissions of the event. */
+    readonly entries: number;
+    /** Submissions of those audited that came without a second recording. */
+    readonly single: number;
+    /** What the event cannot ask for, since something is not known. Holds strangers' words. */
+    readonly remarks: readonly string[];
+    /** Files that nobody was matched with. */
+    readonly unmatched: number;
+    /** Whether some submissions could be compared with all others; null: all were there. */
+    readonly compared: boolean | null;
+    /** Where everything was written, from the top of the checkout. */
+    readonly folder: string;
+}
+/** Why the event file and rules of the checkout are used although those of the base branch were asked for. */
+export type TermsBecause = 'no base' | 'event new' | 'rules new' | 'too much';
 /** A record with what people did about it: everything that an overview is made from. */
 export interface EventView {
     readonly record: EventRecord;
@@ -886,10 +983,12 @@ export interface EventView {
     readonly matters: ReadonlyMap<string, readonly Matter[]>;
     /** By rider's number; null without an earlier run to compare with. */
     readonly changes: ReadonlyMap<string, Change> | null;
+    /** The calendar day by which an answer is overdue, like 2026-03-14: no clock is asked. */
+    readonly today: string;
 }
 export type Reading = number | null;
 /** Data that a chart is drawn from; never a drawing. `id` is unique in a report. */
-export type Chart = TracesChart | RatioChart | DependenceChart | AgreementChart | MetersChart | EffortsChart | CurveChart | ResponseChart | CloseUpsChart | CoverageChart | TotalsChart | CombChart | CopiesChart | PlateausChart | AveragingChart | SpeedCurveChart | TraitsChart;
+export type Chart = TracesChart | RatioChart | DependenceChart | AgreementChart | MetersChart | EffortsChart | CurveChart | ResponseChart | CloseUpsChart | CoverageChart | TotalsChart | CombChart | CopiesChart | PlateausChart | AveragingChart | SpeedCurveChart | ClimbsChart | TraitsChart;
 /** Every second of the ride: the meters, cadence and heart rate on the primary's clock. */
 export interface TracesChart {
     readonly kind: 'traces';
@@ -1094,8 +1193,13 @@ export interface PlateausChart {
 export interface AveragingChart {
     readonly kind: 'averaging';
     readonly id: string;
-    /** Correlation of the second differences of power at lags of 1, 2, … s; a dip marks the averaging. */
+    /** Correlation of the second differences of power at lags of 1, 2, … s: a plain mean dips. Empty for others. */
     readonly correlation: readonly number[];
+    /** How far neighbouring means over each span lie apart, W. */
+    readonly scatter: readonly {
+        readonly span: number;
+        readonly watts: number;
+    }[];
     /** Seconds of averaging found. */
     readonly seconds: number;
     /** A typical minute of the ride as recorded, from its first second. */
@@ -1106,6 +1210,8 @@ export interface AveragingChart {
 export interface SpeedCurveChart {
     readonly kind: 'speed-curve';
     readonly id: string;
+    /** kg that the power less their change of speed keeps to the curve with; null: power as recorded. */
+    readonly inertia: number | null;
     /** m/s and W: a regular choice of seconds. */
     readonly points: readonly {
         readonly speed: number;
@@ -1114,6 +1220,24 @@ export interface SpeedCurveChart {
     readonly curve: readonly {
         readonly speed: number;
         readonly watts: number;
+    }[];
+}
+/** The rider's mass as each steep stretch implies it, beside the declared one. Health data throughout. */
+export interface ClimbsChart {
+    readonly kind: 'climbs';
+    readonly id: string;
+    readonly declared: number;
+    /** The middle of the stretches, with its 95 % interval, kg. */
+    readonly implied: {
+        readonly kg: number;
+        readonly low: number;
+        readonly high: number;
+    };
+    /** First second of each stretch on the primary's series, mean power (W), and the mass it implies (kg). */
+    readonly climbs: readonly {
+        readonly at: number;
+        readonly watts: number;
+        readonly kg: number;
     }[];
 }
 /** Things that every rider shows, how much of each this recording shows, and from where on people lie. */

@@ -38,6 +38,7 @@ export const latePowerExcess = defineMeasure({
       'usual answer: share of its mean by which heart rate grows when power doubles its mean',
     ),
     answerSpread: number('SD of that share between riders'),
+    widestInterval: number('half-width of the interval above which the ride cannot tell, %'),
     leastShared: number('share of late blocks whose power or heart rate must occur early as well'),
     stuckSeconds: number('one heart rate for this long counts as stuck, s'),
     cadenceBeats: number('heart rate this close to the cadence … (bpm)'),
@@ -67,7 +68,9 @@ export const latePowerExcess = defineMeasure({
     if (fit === null) return notApplicable('cannot-separate');
     // A rise that comes at once fits no line: honest error is told within periods, slow wander is in the spread.
     const quick = robustFit([blocks.at], aroundPeriods(unanswered, options.periods))?.errors[1] ?? 0;
-    return describe(answer, fit, quick, all.window, options, `late-power:${subjectOf(all, series)}`);
+    const found = describe(answer, fit, quick, all.window, options, `late-power:${subjectOf(all, series)}`);
+    const [low, high] = found.interval;
+    return high - low > 2 * options.widestInterval ? notApplicable('cannot-separate') : found;
   },
 });
 

@@ -1,10 +1,12 @@
 export { type ChartFile, renderCharts } from './charts.ts';
 export { clean } from './clean.ts';
+export { compare, mayRestOnMass } from './compare.ts';
 export { renderCsv } from './csv.ts';
 export { renderHtml } from './html.ts';
 export { renderJson } from './json.ts';
 export { renderLetter } from './letter.ts';
 export { type MarkdownOptions, renderMarkdown } from './markdown.ts';
+export { type Recorded, readReport } from './recorded.ts';
 export { redact } from './redact.ts';
 export { renderText, type TextOptions } from './text.ts';
 export type { LetterFrame } from './words/letter.ts';
