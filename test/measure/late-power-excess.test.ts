@@ -81,6 +81,11 @@ describe('latePowerExcess', () => {
       heartRate: columns.heartRate.map((_, i) => 140 + Math.round(3 * Math.sin(i / 47))),
     };
     expect(reason(unrelated)).toMatchObject({ reason: 'no-heart-rate-range' });
+    const wandering = {
+      ...columns,
+      heartRate: columns.heartRate.map((beats, i) => beats + 12 * Math.sin(i / 300)),
+    };
+    expect(reason(wandering)).toMatchObject({ reason: 'cannot-separate' });
   });
 
   it('shows what power predicts beside what was measured', () => {
