@@ -23982,7 +23982,32 @@ const shipped = {
 			settles: ["A recording of the same ride from another device that holds these seconds.", "The original file from the head unit, if the one handed in was exported or converted."],
 			source: {
 				"kind": "common practice",
-				"note": "A minute within ten is long enough to hide or to lose an effort that decides a race; short dropouts are everyday, and a meter sleeps while its rider stands. No published figure."
+				"note": "A minute within ten is long enough to hide or to lose an effort that decides a race; short dropouts are everyday, and a meter sleeps while its rider stands. No published figure.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -24042,7 +24067,32 @@ const shipped = {
 			settles: ["The original file from the head unit, if the one handed in was exported, converted or joined.", "A second recording of the same ride, whose clock ran on."],
 			source: {
 				"kind": "common practice",
-				"note": "Doubled and skipped seconds that make up for each other are everyday and not counted; where one record in thirty has no sure place, the order of the ride is in doubt. No published figure."
+				"note": "Doubled and skipped seconds that make up for each other are everyday and not counted; where one record in thirty has no sure place, the order of the ride is in doubt. No published figure.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -24102,7 +24152,32 @@ const shipped = {
 			settles: ["The rider's word on the recorder's time zone, or the event's own record of when this rider started and finished.", "The other part of the recording, or the right file."],
 			source: {
 				"kind": "common practice",
-				"note": "A tenth of a race is more than a late press of the button; a slip by whole hours or quarters is what time zones make. No published figure."
+				"note": "A tenth of a race is more than a late press of the button; a slip by whole hours or quarters is what time zones make. No published figure.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -24166,7 +24241,32 @@ const shipped = {
 			settles: ["The original file from the head unit, if the one handed in was exported, cut or converted.", "Another ride from the same recorder: its totals must be off in the same way."],
 			source: {
 				"kind": "common practice",
-				"note": "Of 38 real files with a mean, 35 agreed within 2 % with a usual definition and one left zeros out; 5 % is beyond all but unusual recorders. No published figure."
+				"note": "Of 38 real files with a mean, 35 agreed within 2 % with a usual definition and one left zeros out; 5 % is beyond all but unusual recorders. No published figure.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -24242,7 +24342,32 @@ const shipped = {
 			settles: ["The original file from the head unit or app, if the one handed in was exported, converted or repaired.", "A second recording of the same ride, which must then show both stretches as they were ridden."],
 			source: {
 				"kind": "common practice",
-				"note": "Half a minute of measured power does not repeat to the watt; the number expected by chance is worked out from the recording itself. What is put before a jury, four minutes, is a judgement."
+				"note": "Half a minute of measured power does not repeat to the watt; the number expected by chance is worked out from the recording itself. What is put before a jury, four minutes, is a judgement.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -24306,7 +24431,32 @@ const shipped = {
 			settles: ["Both riders' files as they lie on their recorders.", "A second recording of either ride."],
 			source: {
 				"kind": "common practice",
-				"note": "Two riders' power never agrees to the watt for three quarters of a minute; the number expected by chance is worked out from the recordings themselves. Between the submissions of an event only seconds under marks that agree are counted, about two thirds of those shared: two minutes of them are a copy of three minutes and more."
+				"note": "Two riders' power never agrees to the watt for three quarters of a minute; the number expected by chance is worked out from the recordings themselves. Between the submissions of an event only seconds under marks that agree are counted, about two thirds of those shared: two minutes of them are a copy of three minutes and more.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -24401,7 +24551,32 @@ const shipped = {
 			],
 			source: {
 				"kind": "published",
-				"citation": "What a mapping leaves in a histogram: Stamm and Liu 2008, 2010; Cao et al. 2014, IEEE TIFS 9:515–525. The probability of a comb by chance is bounded by Markov's inequality over all factors and stretches tried; it is 1 in 1000 at the limit."
+				"citation": "What a mapping leaves in a histogram: Stamm and Liu 2008, 2010; Cao et al. 2014, IEEE TIFS 9:515–525. The probability of a comb by chance is bounded by Markov's inequality over all factors and stretches tried; it is 1 in 1000 at the limit.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 12e-5,
+							"atMost": 56e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -24471,7 +24646,32 @@ const shipped = {
 			settles: ["A cadence source that works (a sensor on the crank or shoe, or the power meter's own) at the next race.", "A second recording of the same ride that holds cadence."],
 			source: {
 				"kind": "common practice",
-				"note": "Cadence at zero while watts flow is an equipment fault that leaves the checks of torque and coasting without evidence; the share is counted exactly."
+				"note": "Cadence at zero while watts flow is an equipment fault that leaves the checks of torque and coasting without evidence; the share is counted exactly.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -24538,7 +24738,32 @@ const shipped = {
 			],
 			source: {
 				"kind": "common practice",
-				"note": "Flywheel tails and sensor lag of up to about 3 s are normal; longer holds, or many of them, are not. No published figure."
+				"note": "Flywheel tails and sensor lag of up to about 3 s are normal; longer holds, or many of them, are not. No published figure.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 12e-5,
+							"atMost": 56e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -24617,7 +24842,32 @@ const shipped = {
 			],
 			source: {
 				"kind": "common practice",
-				"note": "An honest controlled session still varies by 2–4 %; a standard deviation of about 1 W over 20 s is below any rider's. No published figure."
+				"note": "An honest controlled session still varies by 2–4 %; a standard deviation of about 1 W over 20 s is below any rider's. No published figure.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			explains: ["frozen-value", "machine-like"],
 			examples: [
@@ -24706,7 +24956,32 @@ const shipped = {
 			settles: ["A second recording of the same ride.", "The original file from the head unit, if another app's export was handed in."],
 			source: {
 				"kind": "common practice",
-				"note": "Power to the watt does not repeat for 20 s on a rider; cadence is coarser and gets a minute. Left–right balance moves from turn to turn by a percent: ten minutes of one value are not measured. No published figure."
+				"note": "Power to the watt does not repeat for 20 s on a rider; cadence is coarser and gets a minute. Left–right balance moves from turn to turn by a percent: ten minutes of one value are not measured. No published figure.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -24790,7 +25065,32 @@ const shipped = {
 			],
 			source: {
 				"kind": "common practice",
-				"note": "A single false sample is everyday and only a remark; several of them can lift short bests. The height is a judgement: no published figure."
+				"note": "A single false sample is everyday and only a remark; several of them can lift short bests. The height is a judgement: no published figure.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -24875,7 +25175,32 @@ const shipped = {
 			],
 			source: {
 				"kind": "common practice",
-				"note": "Trainers and apps average over up to 3 s by themselves, which no published figure states. Limits are set where that ends: of 720 simulated honest rides made with 3 s of averaging, none has its cautious end above 3.3 s. Of five real recordings four are as crisp as one second and one is averaged over about 3 s."
+				"note": "Trainers and apps average over up to 3 s by themselves, which no published figure states. Limits are set where that ends: of 720 simulated honest rides made with 3 s of averaging, none has its cautious end above 3.3 s. Of five real recordings four are as crisp as one second and one is averaged over about 3 s.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 12e-5,
+							"atMost": 56e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 23e-5,
+							"atMost": 74e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -24941,7 +25266,32 @@ const shipped = {
 			settles: ["Make and model of the trainer: whether it measures power is known for each.", "A second recording from a meter on the bicycle."],
 			source: {
 				"kind": "common practice",
-				"note": "Measured power scatters around any curve of speed by far more than rounding; a calculated one by rounding and smoothing alone. No published figure."
+				"note": "Measured power scatters around any curve of speed by far more than rounding; a calculated one by rounding and smoothing alone. No published figure.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -25070,7 +25420,32 @@ const shipped = {
 			settles: ["The original file of the second meter from the head unit, for the same start time.", "A list of the recordings of that day, with their start times."],
 			source: {
 				"kind": "common practice",
-				"note": "Two independent meters on one ride correlate at 0.94 in second-by-second power; the limit is set where other riders of one race and the same workout on another day lie."
+				"note": "Two independent meters on one ride correlate at 0.94 in second-by-second power; the limit is set where other riders of one race and the same workout on another day lie.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 23e-5,
+							"atMost": 74e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 12e-5,
+							"atMost": 56e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [{
 				"value": .02,
@@ -25137,7 +25512,32 @@ const shipped = {
 			],
 			source: {
 				"kind": "common practice",
-				"note": "One sensor on two recorders correlates at about 0.994 in second-by-second power, two meters at about 0.944; what radio and rounding cannot make is asked about."
+				"note": "One sensor on two recorders correlates at about 0.994 in second-by-second power, two meters at about 0.944; what radio and rounding cannot make is asked about.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -25194,7 +25594,7 @@ const shipped = {
 					"end": "estimate"
 				},
 				"refer": {
-					"at least": 3.4,
+					"at least": 3.6,
 					"of": "field spread",
 					"end": "estimate"
 				}
@@ -25219,7 +25619,32 @@ const shipped = {
 			],
 			source: {
 				"kind": "published",
-				"citation": "Scatter of honest meters -0.9 ± 3.2 % (Maier et al. 2017, Int J Sports Med 38:456-461); chain loss 2.1 ± 1.5 % (Smit et al. 2023, Sports Eng., doi 10.1007/s12283-023-00439-z); a claim of ±a counts as a/√3 (JCGM 100:2008). The multiples follow from the share of honest submissions that a rule may stop."
+				"citation": "Scatter of honest meters -0.9 ± 3.2 % (Maier et al. 2017, Int J Sports Med 38:456-461); chain loss 2.1 ± 1.5 % (Smit et al. 2023, Sports Eng., doi 10.1007/s12283-023-00439-z); a claim of ±a counts as a/√3 (JCGM 100:2008). The multiples follow from the share of honest submissions that a rule may stop.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": .00281,
+							"atMost": .00396
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": .18902,
+							"atMost": .19614
+						},
+						"refer": {
+							"share": .00246,
+							"atMost": .00355
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -25334,7 +25759,32 @@ const shipped = {
 			settles: ["A zero offset on both meters, and ten minutes of riding at low and high power.", "The calibration log of the head unit for that day."],
 			source: {
 				"kind": "common practice",
-				"note": "1 N·m is 6.3 W at 60 rpm and 9.4 W at 90 rpm. A constant offset shows as a torque, a wrong slope as a gain; the limit is where offsets of honest meters end in simulated rides."
+				"note": "1 N·m is 6.3 W at 60 rpm and 9.4 W at 90 rpm. A constant offset shows as a torque, a wrong slope as a gain; the limit is where offsets of honest meters end in simulated rides.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 35e-5,
+							"atMost": 91e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": .00575,
+							"atMost": .00729
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -25399,7 +25849,32 @@ const shipped = {
 			settles: ["A repeat after tightening and a new battery.", "The signal-loss count of the head unit, where it keeps one."],
 			source: {
 				"kind": "published",
-				"citation": "Half-minute efforts of honest meters scatter by ±38.9 W around 6.3 W (Nimmerichter et al. 2017, Int J Sports Med, doi 10.1055/s-0043-101909), about ±7 % of a sprint; limits of agreement as Bland & Altman 1999, Stat Methods Med Res 8:135-160."
+				"citation": "Half-minute efforts of honest meters scatter by ±38.9 W around 6.3 W (Nimmerichter et al. 2017, Int J Sports Med, doi 10.1055/s-0043-101909), about ±7 % of a sprint; limits of agreement as Bland & Altman 1999, Stat Methods Med Res 8:135-160.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 47e-5,
+							"atMost": .00108
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 47e-5,
+							"atMost": .00108
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -25442,8 +25917,8 @@ const shipped = {
 			},
 			needs: ["power", "second recording"],
 			limits: { "query": {
-				"at least": 3.2,
-				"at most": -4.2,
+				"at least": 3.5,
+				"at most": -4.5,
 				"of": "field spread",
 				"end": "estimate"
 			} },
@@ -25462,7 +25937,32 @@ const shipped = {
 			settles: ["Steps of two minutes at four powers, in two gears each, with both meters.", "The same ride with a third meter."],
 			source: {
 				"kind": "published",
-				"citation": "Bias of honest meters that grows with cadence: 1.2, 2.7 and 3.5 % at 70, 85 and 100 rpm (Pallarés & Lillo-Bevia 2018, J Sports Sci Med 17:305-311); a trainer in set-power mode -1.1 % at 250-700 W and 13.0 % at 750-999 W (Zadow et al. 2016, Int J Sports Physiol Perform 11:1115-1117). Honest spread from simulated rides."
+				"citation": "Bias of honest meters that grows with cadence: 1.2, 2.7 and 3.5 % at 70, 85 and 100 rpm (Pallarés & Lillo-Bevia 2018, J Sports Sci Med 17:305-311); a trainer in set-power mode -1.1 % at 250-700 W and 13.0 % at 750-999 W (Zadow et al. 2016, Int J Sports Physiol Perform 11:1115-1117). Honest spread from simulated rides.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": .00199,
+							"atMost": .00299
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -25542,8 +26042,8 @@ const shipped = {
 				"cadence"
 			],
 			limits: { "query": {
-				"at least": 3.1,
-				"at most": -3.5,
+				"at least": 3.4,
+				"at most": -3.7,
 				"of": "declared spread",
 				"end": "estimate"
 			} },
@@ -25562,7 +26062,32 @@ const shipped = {
 			settles: ["Steps of two minutes at four powers, in two gears each, with both meters.", "The same ride with a third meter."],
 			source: {
 				"kind": "published",
-				"citation": "Bias of honest meters that grows with cadence: 1.2, 2.7 and 3.5 % at 70, 85 and 100 rpm (Pallarés & Lillo-Bevia 2018, J Sports Sci Med 17:305-311); a trainer in set-power mode -1.1 % at 250-700 W and 13.0 % at 750-999 W (Zadow et al. 2016, Int J Sports Physiol Perform 11:1115-1117). Honest spread from simulated rides."
+				"citation": "Bias of honest meters that grows with cadence: 1.2, 2.7 and 3.5 % at 70, 85 and 100 rpm (Pallarés & Lillo-Bevia 2018, J Sports Sci Med 17:305-311); a trainer in set-power mode -1.1 % at 250-700 W and 13.0 % at 750-999 W (Zadow et al. 2016, Int J Sports Physiol Perform 11:1115-1117). Honest spread from simulated rides.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 12e-5,
+							"atMost": 56e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": .00199,
+							"atMost": .00299
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -25633,13 +26158,13 @@ const shipped = {
 			needs: ["power", "second recording"],
 			limits: {
 				"query": {
-					"at least": 3,
+					"at least": 3.1,
 					"at most": -5,
 					"of": "declared spread",
 					"end": "estimate"
 				},
 				"refer": {
-					"at least": 3.1,
+					"at least": 3.3,
 					"of": "field spread",
 					"end": "estimate"
 				}
@@ -25679,7 +26204,32 @@ const shipped = {
 			],
 			source: {
 				"kind": "common practice",
-				"note": "A quarter above an otherwise agreeing meter is unusable for racing. Honest scatter of single sprints: 6.3 ± 38.9 W in 30 s efforts (Nimmerichter et al. 2017, Int J Sports Med, doi 10.1055/s-0043-101909); sprint ratio 0.975 of the average ratio between two honest meters (computed from Gardner et al. 2004)."
+				"note": "A quarter above an otherwise agreeing meter is unusable for racing. Honest scatter of single sprints: 6.3 ± 38.9 W in 30 s efforts (Nimmerichter et al. 2017, Int J Sports Med, doi 10.1055/s-0043-101909); sprint ratio 0.975 of the average ratio between two honest meters (computed from Gardner et al. 2004).",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 12e-5,
+							"atMost": 56e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": .00293,
+							"atMost": .0041
+						},
+						"refer": {
+							"share": 23e-5,
+							"atMost": 74e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -25808,7 +26358,32 @@ const shipped = {
 			],
 			source: {
 				"kind": "common practice",
-				"note": "A trend that is plain in 5-minute means is looked at; temperature moves honest readings by 0.40 to 0.65 % per °C (Gardner et al. 2004, Med Sci Sports Exerc 36:1252-1258), from which the honest spread is taken."
+				"note": "A trend that is plain in 5-minute means is looked at; temperature moves honest readings by 0.40 to 0.65 % per °C (Gardner et al. 2004, Med Sci Sports Exerc 36:1252-1258), from which the honest spread is taken.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 7e-4,
+							"atMost": .00139
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": .00364,
+							"atMost": .00491
+						},
+						"refer": {
+							"share": 12e-5,
+							"atMost": 56e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -25996,7 +26571,32 @@ const shipped = {
 			settles: ["The same three meters once more, after a zero offset and a spin-down.", "A meter of a fourth kind."],
 			source: {
 				"kind": "published",
-				"citation": "Scatter of honest meters 3.2 % (Maier et al. 2017, Int J Sports Med 38:456-461); scatter of each of three meters by Grubbs 1948, J Am Stat Assoc 43:243-264."
+				"citation": "Scatter of honest meters 3.2 % (Maier et al. 2017, Int J Sports Med 38:456-461); scatter of each of three meters by Grubbs 1948, J Am Stat Assoc 43:243-264.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 23e-5,
+							"atMost": 74e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -26180,7 +26780,32 @@ const shipped = {
 			],
 			source: {
 				"kind": "published",
-				"citation": "Range of 99 %, as for critical power over seasons in Puchowicz et al. 2018 (Front Physiol 9:643). Day-to-day variation of all-out power: 1.3 to 2 % over 4 to 20 min (MacInnis et al. 2019, IJSPP 14:38), 3.3 % in sprints (Martin et al. 1997, MSSE 29:1505-1512); meters in the field: 3.2 % (Maier et al. 2017, IJSM 38:456-461). The rest is set so that simulated honest riders stay clear: 3 of 480 with a history lie beyond the limit, none by more than a fifth."
+				"citation": "Range of 99 %, as for critical power over seasons in Puchowicz et al. 2018 (Front Physiol 9:643). Day-to-day variation of all-out power: 1.3 to 2 % over 4 to 20 min (MacInnis et al. 2019, IJSPP 14:38), 3.3 % in sprints (Martin et al. 1997, MSSE 29:1505-1512); meters in the field: 3.2 % (Maier et al. 2017, IJSM 38:456-461). The rest is set so that simulated honest riders stay clear: 3 of 480 with a history lie beyond the limit, none by more than a fifth.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 35e-5,
+							"atMost": 91e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 82e-5,
+							"atMost": .00155
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -26300,7 +26925,32 @@ const shipped = {
 			],
 			source: {
 				"kind": "common practice",
-				"note": "At equal power heart rate rises through a ride (Coyle & González-Alonso 2001, Exerc Sport Sci Rev 29:88-92; slow component at all intensities: Teso et al. 2022, MSSE 54:655). How much in watts, and the limit, from simulated honest races: beyond it lies about 1 in 10 of those in which a fan was switched on in the middle, and hardly another. In the simulation a fan lowers heart rate by up to nine beats a minute, which is worth 12 % of the power: what drifts by less cannot be told from it."
+				"note": "At equal power heart rate rises through a ride (Coyle & González-Alonso 2001, Exerc Sport Sci Rev 29:88-92; slow component at all intensities: Teso et al. 2022, MSSE 54:655). How much in watts, and the limit, from simulated honest races: beyond it lies about 1 in 10 of those in which a fan was switched on in the middle, and hardly another. In the simulation a fan lowers heart rate by up to nine beats a minute, which is worth 12 % of the power: what drifts by less cannot be told from it.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": .00211,
+							"atMost": .00313
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": .00246,
+							"atMost": .00355
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -26396,7 +27046,32 @@ const shipped = {
 			settles: ["Three sprints of ten seconds with a second meter.", "More past rides with sprints."],
 			source: {
 				"kind": "common practice",
-				"note": "Sprint power varies by 3.3 % within a session (Martin et al. 1997, MSSE 29:1505-1512). The limit lies beyond all of 762 simulated honest races with such a history; the two nearest stand at 2.75 and 2.95. Longer bests are held at 5 min alone: a meter that reads sprints high lifts the best minute as well."
+				"note": "Sprint power varies by 3.3 % within a session (Martin et al. 1997, MSSE 29:1505-1512). The limit lies beyond all of 762 simulated honest races with such a history; the two nearest stand at 2.75 and 2.95. Longer bests are held at 5 min alone: a meter that reads sprints high lifts the best minute as well.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 12e-5,
+							"atMost": 56e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 7e-4,
+							"atMost": .00139
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -26505,7 +27180,32 @@ const shipped = {
 			settles: ["More past rides with hard efforts of 3 to 20 min, with heart rate.", "A second recording of the next race from another meter."],
 			source: {
 				"kind": "published",
-				"citation": "Reserve and critical power by Morton 1996 (Ergonomics 39:611-619); repeatability of W′ 28 % (Johnson et al. 2011), of critical power in the field 2.4 to 6.5 % (Karsten et al. 2015, EJAP 115:197-204). The highest of 320 simulated honest races with a history drew 85 % of what is granted. It argues from the same history as above-history: the two are one piece of evidence."
+				"citation": "Reserve and critical power by Morton 1996 (Ergonomics 39:611-619); repeatability of W′ 28 % (Johnson et al. 2011), of critical power in the field 2.4 to 6.5 % (Karsten et al. 2015, EJAP 115:197-204). The highest of 320 simulated honest races with a history drew 85 % of what is granted. It argues from the same history as above-history: the two are one piece of evidence.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 23e-5,
+							"atMost": 74e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 23e-5,
+							"atMost": 74e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -26565,7 +27265,7 @@ const shipped = {
 					"end": "cautious"
 				},
 				"query": {
-					"at least": .145,
+					"at least": .15,
 					"of": "value",
 					"end": "cautious"
 				}
@@ -26584,7 +27284,32 @@ const shipped = {
 			settles: ["A chest strap, moistened, at the next race.", "The original file of the head unit or watch."],
 			source: {
 				"kind": "common practice",
-				"note": "Heart rate follows power with a time constant of about a minute (55.7 and 59.5 s, doi 10.1186/s12938-015-0112-7); the limit follows from simulated honest rides."
+				"note": "Heart rate follows power with a time constant of about a minute (55.7 and 59.5 s, doi 10.1186/s12938-015-0112-7); the limit follows from simulated honest rides.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 94e-5,
+							"atMost": .0017
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 82e-5,
+							"atMost": .00155
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -26641,7 +27366,7 @@ const shipped = {
 					"end": "estimate"
 				},
 				"query": {
-					"at least": 3.6,
+					"at least": 3.9,
 					"of": "field spread",
 					"end": "estimate"
 				}
@@ -26664,7 +27389,32 @@ const shipped = {
 			settles: ["A photo of the scale, and of the mass in the platform's profile.", "A spin-down or zero offset before the next race."],
 			source: {
 				"kind": "published",
-				"citation": "Road power model of Martin et al. 1998, J Appl Biomech 14:276-291; meters in the field scatter by 3.2 % (Maier et al. 2017, Int J Sports Med 38:456-461); drag is taken low, as in a bunch, in the rider's favour; a meter that reads high cannot be told from a lighter rider, so that the limit follows what meters in the field scatter, whatever was declared; what bicycle and grade add is common practice, no source."
+				"citation": "Road power model of Martin et al. 1998, J Appl Biomech 14:276-291; meters in the field scatter by 3.2 % (Maier et al. 2017, Int J Sports Med 38:456-461); drag is taken low, as in a bunch, in the rider's favour; a meter that reads high cannot be told from a lighter rider, so that the limit follows what meters in the field scatter, whatever was declared; what bicycle and grade add is common practice, no source.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": .00129,
+							"atMost": .00214
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -26700,8 +27450,8 @@ const shipped = {
 					}
 				},
 				{
-					"value": 15,
-					"interval": [14, 16],
+					"value": 17,
+					"interval": [16, 18],
 					"count": 12,
 					"level": "query",
 					"expected": {
@@ -26716,8 +27466,8 @@ const shipped = {
 					}
 				},
 				{
-					"value": 15,
-					"interval": [14, 16],
+					"value": 17,
+					"interval": [16, 18],
 					"count": 12,
 					"level": "note",
 					"circumstances": ["outdoors"],
@@ -26771,7 +27521,32 @@ const shipped = {
 			settles: ["A cadence source on the crank or shoe at the next race.", "A second recording of the next race from another meter."],
 			source: {
 				"kind": "published",
-				"citation": "Seven elite sprinters: highest torque 266 ± 20 N·m falling by 1.04 N·m per rpm, at 86.2 ± 6.1 kg (Gardner et al. 2007, per revolution); mean + 3 SD, in proportion to body mass above 86 kg."
+				"citation": "Seven elite sprinters: highest torque 266 ± 20 N·m falling by 1.04 N·m per rpm, at 86.2 ± 6.1 kg (Gardner et al. 2007, per revolution); mean + 3 SD, in proportion to body mass above 86 kg.",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
@@ -26862,7 +27637,32 @@ const shipped = {
 			],
 			source: {
 				"kind": "published",
-				"citation": "Top values for 5 s, 1 min, 5 min and threshold, women and men, in Allen, Coggan & McGregor, Training and Racing with a Power Meter, 3rd ed., straight between them on logarithmic axes; meters in the field scatter by 3.2 % (Maier et al. 2017, Int J Sports Med 38:456-461)."
+				"citation": "Top values for 5 s, 1 min, 5 min and threshold, women and men, in Allen, Coggan & McGregor, Training and Racing with a Power Meter, 3rd ed., straight between them on logarithmic axes; meters in the field scatter by 3.2 % (Maier et al. 2017, Int J Sports Med 38:456-461).",
+				"falseAlarm": {
+					"command": "npm run truth -- --reporting --honest --scale 1",
+					"withinClaims": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					},
+					"asFound": {
+						"submissions": 8528,
+						"query": {
+							"share": 0,
+							"atMost": 36e-5
+						},
+						"refer": {
+							"share": 0,
+							"atMost": 36e-5
+						}
+					}
+				}
 			},
 			examples: [
 				{
