@@ -22,12 +22,11 @@ import { today } from './cli/options.ts';
 import { ruleDifferences } from './cli/rule-differences.ts';
 import { status } from './cli/status.ts';
 import { recordFile } from './event/record.ts';
-import { bestFirst } from './event/since.ts';
 import { refuseOutside } from './files/index.ts';
-import { Problem, sentence } from './problem.ts';
+import { Problem, problemsIn, sentence } from './problem.ts';
 import { failedSaid, renderRunSummary, runMarks, stoppedSaid } from './report/event/index.ts';
 import { clean } from './report/index.ts';
-import type { AllBecause, EventRecord, EventRun, TermsBecause } from './types.ts';
+import { type AllBecause, type EventRecord, type EventRun, grades, type TermsBecause } from './types.ts';
 
 /** What of @actions/core is used here; the log is a stream, because both of a process's are read for commands. */
 export type Core = Pick<
@@ -240,11 +239,11 @@ async function tellRunner(
   { record, run, files }: Done,
 ): Promise<void> {
   const { rows, part } = record;
-  for (const grade of bestFirst) {
+  for (const grade of grades) {
     core.setOutput(grade, rows.filter((row) => row.grade === grade).length);
   }
   core.setOutput('audited', rows.length);
-  core.setOutput('grade', bestFirst.findLast((grade) => rows.some((row) => row.grade === grade)) ?? '');
+  core.setOutput('grade', grades.findLast((grade) => rows.some((row) => row.grade === grade)) ?? '');
   core.setOutput('report', part === null ? path.posix.join(folder, 'overview.html') : '');
   core.setOutput('json', path.posix.join(folder, recordFile));
   for (const { level, number, said } of runMarks(record)) {
@@ -264,9 +263,8 @@ async function orProblems<T>(log: Place['log'], redact: boolean, work: () => Pro
   try {
     return await work();
   } catch (error) {
-    const found: unknown[] = error instanceof AggregateError ? error.errors : [error];
-    const problems = found.filter((one) => one instanceof Problem);
-    if (problems.length < found.length) throw error;
+    const problems = problemsIn(error);
+    if (problems === null) throw error;
     const lines = new Set(problems.map((one) => clean(redact ? discreetly(one) : sentence(one))));
     for (const line of lines) log.write(`error: ${line}\n`);
     return null;

@@ -11,7 +11,7 @@ import { rulesCommand } from './cli/rules.ts';
 import { complain, painter, remark } from './cli/say.ts';
 import { status } from './cli/status.ts';
 import { verifyCommand } from './cli/verify.ts';
-import { Problem } from './problem.ts';
+import { problemsIn } from './problem.ts';
 import { clean } from './report/index.ts';
 import { tool } from './tool.ts';
 
@@ -91,9 +91,8 @@ function cleanLines(text: string): string {
 
 function failed(error: unknown, io: Io): number {
   if (error instanceof CommanderError) return error.exitCode === 0 ? status.done : status.couldNotRun;
-  const all: unknown[] = error instanceof AggregateError ? error.errors : [error];
-  const problems = all.filter((one) => one instanceof Problem);
-  if (problems.length === all.length) {
+  const problems = problemsIn(error);
+  if (problems !== null) {
     complain(io, problems);
     return status.couldNotRun;
   }

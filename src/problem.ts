@@ -53,6 +53,13 @@ export class Problem extends Error {
   }
 }
 
+/** The problems that an error tells of, one or many; null where it is, or holds, a fault of the program. */
+export function problemsIn(error: unknown): readonly Problem[] | null {
+  const all: readonly unknown[] = error instanceof AggregateError ? error.errors : [error];
+  const problems = all.filter((one) => one instanceof Problem);
+  return problems.length === all.length ? problems : null;
+}
+
 /** "where: what. hint." in one line, for a log or a terminal. The caller cleans it for its medium. */
 export function sentence(problem: Problem): string {
   const place = problem.where === undefined ? '' : `${problem.where}: `;

@@ -650,7 +650,9 @@ export interface Finding {
   readonly charts: readonly string[];
 }
 
-export type Grade = 'clear' | 'query' | 'refer' | 'incomplete';
+/** Grades from best to worst. What was not all there cannot be better than what was and needs no answer. */
+export const grades = ['clear', 'incomplete', 'query', 'refer'] as const;
+export type Grade = (typeof grades)[number];
 
 export interface ReportMeasurement {
   readonly measure: string;

@@ -22,6 +22,9 @@ export const decimals: Readonly<Record<Unit, number>> = {
   r: 3,
 };
 
+/** A speed of 1 m/s in km/h. */
+export const kmh = 3.6;
+
 /** Rounds half away from zero to the unit's decimals; never returns -0. */
 export function roundTo(value: number, unit: Unit): number {
   const scale = 10 ** decimals[unit];

@@ -4,7 +4,7 @@ import { eventFileEnding } from '../event/event-file.ts';
 import { planDigest } from '../event/record.ts';
 import { type EventSource, planEvent, type RuleSets, recordHead } from '../event.ts';
 import { filesIn, limits, readFileSafely, refuseOutside } from '../files/index.ts';
-import { Problem } from '../problem.ts';
+import { Problem, problemsIn } from '../problem.ts';
 import type { EventPlan } from '../types.ts';
 import { EventFiles } from './event-disk.ts';
 import type { Io } from './io.ts';
@@ -92,11 +92,9 @@ async function setsOf(
     try {
       sets.set(folder, await ruleSetOf(io, files, folder, option));
     } catch (error) {
-      const all: unknown[] = error instanceof AggregateError ? error.errors : [error];
-      for (const one of all) {
-        if (!(one instanceof Problem)) throw error;
-        found.push(one);
-      }
+      const problems = problemsIn(error);
+      if (problems === null) throw error;
+      found.push(...problems);
     }
   }
   return sets;

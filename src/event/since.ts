@@ -1,7 +1,4 @@
-import type { Change, EventRecord, EventRow, Grade } from '../types.ts';
-
-/** Grades from best to worst. What was not all there cannot be better than what was and needs no answer. */
-export const bestFirst: readonly Grade[] = ['clear', 'incomplete', 'query', 'refer'];
+import { type Change, type EventRecord, type EventRow, grades } from '../types.ts';
 
 /** What became of each rider since an earlier run, by number. */
 export function changesSince(before: EventRecord, now: EventRecord): ReadonlyMap<string, Change> {
@@ -19,7 +16,7 @@ export function changesSince(before: EventRecord, now: EventRecord): ReadonlyMap
 /** By grade, and within a grade by the number of findings of each level. */
 function changeOf(before: EventRow, now: EventRow): Change {
   const weights = (row: EventRow) => [
-    bestFirst.indexOf(row.grade),
+    grades.indexOf(row.grade),
     ...(['refer', 'query', 'note'] as const).map(
       (level) => row.findings.filter((finding) => finding.level === level).length,
     ),

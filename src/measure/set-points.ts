@@ -3,7 +3,7 @@ import { leastSquares } from '../math/least-squares.ts';
 import { mean, meanOfValid } from '../math/mean.ts';
 import { studentQuantile } from '../math/student.ts';
 import type { AlignedSecond, Estimate, Section, SetPoint, SetPoints, Subject, Subjects } from '../types.ts';
-import { roundTo } from '../units.ts';
+import { kmh, roundTo } from '../units.ts';
 import { blockInterval } from './pair/block-interval.ts';
 
 /** Seconds at the start of a block in which power may still be on its way to the level. */
@@ -11,7 +11,6 @@ const settling = 10;
 /** Means (s) that the interval of what a meter holds rests on. */
 const grain = 10;
 /** km/h in a metre a second. */
-const kmh = 3.6;
 
 interface Meter {
   readonly subject: string;

@@ -99,23 +99,26 @@ function head(report: Report): readonly string[] {
 
 function findingTable(findings: readonly Told[]): readonly string[] {
   if (findings.length === 0) return [];
-  const row = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
   return [
-    [
-      row(['level', 'finding', 'about', 'number', 'limits', 'when']),
-      row(Array<string>(6).fill('---')),
-      ...findings.map((one) =>
-        row([
-          levelWords[one.finding.level as Raised],
-          text(one.title),
-          text(one.about),
-          text(one.value ?? 'withheld'),
-          text(one.limits ?? ''),
-          text(spans(one.finding.stretches, 2)),
-        ]),
-      ),
-    ].join('\n'),
+    table(
+      ['level', 'finding', 'about', 'number', 'limits', 'when'],
+      findings.map((one) => [
+        levelWords[one.finding.level as Raised],
+        text(one.title),
+        text(one.about),
+        text(one.value ?? 'withheld'),
+        text(one.limits ?? ''),
+        text(spans(one.finding.stretches, 2)),
+      ]),
+    ),
   ];
+}
+
+const tableRow = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
+
+/** A table of cells that are Markdown already. */
+export function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  return [head, head.map(() => '---'), ...rows].map(tableRow).join('\n');
 }
 
 function list(title: string, items: readonly string[]): readonly string[] {

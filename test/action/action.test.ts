@@ -5,8 +5,8 @@ import process from 'node:process';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { inputsFrom } from '../../src/action/inputs.ts';
-import { bestFirst } from '../../src/event/since.ts';
 import { Problem } from '../../src/problem.ts';
+import { grades } from '../../src/types.ts';
 import { run as runCli } from '../cli/run.ts';
 import { eventFile, onPullRequest, onPush, Repository, smallEvent } from './repository.ts';
 import { actionFile, commandsIn, type Run, runAction } from './runner.ts';
@@ -61,7 +61,7 @@ describe('action.yml', () => {
       Object.keys(actionFile.inputs).sort(),
     );
     const set = readFileSync('src/action.ts', 'utf8').matchAll(/\bsetOutput\('?([\w-]+)/g);
-    const outputs = [...set].flatMap(([, name]) => [name!, ...(name === 'grade' ? bestFirst : [])]);
+    const outputs = [...set].flatMap(([, name]) => [name!, ...(name === 'grade' ? grades : [])]);
     expect([...new Set(outputs)].sort()).toEqual(Object.keys(actionFile.outputs).sort());
   });
 });

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { redact, renderJson } from '../../src/report/index.ts';
 import schema from '../../src/report/report.schema.json' with { type: 'json' };
+import { reasons } from '../../src/report/words/reasons.ts';
 import type { Report } from '../../src/types.ts';
 import { makeReport } from './make-report.ts';
 
@@ -27,6 +28,10 @@ describe('renderJson', () => {
   it('writes what the schema says, redacted or not', () => {
     expect(faults(JSON.parse(renderJson(report)))).toEqual([]);
     expect(faults(JSON.parse(renderJson(redact(report))))).toEqual([]);
+  });
+
+  it('knows every reason for which a rule does not speak', () => {
+    expect([...schema.$defs.reasonId.enum].sort()).toEqual(Object.keys(reasons).sort());
   });
 
   it('loses nothing', () => {

@@ -1,4 +1,5 @@
 import type { AlignedSecond, Subjects } from '../../types.ts';
+import { kmh } from '../../units.ts';
 
 /** The seconds at which two meters can be compared, as columns of equal length. */
 export interface PairSamples {
@@ -24,7 +25,6 @@ const kept = new WeakMap<AlignedSecond, PairSamples>();
 const silence = { seconds: 6, watts: 40 };
 
 /** km/h in a metre a second. */
-const kmh = 3.6;
 
 /** Seconds around a sprint in which lag and averaging still carry it. */
 const sprintRoom = 5;

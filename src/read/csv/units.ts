@@ -1,4 +1,5 @@
 import type { Channel } from '../../types.ts';
+import { kmh } from '../../units.ts';
 
 /** Value in our unit = value in theirs × scale + offset. */
 export interface Conversion {
@@ -20,7 +21,7 @@ const units: Readonly<Record<Channel, ReadonlyMap<string, Conversion>>> = {
   heartRate: new Map([...named(by(1), 'bpm'), ...rate]),
   speed: new Map([
     ...named(by(1), 'ms', 'mps'),
-    ...named(by(1 / 3.6), 'kmh', 'kph', 'kmph'),
+    ...named(by(1 / kmh), 'kmh', 'kph', 'kmph'),
     ...named(by(0.44704), 'mph'),
   ]),
   distance: new Map([...metres, ...named(by(1000), 'km'), ...named(by(1609.344), 'mi', 'mile', 'miles')]),

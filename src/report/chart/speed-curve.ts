@@ -1,4 +1,5 @@
 import type { SpeedCurveChart } from '../../types.ts';
+import { kmh } from '../../units.ts';
 import { number, quantity } from '../words/number.ts';
 import { axisBottom, axisLeft, dots, gutter, heading, panel, path, roundTicks, sheet } from './frame.ts';
 import type { Picture, Setting } from './picture.ts';
@@ -6,7 +7,6 @@ import { extent, polyline } from './reduce.ts';
 
 const height = 240;
 /** Speed is recorded in m/s and spoken of in km/h. */
-const kmh = 3.6;
 
 /** Power against speed, with the curve that it keeps to. */
 export function speedCurve(chart: SpeedCurveChart, setting: Setting): Picture {

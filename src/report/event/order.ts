@@ -1,6 +1,4 @@
-import { type EventRow, type EventView, type Matter, standings } from '../../types.ts';
-
-const grades = ['refer', 'query', 'incomplete', 'clear'];
+import { type EventRow, type EventView, grades, type Matter, standings } from '../../types.ts';
 
 /** A submission and what people have to deal with in it, what is most urgent first. */
 export interface Line {
@@ -28,9 +26,9 @@ export function urgency([first]: readonly Matter[]): number {
   return first === undefined ? standings.length : standings.indexOf(first.standing);
 }
 
-/** The grade as a number to sort by; what was not audited lacks more than what is incomplete. */
+/** The grade as a number to sort by, the worst first; what was not audited lacks more than what is incomplete. */
 export function gravity({ grade, state }: EventRow): number {
-  return state === 'audited' ? grades.indexOf(grade) : grades.indexOf('incomplete') - 0.5;
+  return state === 'audited' ? -grades.indexOf(grade) : -grades.indexOf('incomplete') - 0.5;
 }
 
 /** After every day. */

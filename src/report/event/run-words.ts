@@ -1,7 +1,7 @@
 import type { AllBecause, EventRecord, EventRow, EventRun, TermsBecause } from '../../types.ts';
 import { counted, limit, number } from '../words/number.ts';
 import { capital, foreign, plain, type Sentence, say } from '../words/sentence.ts';
-import { gradeSaid, lackSaid, numberSaid, titleOf } from './words.ts';
+import { asking, gradeSaid, lackSaid, numberSaid, titleOf } from './words.ts';
 
 /** Every sentence about a run on a repository: its summary, and the marks on files. */
 
@@ -93,10 +93,6 @@ export function limitSaid({ level, limits, unit }: EventRow['findings'][number])
   const reached = limits[level];
   return reached === undefined ? null : limit(reached, unit);
 }
-
-/** What asks for something in a submission, in the order in which it is told. */
-export const asking = ({ findings }: EventRow) =>
-  findings.filter(({ level, explainedBy }) => level !== 'note' && explainedBy === null);
 
 /** A mark on a submitted file: what is asked, and that it is a question. */
 export function markSaid(record: EventRecord, row: EventRow): string {

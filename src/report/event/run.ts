@@ -1,12 +1,11 @@
-import type { EventRecord, EventRow, EventRun, Grade, Raised } from '../../types.ts';
+import { type EventRecord, type EventRow, type EventRun, grades, type Raised } from '../../types.ts';
 import { shorten } from '../clean.ts';
-import { drawn, text, within } from '../markdown.ts';
+import { drawn, table, text, within } from '../markdown.ts';
 import { bars } from '../mermaid.ts';
 import { gravestFirst } from '../outline.ts';
 import { counted, number } from '../words/number.ts';
 import { foreignText, plain, type Sentence } from '../words/sentence.ts';
 import {
-  asking,
   folderSaid,
   limitSaid,
   markSaid,
@@ -15,7 +14,7 @@ import {
   termsSaid,
   uncheckedSaid,
 } from './run-words.ts';
-import { countsSaid, crossCheckLines, gradeSaid, numberSaid, titleOf } from './words.ts';
+import { asking, countsSaid, crossCheckLines, gradeSaid, gradesSaid, numberSaid, titleOf } from './words.ts';
 
 /** Findings, and lines of other kinds, that a summary shows: the overview shows them all. */
 const mostFindings = 40;
@@ -25,9 +24,6 @@ const mostDifferences = 100;
 const longestLine = 240;
 /** Rules that the drawing shows. */
 const mostBars = 12;
-
-/** The gravest first; what could not be audited never hides behind another grade. */
-const gradeWords = ['Refer', 'Query', 'Incomplete', 'Not audited', 'Clear'];
 
 /**
  * A run on a repository as a job summary in GitHub-flavoured Markdown.
@@ -59,9 +55,6 @@ export function renderRunSummary(record: EventRecord, run: EventRun, { limit }: 
 }
 
 const said = (sentence: Sentence) => text(plain(sentence));
-const row = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
-const table = (head: readonly string[], rows: readonly (readonly string[])[]) =>
-  [row(head), row(head.map(() => '---')), ...rows.map(row)].join('\n');
 
 function list(title: string, sentences: readonly Sentence[]): readonly string[] {
   if (sentences.length === 0) return [];
@@ -75,7 +68,7 @@ function list(title: string, sentences: readonly Sentence[]): readonly string[] 
 /** How many of each grade, and in how many of the checks that could be made. */
 function byGrade({ rows }: EventRecord): readonly string[] {
   if (rows.length === 0) return [];
-  const groups = gradeWords
+  const groups = gradesSaid
     .map((word) => ({ word, rows: rows.filter((one) => gradeSaid(one) === word) }))
     .filter((group) => group.rows.length > 0);
   const drawing = bars(
@@ -196,8 +189,7 @@ export function runMarks(record: EventRecord): readonly RunMark[] {
   const asked = record.rows.filter(
     (of) => of.grade !== 'clear' || of.state === 'not audited' || shared.has(of.number),
   );
-  const grades: readonly Grade[] = ['refer', 'query', 'incomplete', 'clear'];
-  const sorted = grades.flatMap((grade) => asked.filter((of) => of.grade === grade));
+  const sorted = grades.toReversed().flatMap((grade) => asked.filter((of) => of.grade === grade));
   return (['warning', 'notice'] as const).flatMap((level): RunMark[] => {
     const own = sorted.filter((of) => (of.grade === 'refer') === (level === 'warning'));
     const kept = own.length > mostMarks ? own.slice(0, mostMarks - 1) : own;

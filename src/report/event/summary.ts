@@ -1,10 +1,11 @@
 import type { EventRow, EventView } from '../../types.ts';
 import { showable } from '../clean.ts';
 import { csvRow } from '../csv.ts';
-import { text as markdownText } from '../markdown.ts';
+import { text as markdownText, table } from '../markdown.ts';
 import { plain, type Sentence } from '../words/sentence.ts';
 import { answerDue, inOrder } from './order.ts';
 import {
+  asking,
   changeWords,
   countsSaid,
   crossCheckLines,
@@ -86,7 +87,7 @@ export function renderSummaryMarkdown(view: EventView): string {
       'Seen only in the event as a whole',
       crossCheckLines(record).map(({ said }) => `- ${text(said)}`),
     ),
-    ...part('Submissions that ask for something', asking(view)),
+    ...part('Submissions that ask for something', asked(view)),
     ...part('Since the earlier run', changed(view)),
     ...part(
       'Files that nobody was matched with',
@@ -104,19 +105,17 @@ function part(title: string, lines: readonly string[]): string[] {
 
 const text = (sentence: Sentence) => markdownText(plain(sentence));
 
-function asking(view: EventView): string[] {
+function asked(view: EventView): string[] {
   const { record } = view;
   const lines = inOrder(view).filter(({ row, own }) => row.grade !== 'clear' || own.length > 0);
   if (lines.length === 0) return [];
   const shown = lines.slice(0, mostRows).map(({ row, own }) => {
-    const seen = row.findings
-      .filter(({ level, explainedBy }) => level !== 'note' && explainedBy === null)
-      .map((one) => {
-        const common = effectInShort(record, row, one.rule);
-        return (
-          `${titleOf(record, one.rule)} ${numberSaid(one)}`.trim() + (common === null ? '' : ` (${common})`)
-        );
-      });
+    const seen = asking(row).map((one) => {
+      const common = effectInShort(record, row, one.rule);
+      return (
+        `${titleOf(record, one.rule)} ${numberSaid(one)}`.trim() + (common === null ? '' : ` (${common})`)
+      );
+    });
     const lack = lackSaid(row);
     const together = onlyOfEvent(row, own).map((rule) => titleOf(record, rule));
     const said = [
@@ -128,13 +127,11 @@ function asking(view: EventView): string[] {
       first === undefined
         ? ''
         : [standingWords[first.standing], ...doneSaid(first, record.event.name)].map(markdownText).join(', ');
-    return `| ${text(riderSaid(row))} | ${gradeSaid(row)} | ${reachInShort(row)} | ${said} | ${stands} |`;
+    return [text(riderSaid(row)), gradeSaid(row), reachInShort(row), said, stands];
   });
   const more = lines.length - shown.length;
   return [
-    '| rider | grade | checks made | what was seen | stands |',
-    '| --- | --- | --- | --- | --- |',
-    ...shown,
+    table(['rider', 'grade', 'checks made', 'what was seen', 'stands'], shown),
     ...(more > 0 ? ['', `${more} more are in the overview.`] : []),
   ];
 }

@@ -40,10 +40,25 @@ export const changeWords: Readonly<Record<Change, string>> = {
   gone: 'gone',
 };
 
+const notAudited = 'Not audited';
+
 /** The grade as a word; what could not be audited never looks like anything else. */
 export function gradeSaid({ state, grade }: EventRow): string {
-  return state === 'audited' ? gradeWord(grade) : 'Not audited';
+  return state === 'audited' ? gradeWord(grade) : notAudited;
 }
+
+/** The gravest first; what could not be audited never hides behind another grade. */
+export const gradesSaid: readonly string[] = [
+  gradeWord('refer'),
+  gradeWord('query'),
+  gradeWord('incomplete'),
+  notAudited,
+  gradeWord('clear'),
+];
+
+/** What asks for something in a submission, in the order in which it is told. */
+export const asking = ({ findings }: EventRow) =>
+  findings.filter(({ level, explainedBy }) => level !== 'note' && explainedBy === null);
 
 export function riderSaid({ number: bib, name }: EventRow): Sentence {
   return name === null ? [bib] : say`${bib} ${foreign(name)}`;
@@ -53,7 +68,7 @@ export function riderSaid({ number: bib, name }: EventRow): Sentence {
 export function countsSaid({ rows }: EventRecord): string {
   const counts = new Map<string, number>();
   for (const row of rows) counts.set(gradeSaid(row), (counts.get(gradeSaid(row)) ?? 0) + 1);
-  return ['Refer', 'Query', 'Incomplete', 'Not audited', 'Clear']
+  return gradesSaid
     .filter((word) => counts.has(word))
     .map((word) => `${word} ${number(counts.get(word)!)}`)
     .join(', ');

@@ -9,7 +9,7 @@ interface Reason {
 }
 
 /** Why a check could not be made; each completes "could not be checked: …". */
-const reasons: Readonly<Record<ReasonId | 'failed', Reason>> = {
+export const reasons: Readonly<Record<ReasonId | 'failed', Reason>> = {
   'no-third': {
     short: 'fewer than three independent meters',
     full: 'it takes three independent meters, and {meters} are here',
