@@ -2,7 +2,7 @@ import type { DeviceFacts, Place, RaceFacts, Recording, RiderFacts } from '../..
 import type { Fault } from './faults/fault.ts';
 import { type Conditions, mildConditions } from './heart.ts';
 import { drawHistory, type HistoryPlan } from './history.ts';
-import { type MeterSpec, read } from './meter.ts';
+import { type MeterSpec, read, type Signal } from './meter.ts';
 import { type Build, type Cohort, drawMeter, drawPlaces } from './meters.ts';
 import { Random } from './random.ts';
 import { plainRecorder, type RecorderSpec, record } from './recorder.ts';
@@ -157,33 +157,29 @@ const usualHistory: HistoryPlan = { rides: 30, days: 180, firstForm: 0.97, hard:
 /**
  * Lets the draft happen.
  *
- * @param known the ride, where a draft that differs only in meters and recorders has been ridden before
+ * @param truth the ride, where it is another's than the draft leads to
+ * @param like a submission of nearly the same draft: what nothing has changed in is taken from it
  */
-export function realise(draft: Draft, known?: Truth): Submission {
-  const { random, start } = draft;
-  const truth = known ?? rideOf(draft);
-  const signals = draft.meters.map((meter, k) => read(truth, meter, random.fork(`signal ${k}`)));
-  const recordings = draft.recordings.map(({ recorder, meter }, k) =>
-    record(truth, signals[meter]!, recorder, start, random.fork(`recording ${k}`)),
+export function realise(draft: Draft, truth = rideOf(draft), like?: Submission): Submission {
+  const { random, start, recordings } = draft;
+  const signals = draft.meters.map((): Signal | null => null);
+  const signalOf = (meter: number) => {
+    signals[meter] ??= read(truth, draft.meters[meter]!, random.fork(`signal ${meter}`));
+    return signals[meter];
+  };
+  const [primary, ...seconds] = recordings.map(
+    ({ recorder, meter }, k) =>
+      sameRecording(draft, truth, k, like) ??
+      record(truth, signalOf(meter), recorder, start, random.fork(`recording ${k}`)),
   );
-  let history: Recording[] | null = null;
+  let history: readonly Recording[] | null = null;
   return {
-    primary: recordings[0]!,
-    seconds: recordings.slice(1),
+    primary: primary!,
+    seconds,
     rider: draft.facts,
     race: draft.race,
     get history() {
-      history ??=
-        draft.history === null
-          ? []
-          : drawHistory(
-              draft.rider,
-              draft.historyMeter,
-              draft.recordings[0]!.recorder,
-              draft.history,
-              start,
-              random.fork('history'),
-            );
+      history ??= samePast(draft, like) ?? pastOf(draft);
       return history;
     },
     get others() {
@@ -193,20 +189,73 @@ export function realise(draft: Draft, known?: Truth): Submission {
   };
 }
 
-const ridden = new WeakMap<Draft, readonly Recording[]>();
-
-/** What the others of a draft recorded: the same for all that is made of one draft. */
-function othersOf(draft: Draft): readonly Recording[] {
-  const known = ridden.get(draft);
-  if (known !== undefined) return known;
-  const others = draft.others.map((other) => realise(other).primary);
-  ridden.set(draft, others);
-  return others;
+/** The recording of another submission, where the same recorder heard the same meter on the same ride. */
+function sameRecording(draft: Draft, truth: Truth, index: number, like?: Submission): Recording | null {
+  if (like === undefined || like.truth.ride !== truth) return null;
+  const known = like.truth.draft;
+  const [own, other] = [draft.recordings[index]!, known.recordings[index]];
+  const same =
+    other?.recorder === own.recorder &&
+    other.meter === own.meter &&
+    known.random === draft.random &&
+    known.start === draft.start &&
+    alike(known.meters[own.meter]!, draft.meters[own.meter]!);
+  return same ? [like.primary, ...like.seconds][index]! : null;
 }
 
-/** The ride that the draft leads to. */
+function alike(a: MeterSpec, b: MeterSpec): boolean {
+  return a === b || (Object.keys(b) as (keyof MeterSpec)[]).every((field) => Object.is(a[field], b[field]));
+}
+
+/** The past of another submission, where the same rider rode the same past with the same meter: it is dear. */
+function samePast(draft: Draft, like?: Submission): readonly Recording[] | null {
+  if (like === undefined) return null;
+  const known = like.truth.draft;
+  const same =
+    known.random === draft.random &&
+    known.start === draft.start &&
+    known.rider === draft.rider &&
+    known.history === draft.history &&
+    known.historyMeter === draft.historyMeter &&
+    known.recordings[0]!.recorder === draft.recordings[0]!.recorder;
+  return same ? like.history : null;
+}
+
+function pastOf({ rider, historyMeter, recordings, history, start, random }: Draft): readonly Recording[] {
+  if (history === null) return [];
+  return drawHistory(rider, historyMeter, recordings[0]!.recorder, history, start, random.fork('history'));
+}
+
+/** What the others of a draft recorded: the same for all that is made of one draft. */
+const othersOf = oncePerDraft((draft) => draft.others.map((other) => realise(other).primary));
+
+/** Something that follows from a draft alone, worked out when first asked for. */
+export function oncePerDraft<T>(make: (draft: Draft) => T): (draft: Draft) => T {
+  const known = new WeakMap<Draft, { readonly made: T }>();
+  return (draft) => {
+    const { made } = known.get(draft) ?? { made: make(draft) };
+    known.set(draft, { made });
+    return made;
+  };
+}
+
+interface Ridden extends Pick<Draft, 'today' | 'random' | 'noise' | 'conditions'> {
+  readonly truth: Truth;
+}
+const ridden = new WeakMap<Demand, Ridden[]>();
+
+/** The ride that the draft leads to; drafts that differ only in meters, recorders and facts share it. */
 export function rideOf({ today, demand, random, noise, conditions }: Draft): Truth {
-  return ride(today, demand, random.fork('ride'), { noise, conditions });
+  const rides = ridden.get(demand) ?? [];
+  ridden.set(demand, rides);
+  const known = rides.find(
+    (one) =>
+      one.today === today && one.random === random && one.noise === noise && one.conditions === conditions,
+  );
+  if (known !== undefined) return known.truth;
+  const truth = ride(today, demand, random.fork('ride'), { noise, conditions });
+  rides.push({ today, random, noise, conditions, truth });
+  return truth;
 }
 
 /** What each recording is called in the rider's facts. */

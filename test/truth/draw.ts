@@ -4,14 +4,7 @@ import type { Evidence, Fault } from '../make/faults/fault.ts';
 import { honestKinds, honestWish } from '../make/honest.ts';
 import { Random } from '../make/random.ts';
 import type { RideKind } from '../make/ride.ts';
-import {
-  type Draft,
-  drawDraft,
-  realise,
-  rideOf,
-  type Submission,
-  type SubmissionWish,
-} from '../make/submission.ts';
+import { type Draft, drawDraft, realise, type Submission, type SubmissionWish } from '../make/submission.ts';
 import { handedIn } from './evidence.ts';
 import { comparedInEvent } from './field.ts';
 import { checkPair } from './lag.ts';
@@ -65,49 +58,22 @@ export function submissionsOf(
   return planted(fault, drawn, random, lot.strengths);
 }
 
-/** The same rider, ride and meters with the fault at each of these strengths. */
+/** The same rider, ride and meters with the fault at each of these strengths; what it leaves alone is drawn once. */
 function planted(fault: Fault, drawn: Draft, random: Random, strengths: readonly StrengthName[]): Drawn[] {
   const base = withEvidence(drawn, fault.needs);
-  const truth = rideOf(base);
-  const past = base.history === null ? null : realise(base, truth);
   const doses = dosesOf(fault, random.fork('dose'));
+  let last: Submission | undefined;
   return strengths.map((strength) => {
     const dose = doses[strength];
     const draft = fault.before?.(base, dose, base.random.fork('fault 0')) ?? base;
-    const same = draft.today === base.today && draft.demand === base.demand;
-    const unchanged = same && draft.conditions === base.conditions && draft.random === base.random;
-    const ridden = realise(draft, unchanged ? truth : undefined);
-    const submission = past !== null && samePast(draft, base) ? withHistoryOf(ridden, past) : ridden;
+    const submission = realise(draft, undefined, last);
+    last = submission;
     return {
       submission: fault.after?.(submission, dose, base.random.fork('fault 0 after')) ?? submission,
       strength,
       dose,
     };
   });
-}
-
-function samePast(draft: Draft, base: Draft): boolean {
-  return (
-    draft.rider === base.rider && draft.history === base.history && draft.historyMeter === base.historyMeter
-  );
-}
-
-/** The past is dear: one is made for all strengths. */
-function withHistoryOf(submission: Submission, other: Submission): Submission {
-  const { primary, seconds, rider, race, truth } = submission;
-  return {
-    primary,
-    seconds,
-    rider,
-    race,
-    truth,
-    get history() {
-      return other.history;
-    },
-    get others() {
-      return submission.others;
-    },
-  };
 }
 
 function dosesOf({ strengths }: Fault, random: Random): { readonly [S in StrengthName]: number } {

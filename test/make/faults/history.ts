@@ -1,6 +1,6 @@
 import { powerFor } from '../ability.ts';
-import { ride, type Truth } from '../ride.ts';
-import type { Draft } from '../submission.ts';
+import type { Truth } from '../ride.ts';
+import { type Draft, rideOf } from '../submission.ts';
 import { type Fault, practice, withPrimaryMeter } from './fault.ts';
 
 const shared = {
@@ -34,7 +34,7 @@ export const readsAboveHistory: Fault = {
  * more; without this, a stated excess would hide behind an easy race.
  */
 function shareOfAbility(draft: Draft): number {
-  const truth = ride(draft.today, draft.demand, draft.random.fork('ride'), { noise: draft.noise });
+  const truth = rideOf(draft);
   const shares = [300, 720, 1200].map(
     (seconds) => bestOf(truth, seconds) / powerFor(draft.rider.ability, seconds),
   );
@@ -113,6 +113,5 @@ function withSprint(draft: Draft, factor: number): Draft {
 }
 
 function shareOfSprint(draft: Draft): number {
-  const truth = ride(draft.today, draft.demand, draft.random.fork('ride'), { noise: draft.noise });
-  return bestOf(truth, 5) / powerFor(draft.rider.ability, 5);
+  return bestOf(rideOf(draft), 5) / powerFor(draft.rider.ability, 5);
 }
