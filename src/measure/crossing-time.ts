@@ -2,7 +2,7 @@ import { mean } from '../math/mean.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { type Blocks, blocksOf } from './pair/blocks.ts';
 import { gate } from './pair/gate.ts';
-import { bendAt, effectOf, fitRatio, type RatioFit } from './pair/ratio-fit.ts';
+import { bendAt, effectOf, fitRatio, halfInterval, type RatioFit } from './pair/ratio-fit.ts';
 import { pairSamples } from './pair/samples.ts';
 
 /**
@@ -28,7 +28,7 @@ export const crossingTime = defineMeasure({
       return notApplicable('too-few-blocks', { blocks: blocks.count, needed: options.leastBlocks });
     const time = effectOf(line, 'time');
     if (time === null || time.inflation > options.mostInflation) return notApplicable('cannot-separate');
-    const cautious = Math.abs(time.coefficient) - time.reach;
+    const cautious = Math.abs(time.coefficient) - time.quick;
     if (100 * Math.expm1(2 * cautious) < options.leastGrowth) return notApplicable('no-drift');
     const curve = fitRatio(blocks, 'bend');
     const crossing = curve === null ? null : crossingOf(curve, blocks, time.coefficient > 0);
@@ -46,10 +46,10 @@ export const crossingTime = defineMeasure({
 
 /**
  * Where the curve of the difference passes zero in the direction of the drift, from -1 to 1, and half a 95 %
- * interval of it: the error of the curve there over its slope (delta method; its terms hardly move together).
+ * interval of it: the error of the curve there over its slope (delta method).
  */
 function crossingOf(curve: RatioFit, blocks: Blocks, rising: boolean): { at: number; half: number } | null {
-  const { coefficients, errors, reach } = curve.fit;
+  const { coefficients } = curve.fit;
   const [level, line, bend] = [coefficients[0]!, coefficients[1]!, coefficients[2]!];
   const place = (at: number) => (at - curve.middle) / curve.halfSpan;
   // The fit takes the mean out of every effect.
@@ -60,8 +60,15 @@ function crossingOf(curve: RatioFit, blocks: Blocks, rising: boolean): { at: num
     (root) => Math.abs(root) < 1 && line + 3 * bend * root > 0 === rising,
   );
   if (at === undefined) return null;
-  const error = Math.hypot(errors[0]!, at * errors[1]!, bendAt(at) * errors[2]!);
-  return { at, half: (reach * error) / Math.abs(line + 3 * bend * at) };
+  const half = halfInterval(
+    curve,
+    new Map([
+      [0, 1],
+      [1, at - meanTime],
+      [2, bendAt(at) - meanBend],
+    ]),
+  );
+  return { at, half: half / Math.abs(line + 3 * bend * at) };
 }
 
 /** Real roots of a + bx + cx², without the cancellation of the usual formula. */

@@ -2,7 +2,7 @@ import type { Measured, RatioChart, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { type Blocks, blocksOf } from './pair/blocks.ts';
 import { gate } from './pair/gate.ts';
-import { effectOf, fitRatio, fitStep, type RatioFit, type StepFit } from './pair/ratio-fit.ts';
+import { effectOf, fitRatio, fitStep, halfInterval, type RatioFit, type StepFit } from './pair/ratio-fit.ts';
 import { pairSamples } from './pair/samples.ts';
 
 /**
@@ -61,7 +61,7 @@ function describe(
 ): Measured {
   const [from, to] = all.window;
   const stepped = 'at' in found;
-  const { coefficient, error, reach } = effectOf(found, stepped ? 'step' : 'time')!;
+  const { coefficient, error, half } = effectOf(found, stepped ? 'step' : 'time')!;
   // Time runs from -1 to 1 over the blocks; the race is a little longer than its blocks' middles.
   const race = stepped ? 1 : (to - from) / found.halfSpan;
   const growth = (b: number) => 100 * Math.expm1(b * race);
@@ -69,7 +69,7 @@ function describe(
   return measured(
     growth(coefficient),
     '%',
-    [growth(coefficient - reach), growth(coefficient + reach)],
+    [growth(coefficient - half), growth(coefficient + half)],
     blocks.count,
     {
       stretches: [all.window],
@@ -118,8 +118,13 @@ function ratioChart(subject: string, blocks: Blocks, found: RatioFit | StepFit):
       const at = middle + halfSpan * time;
       const along = 'at' in found ? (at < found.at ? 0 : 1) - found.after : time;
       const level = fit.coefficients[0]! + fit.coefficients[1]! * along;
-      // Regressors are centred, so level and slope are told apart and their errors add in squares.
-      const half = fit.reach * Math.hypot(fit.errors[0]!, fit.errors[1]! * along);
+      const half = halfInterval(
+        found,
+        new Map([
+          [0, 1],
+          [1, along],
+        ]),
+      );
       return { at, percent: percent(level), low: percent(level - half), high: percent(level + half) };
     }),
   };

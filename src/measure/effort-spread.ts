@@ -29,7 +29,7 @@ export const effortSpread = defineMeasure({
     const closed = gate(pair);
     if (closed !== null) return closed;
     const blocks = blocksOf(pairSamples(all, pair), blockSeconds);
-    const ratio = blocks.count < leastBlocks ? null : fitRatio(blocks, 'time');
+    const ratio = blocks.count < leastBlocks ? null : fitRatio(blocks, 'scatter');
     if (ratio === null) return notApplicable('too-few-blocks', { blocks: blocks.count, needed: leastBlocks });
     const { residuals } = ratio.fit;
     const n = residuals.length;

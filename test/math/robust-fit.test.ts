@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { longRunMean } from '../../src/math/long-run.ts';
-import { robustFit } from '../../src/math/robust-fit.ts';
+import { reachOf, robustFit } from '../../src/math/robust-fit.ts';
 import { Random } from '../make/random.ts';
 import { sen } from './handbook.ts';
 import { norris } from './nist.ts';
@@ -40,6 +40,35 @@ describe('robustFit', () => {
     const fit = robustFit([x, twin], x)!;
     expect(Math.min(...fit.inflation)).toBeGreaterThan(5);
     expect(robustFit([x], x)!.inflation[0]).toBeCloseTo(1, 6);
+  });
+
+  // Efficiency 95 % at the normal distribution: the variance is that of least squares over 0.95.
+  it('states the error that its slopes have', () => {
+    const random = new Random('error');
+    const draws = 1500;
+    const x = line(60, (i) => i / 30 - 1);
+    let squares = 0;
+    let stated = 0;
+    for (let d = 0; d < draws; d++) {
+      const fit = robustFit(
+        [x],
+        x.map(() => random.normal(0, 1)),
+      )!;
+      squares += fit.coefficients[1]! ** 2 / draws;
+      stated += (fit.errors[1]! ** 2 * fit.effectiveCount) / fit.weights.reduce((a, b) => a + b, 0) / draws;
+    }
+    expect(stated / squares).toBeGreaterThan(0.92);
+    expect(stated / squares).toBeLessThan(1.08);
+  });
+
+  it('tells what each row adds to a coefficient, and reaches further where few rows weigh', () => {
+    const random = new Random('influence');
+    const x = line(60, (i) => (i % 20 === 0 ? 1 : 0.01 * random.normal()));
+    const y = x.map((v) => 1 + 2 * v + random.normal(0, 0.1));
+    const fit = robustFit([x], y)!;
+    const slope = fit.influence(1);
+    expect(slope.reduce((sum, weight, i) => sum + weight * y[i]!, 0)).toBeCloseTo(fit.coefficients[1]!, 6);
+    expect(reachOf(fit, slope)).toBeGreaterThan(1.2 * reachOf(fit, fit.influence(0)));
   });
 
   it('covers the true slope about as often as it claims, for neighbours that resemble each other', () => {

@@ -1,6 +1,8 @@
 import { expect, it } from 'vitest';
 import { cadenceDependence } from '../../src/measure/cadence-dependence.ts';
 import { powerDependence } from '../../src/measure/power-dependence.ts';
+import type { Quantity } from '../../src/types.ts';
+import { perfectMeter } from '../make/meter.ts';
 import { covers, measuredOf, outcomeOf, ridden, subjectsOf } from './pair/make.ts';
 
 const ride = { kind: 'bunch race', minutes: 60 } as const;
@@ -16,9 +18,17 @@ it('finds no slope in two meters of which one averages, where bands of either al
 });
 
 it('finds a difference that grows with power, and leaves cadence alone', () => {
-  const submission = ridden('power', ride, [{ powerSlope: 0.04 }]);
-  const found = measuredOf(powerDependence, 'power-dependent-bias', submission);
-  expect(found.interval[0]).toBeGreaterThan(1);
+  const powerSlope = 0.04;
+  const found = ['power', 'more', 'again'].map((seed) =>
+    measuredOf(powerDependence, 'power-dependent-bias', ridden(seed, ride, [{ powerSlope }])),
+  );
+  for (const one of found) {
+    const at = (watts: number) => 1 + (powerSlope * (watts - perfectMeter.powerPivot)) / 100;
+    const [from, to] = [one.details.from, one.details.to] as Quantity[];
+    expect(covers(one, 100 * (at(to!.value) / at(from!.value) - 1))).toBe(true);
+    expect(one.interval[0]).toBeGreaterThan(0);
+  }
+  const submission = ridden('power', ride, [{ powerSlope }]);
   const cadence = measuredOf(cadenceDependence, 'cadence-dependent-bias', submission);
   expect(Math.abs(cadence.value)).toBeLessThan(2);
 });

@@ -55,12 +55,12 @@ export function dependence(
   if (effect === null || effect.inflation > options.mostInflation) return notApplicable('cannot-separate');
   const change = (coefficient: number) => 100 * Math.expm1(coefficient * range);
   const error = 100 * effect.error * range;
-  const { coefficient, reach } = effect;
+  const { coefficient, half } = effect;
   const { declared, field } = axis.honest(range);
   return measured(
     change(coefficient),
     '%',
-    [change(coefficient - reach), change(coefficient + reach)],
+    [change(coefficient - half), change(coefficient + half)],
     blocks.count,
     {
       expected: {

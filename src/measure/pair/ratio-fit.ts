@@ -1,15 +1,17 @@
 import { medianSorted } from 'simple-statistics';
 import { changePoint } from '../../math/change-point.ts';
-import { type RobustFit, robustFit } from '../../math/robust-fit.ts';
+import { normalQuantile } from '../../math/normal.ts';
+import { type RobustFit, reachOf, robustFit } from '../../math/robust-fit.ts';
 import type { Blocks } from './blocks.ts';
+import { pairWander, varianceByWander } from './wander.ts';
 
 /**
- * What the ratio of two meters may depend on. `power` counts above the median only, where errors that grow
- * with power show, so that a zero offset at low power does not pass for one; `level` is power throughout.
+ * What the ratio of two meters may depend on. `power` is its logarithm above the median, where errors that grow
+ * with power show; `below` is that under the median, where a zero offset shows, which is not to pass for one.
  * `step` is one change for good, the whole of it its coefficient. `bend` is Legendre's second polynomial of time,
  * which hardly moves with time itself.
  */
-export type Effect = 'time' | 'bend' | 'step' | 'power' | 'level' | 'cadence' | 'speed';
+export type Effect = 'time' | 'bend' | 'step' | 'power' | 'below' | 'cadence' | 'speed';
 
 /** What tells the logarithm of the ratio of two meters: effects fitted together. */
 export interface RatioFit {
@@ -19,18 +21,28 @@ export interface RatioFit {
   /** Middle of the blocks and half their span, s: time runs from -1 to 1 in the fit. */
   readonly middle: number;
   readonly halfSpan: number;
+  /** Middles of the blocks, s. */
+  readonly middles: Float64Array;
+  /** Variance of the pair's slow wander, of the ratio's logarithm. */
+  readonly wander: number;
 }
 
-/** What is fitted together, for what is asked. Speed follows power on the flat, so all of power goes with it. */
+/**
+ * What is fitted together, for what is asked. Speed is asked for by itself alone: it follows power late, so that
+ * a lag between the meters passes for a dependence on it, and takes power's along. Where scatter is asked for,
+ * no slope is fitted below the median: a block of which one meter lost half is one of low power as well, so that
+ * such a slope takes scatter for a dependence.
+ */
 const together = {
-  time: ['time', 'power', 'cadence'],
-  bend: ['time', 'bend', 'power', 'cadence'],
-  power: ['time', 'power', 'cadence', 'speed'],
-  cadence: ['time', 'power', 'cadence'],
-  speed: ['time', 'power', 'level', 'speed'],
+  time: ['time', 'power', 'below', 'cadence'],
+  bend: ['time', 'bend', 'power', 'below', 'cadence'],
+  power: ['time', 'power', 'below', 'cadence'],
+  cadence: ['time', 'power', 'below', 'cadence'],
+  speed: ['time', 'power', 'below', 'speed'],
+  scatter: ['time', 'power', 'cadence'],
 } as const satisfies Readonly<Record<string, readonly Effect[]>>;
 
-/** An effect that a fit can be made for. */
+/** What a fit can be made for. */
 export type Asked = keyof typeof together;
 
 /** A regressor that hardly moves (logarithm of power, rpm, km/h) explains nothing, and would only widen the others. */
@@ -39,7 +51,7 @@ const leastSpread: Readonly<Record<Effect, number>> = {
   bend: 0,
   step: 0,
   power: 0.03,
-  level: 0.03,
+  below: 0.03,
   cadence: 2,
   speed: 1,
 };
@@ -47,8 +59,8 @@ const leastSpread: Readonly<Record<Effect, number>> = {
 const kept = new WeakMap<Blocks, Map<string, RatioFit | null>>();
 
 /**
- * Fits log(own/other) = a + b·time + c·max(0, log(P/P_median)) + d·cadence over blocks, robustly, and speed
- * with them where that helps to tell what is asked. P is the mean of both meters: banding by one of them
+ * Fits log(own/other) = a + b·time + c·max(0, log(P/P_median)) + e·min(0, log(P/P_median)) + d·cadence over
+ * blocks, robustly; speed in place of cadence where it is asked for. P is the mean of both meters: banding by one of them
  * makes a slope out of noise. Null when there are too few blocks. Worked out once for the same blocks.
  */
 export function fitRatio(blocks: Blocks, asked: Asked): RatioFit | null {
@@ -84,7 +96,7 @@ export function fitStep(blocks: Blocks, least: number, mostInflation: number): S
   if (alone === null) return null;
   const step = alone.fit.coefficients[1]!;
   const adjusted = alone.fit.residuals.map((residual, i) => residual + (blocks.at[i]! < alone.at ? 0 : step));
-  const beside = fitStepIn(blocks, adjusted, least, ['step', 'power', 'cadence']);
+  const beside = fitStepIn(blocks, adjusted, least, ['step', 'power', 'below', 'cadence']);
   return beside === null || effectOf(beside, 'step')!.inflation > mostInflation ? alone : beside;
 }
 
@@ -117,7 +129,7 @@ function fitAnew(blocks: Blocks, wanted: readonly Effect[], stepAt = 0): RatioFi
     bend: time.map(bendAt),
     power: level.map((log) => Math.max(0, log)),
     step: blocks.at.map((_, i) => (i < stepAt ? 0 : 1)),
-    level,
+    below: level.map((log) => Math.min(0, log)),
     cadence: blocks.cadence,
     speed: blocks.speed,
   };
@@ -126,7 +138,9 @@ function fitAnew(blocks: Blocks, wanted: readonly Effect[], stepAt = 0): RatioFi
     effects.map((effect) => centred(columns[effect])),
     ratio,
   );
-  return fitted === null ? null : { fit: fitted, effects, middle, halfSpan };
+  if (fitted === null) return null;
+  const tamed = fitted.residuals.map((residual, i) => fitted.weights[i]! * residual);
+  return { fit: fitted, effects, middle, halfSpan, middles: blocks.at, wander: pairWander(tamed, blocks.at) };
 }
 
 function logRatio({ own, other }: Blocks): Float64Array {
@@ -138,19 +152,56 @@ export function bendAt(time: number): number {
   return (3 * time * time - 1) / 2;
 }
 
-/** One effect of the fit: coefficient, standard error, and how far it can be told from the others. */
-export function effectOf(
-  { fit: fitted, effects }: RatioFit,
-  effect: Effect,
-): { coefficient: number; error: number; reach: number; inflation: number } | null {
-  const k = effects.indexOf(effect);
-  if (k < 0) return null;
+/** One effect of the fit: coefficient, standard errors, and how far it can be told from the others. */
+export function effectOf(ratio: RatioFit, effect: Effect): EffectFound | null {
+  const { fit: fitted, effects } = ratio;
+  const k = effects.indexOf(effect) + 1;
+  if (k === 0) return null;
   return {
-    coefficient: fitted.coefficients[k + 1]!,
-    error: fitted.errors[k + 1]!,
-    reach: fitted.reach * fitted.errors[k + 1]!,
-    inflation: fitted.inflation[k]!,
+    coefficient: fitted.coefficients[k]!,
+    error: fitted.errors[k]!,
+    quick: fitted.reach * fitted.errors[k]!,
+    half: halfInterval(ratio, new Map([[k, 1]])),
+    inflation: fitted.inflation[k - 1]!,
   };
+}
+
+export interface EffectFound {
+  readonly coefficient: number;
+  /** Standard error by what is quick: honest spreads hold the wander of meters already. */
+  readonly error: number;
+  /** Half a 95 % interval by what is quick alone. */
+  readonly quick: number;
+  /** Half a 95 % interval, the pair's slow wander included. */
+  readonly half: number;
+  readonly inflation: number;
+}
+
+/** Standard errors in half a 95 % interval of what is normal. */
+const normalReach = normalQuantile(0.975);
+
+/**
+ * Half a 95 % interval of a sum of coefficients, each times a number: what is quick and slow wander add in
+ * squares. Regressors are centred, so that the quick errors of coefficients hardly move together.
+ *
+ * @param multiples of coefficients by their index, 0 for the intercept
+ */
+export function halfInterval(
+  { fit: fitted, middles, wander }: RatioFit,
+  multiples: ReadonlyMap<number, number>,
+): number {
+  const weights = new Float64Array(middles.length);
+  let quick = 0;
+  for (const [k, multiple] of multiples) {
+    quick += (multiple * fitted.errors[k]!) ** 2;
+    fitted.influence(k).forEach((weight, i) => {
+      weights[i]! += multiple * weight;
+    });
+  }
+  return Math.hypot(
+    reachOf(fitted, weights) * Math.sqrt(quick),
+    normalReach * Math.sqrt(varianceByWander(wander, weights, middles)),
+  );
 }
 
 /** Standard deviation; NaN (a column with gaps) is not greater than anything. */
