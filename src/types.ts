@@ -245,8 +245,10 @@ export interface Alignment {
 
 /** How a second follows from the primary by the best gain, offset and short filter. */
 export interface OriginEvidence {
-  /** Share of the second's second-to-second detail that the primary does not explain, 0–1. */
+  /** Share of the second's second-to-second detail that the primary does not explain, the wildest tenth aside. */
   readonly left: number;
+  /** What it does not explain as the noise of single readings, a share of mean power. */
+  readonly noise: number;
   /** Work of the second over that of the primary. */
   readonly gain: number;
   /** Mean square misfit where power moves fast over that where it hardly moves. */
@@ -266,6 +268,7 @@ export type AlignmentReason =
   | 'too-short'
   | 'nothing-fits' // no lag beats the surrogates
   | 'several-lags-fit' // regular efforts: wrong lags look as good
+  | 'only-surges-agree' // power agrees as weakly as that of two riders of one race, cadence does not
   | 'same-recorder' // a further meter of the same file: one clock
   | 'no-power';
 

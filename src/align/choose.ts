@@ -55,6 +55,9 @@ export function choose(from: Answers): Choice {
   }
   const real = answers.filter(({ gain }) => gain > settings.surrogateFactor * surrogateGain);
   const segments = from.segmentsAmong(withNeighbours(real.map(({ lag }) => lag)));
+  if (segments.length === 0) {
+    return { lag: best.lag, secure: false, reason: 'nothing-fits', margin, segments: whole(best.lag) };
+  }
   const jumps = segments.some(({ lag }) => !sameAnswer(lag, segments[0]!.lag));
   if (jumps) return chooseBySegment(from, segments);
   if (margin >= settings.margin) {

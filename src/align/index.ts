@@ -1,6 +1,14 @@
 import { meanOfValid } from '../math/mean.ts';
 import { whiten } from '../math/whiten.ts';
-import type { AlignedSecond, Alignment, AlignmentReason, Series, Stretch, Subject } from '../types.ts';
+import type {
+  AlignedSecond,
+  Alignment,
+  AlignmentReason,
+  Channel,
+  Series,
+  Stretch,
+  Subject,
+} from '../types.ts';
 import { byChannel, correlationAt, detrend } from './by-channel.ts';
 import { choose } from './choose.ts';
 import { lags as correlateLags, gainWithin, peaks } from './lags.ts';
@@ -40,21 +48,25 @@ export function align(primary: Series, second: Series, subject: Subject, window:
     agreement: (lag) => channelAgreement(primary, second, lag),
   });
   const peak = lags.correlation[choice.lag - lags.first] ?? 0;
-  const found = choice.secure
+  const settled = choice.secure
     ? delays({ power, state: primary.state }, { power: other, state: second.state }, choice.segments)
     : [];
-  const segments = settle(choice.segments, found);
+  const segments = settle(choice.segments, settled);
   const series = shift(
     second,
     primary,
     segments.map((segment) => ({ ...segment, lag: Math.round(segment.lag) })),
   );
+  const channels = byChannel(primary, series);
+  const denied = choice.secure && peak < settings.ridersOfOneRace && !witnessed(channels);
+  const secure = choice.secure && !denied;
+  const found = secure ? settled : [];
   const lag = lagOf(found, choice.lag);
   const offset = { value: lag.value - clockLag, low: lag.low - clockLag, high: lag.high - clockLag };
   const alignment: Alignment = {
     subject,
-    secure: choice.secure,
-    reason: choice.reason,
+    secure,
+    reason: denied ? 'only-surges-agree' : choice.reason,
     offset,
     zoneSlip: zoneSlip(offset.value),
     driftPpm: driftOf(found, choice.lag),
@@ -62,7 +74,8 @@ export function align(primary: Series, second: Series, subject: Subject, window:
     peak,
     surrogatePeak: lags.surrogate.correlation,
     margin: choice.margin,
-    ...comparison(primary, series, window, choice.secure),
+    ...comparison(primary, series, window, secure),
+    byChannel: channels,
     sameAs: null,
   };
   return { subject, name: second.recording.name, further: false, series, alignment };
@@ -87,8 +100,8 @@ export function furtherMeters(
 ): AlignedSecond[] {
   return own.extraMeters.map(({ name, power }, i) => {
     const series: Series = { ...own, channels: { ...own.channels, power }, extraMeters: [] };
-    const { byChannel: lags, ...compared } = comparison(primary, series, window, alignment.secure);
-    const byPower = lags.filter(({ channel }) => channel === 'power');
+    const byPower = byChannel(primary, series).filter(({ channel }) => channel === 'power');
+    const compared = comparison(primary, series, window, alignment.secure);
     const numbered = `${subject}.${i + 1}`;
     return {
       subject: numbered,
@@ -100,6 +113,17 @@ export function furtherMeters(
   });
 }
 
+/**
+ * Whether the legs, or where no cadence can be compared the heart, were those of one rider. Riders of one race
+ * surge together, so that weak agreement in power alone may be theirs.
+ */
+function witnessed(channels: Alignment['byChannel']): boolean {
+  const agreement = (wanted: Channel) => channels.find(({ channel }) => channel === wanted)?.correlation;
+  const legs = agreement('cadence');
+  if (legs !== undefined) return legs >= settings.sameLegs;
+  return (agreement('heartRate') ?? 0) >= settings.sameHeart;
+}
+
 /** What a series on the primary's clock shows against it. */
 function comparison(primary: Series, series: Series, window: Stretch, secure: boolean) {
   const own = primary.channels.power ?? new Float64Array(primary.length).fill(Number.NaN);
@@ -107,7 +131,6 @@ function comparison(primary: Series, series: Series, window: Stretch, secure: bo
   const evidence = secure ? originEvidence(own, other) : null;
   return {
     correlation: correlationAt(centred(own), centred(other), 0) ?? 0,
-    byChannel: byChannel(primary, series),
     coverage: coverage(own, other, window),
     originEvidence: evidence,
     origin: originOf(evidence),

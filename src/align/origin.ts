@@ -1,3 +1,4 @@
+import { mean } from '../math/mean.ts';
 import { shortFilter } from '../math/short-filter.ts';
 import type { Origin, OriginEvidence } from '../types.ts';
 import { settings } from './settings.ts';
@@ -33,8 +34,10 @@ export function originEvidence(own: Float64Array, other: Float64Array): OriginEv
     ownWork += at;
     otherWork += told;
   }
+  const misfit = detail(residuals, times);
   return {
-    left: detail(residuals, times) / detail(y, times),
+    left: misfit / detail(y, times),
+    noise: Math.sqrt(misfit / 2) / mean(y),
     gain: otherWork / ownWork,
     dynamics: dynamics(residuals, moves),
   };
@@ -47,23 +50,34 @@ const taps = Array.from({ length: 2 * reach + 1 }, (_, k) => k - reach);
 /**
  * Whether the second is a measurement of its own. One sensor seen by two recorders differs by radio timing
  * and rounding alone: little of the detail is left over, and the work is the same to a tenth of a percent.
- * Two meters leave much more. What leaves little, with other work, was computed from the first.
+ * Two meters leave much more. What leaves little, of its detail or of its power, with other work, was computed
+ * from the first: of an even ride there is so little detail that a hundredth of its power is much of it.
  */
 export function originOf(evidence: OriginEvidence | null): Origin {
   if (evidence === null) return 'unknown';
-  const { left, gain } = evidence;
+  const { left, noise, gain } = evidence;
   if (Math.abs(gain - 1) <= settings.sensorGain)
     return left <= settings.sensorResidual ? 'same sensor' : 'independent';
-  return left <= settings.derivedResidual ? 'derived' : 'independent';
+  const most = noise <= settings.derivedNoise ? settings.derivedResidualOfNoise : settings.derivedResidual;
+  return left <= most ? 'derived' : 'independent';
 }
 
-/** Sum of squared second-to-second changes, only between neighbours in time: the detail of a trace. */
+/**
+ * Mean square of second-to-second changes, only between neighbours in time: the detail of a trace. The tenth that
+ * changes most is left out: around dropouts and seconds that a recorder left out, no trace follows another.
+ */
 function detail(values: Float64Array, times: Int32Array): number {
-  let squares = 0;
+  const squares = new Float64Array(values.length);
+  let count = 0;
   for (let i = 1; i < values.length; i++) {
-    if (times[i]! - times[i - 1]! === 1) squares += (values[i]! - values[i - 1]!) ** 2;
+    if (times[i]! - times[i - 1]! === 1) squares[count++] = (values[i]! - values[i - 1]!) ** 2;
   }
-  return squares;
+  return mean(
+    squares
+      .subarray(0, count)
+      .sort()
+      .subarray(0, Math.ceil(0.9 * count)),
+  );
 }
 
 /** Mean square misfit in the third of the seconds where power moves most, over that where it moves least. */

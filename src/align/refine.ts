@@ -53,15 +53,29 @@ function written({ power, state }: Trace): Float64Array {
 
 /**
  * Each segment with the lag that its windows agree on, to a fraction of a second: the whole second with the
- * highest correlation favours the crisper edge of an average, its centre of mass is where power belongs.
+ * highest correlation favours the crisper edge of an average, its centre of mass is where power belongs. A lag
+ * between two seconds goes now with the one, now with the other: neighbours that meet, and whose lags come out
+ * within half a second, are one segment with one lag.
  */
 export function settle(segments: readonly Segment[], found: readonly Delay[]): Segment[] {
-  return segments.map((segment) => {
-    const [from, to] = segment.stretch;
-    const inside = found.filter(({ at }) => at >= from && at < to).map(({ lag }) => lag);
-    return inside.length === 0 ? segment : { ...segment, lag: mean(inside) };
-  });
+  const out: { stretch: [number, number]; lags: number[]; lag: number }[] = [];
+  for (const { stretch, lag: whole } of segments) {
+    const [from, to] = stretch;
+    const lags = found.filter(({ at }) => at >= from && at < to).map(({ lag }) => lag);
+    const lag = lags.length === 0 ? whole : mean(lags);
+    const last = out.at(-1);
+    const met = last !== undefined && Math.abs(from - last.stretch[1]) <= Math.abs(whole - last.lag) + 1;
+    if (met && lags.length > 0 && last.lags.length > 0 && Math.abs(lag - last.lag) < sameLag) {
+      last.stretch[1] = to;
+      last.lags.push(...lags);
+      last.lag = mean(last.lags);
+    } else out.push({ stretch: [from, to], lags, lag });
+  }
+  return out.map((segment): Segment => ({ stretch: segment.stretch, lag: segment.lag }));
 }
+
+/** Lags (s) of neighbouring segments that are one: found to a fraction of a second, they differ by less. */
+const sameLag = 0.5;
 
 const taps = [-2, -1, 0, 1, 2];
 

@@ -88,6 +88,7 @@ function sharedWithin(primary: Float64Array, second: Float64Array, from: number,
   let products = 0;
   let own = 0;
   let other = 0;
+  let count = 0;
   for (let t = Math.max(from, lag); t < Math.min(to, primary.length, second.length + lag); t++) {
     const a = primary[t]!;
     const b = second[t - lag]!;
@@ -95,8 +96,10 @@ function sharedWithin(primary: Float64Array, second: Float64Array, from: number,
     products += a * b;
     own += a * a;
     other += b * b;
+    count++;
   }
-  return own > 0 && other > 0 ? products / Math.sqrt(own * other) : 0;
+  // Of a few seconds at the end of an overlap a correlation says nothing.
+  return count >= settings.segmentWindow ? products / Math.sqrt(own * other) : 0;
 }
 
 function limited(correlation: number): number {

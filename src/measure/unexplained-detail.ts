@@ -17,12 +17,13 @@ export const unexplainedDetail = defineMeasure({
     if (!alignment.secure) return notApplicable('not-secure');
     const evidence = alignment.originEvidence;
     if (evidence === null) return notApplicable('too-short', { seconds: 0, needed: 0 });
-    const { left, gain, dynamics } = evidence;
+    const { left, noise, gain, dynamics } = evidence;
     const seconds = all.window[1] - all.window[0];
     return measured(left, 'share', [left, left], seconds, {
       stretches: [all.window],
       circumstances: alignment.origin === 'derived' ? [] : [alignment.origin],
       details: {
+        noise: { value: noise, unit: 'share' },
         gain: { value: gain, unit: 'ratio' },
         dynamics: { value: Number.isFinite(dynamics) ? dynamics : 0, unit: 'ratio' },
       },

@@ -3,6 +3,7 @@ import { align } from '../../src/align/index.ts';
 import { normalise } from '../../src/normalise/index.ts';
 import type { AlignedSecond, Recording } from '../../src/types.ts';
 import { type Draft, drawDraft, drawSubmission, realise, type SubmissionWish } from '../make/index.ts';
+import { Random } from '../make/random.ts';
 
 function aligned(primary: Recording, second: Recording): AlignedSecond {
   const own = normalise(primary, 'primary').series;
@@ -137,6 +138,43 @@ describe('align', () => {
     });
   });
 
+  it('is not secure for another rider of the same race, who shares its surges', () => {
+    const race = { kind: 'bunch race', minutes: 40, race: 'one race' } as const;
+    const riders = Array.from({ length: 6 }, (_, k) => drawSubmission(`rider ${k}`, race).primary);
+    for (const other of riders.slice(1)) expect(aligned(riders[0]!, other).alignment.secure).toBe(false);
+  });
+
+  it('is secure where a sixth of the readings count double, or one meter answers slowly', () => {
+    const draft = drawDraft('rough', { kind: 'long climb', minutes: 40 });
+    const meterOf = (k: number) => draft.recordings[k]!.meter;
+    const withMeter = (k: number, change: Partial<Draft['meters'][number]>) =>
+      realise({
+        ...draft,
+        meters: draft.meters.map((meter, m) => (m === meterOf(k) ? { ...meter, ...change } : meter)),
+      });
+    const doubled = withMeter(0, {
+      twist(power, truth, random) {
+        const perSecond = Math.round(1 / truth.step);
+        for (let i = 0; i < power.length; i += perSecond) {
+          if (!random.chance(1 / 6)) continue;
+          for (let q = i; q < Math.min(power.length, i + perSecond); q++) power[q]! *= 2;
+        }
+      },
+    });
+    expect(aligned(doubled.primary, doubled.seconds[0]!).alignment.secure).toBe(true);
+    const slow = withMeter(1, { kernel: { shape: 'exponential', seconds: 10 } });
+    expect(aligned(slow.primary, slow.seconds[0]!).alignment.secure).toBe(true);
+  });
+
+  it('takes a lag between two seconds for one lag, not for a clock that jumps', () => {
+    const { primary } = drawSubmission('between', { kind: 'time trial', minutes: 40 });
+    const own = primary.channels.power!;
+    // The mean of two readings in a row lies half a second between their seconds.
+    const power = own.map((watts, k) => Math.round((watts + own[Math.max(0, k - 1)]!) / 2));
+    const { alignment } = aligned(primary, { ...primary, channels: { ...primary.channels, power } });
+    expect(alignment.segments).toHaveLength(1);
+  });
+
   it('says that a recording is too short, or has no power', () => {
     const { primary, seconds } = drawSubmission('short', { kind: 'time trial', minutes: 30 });
     const second = seconds[0]!;
@@ -170,6 +208,15 @@ describe('origin', () => {
       channels: { ...primary.channels, power: primary.channels.power!.map((w) => Math.round(w * 0.95)) },
     };
     expect(aligned(primary, scaled).alignment.origin).toBe('derived');
+    expect(aligned(primary, seconds[0]!).alignment.origin).toBe('independent');
+  });
+
+  it('calls a second derived that was computed from an even ride with 2 % of noise on top', () => {
+    const { primary, seconds } = drawSubmission('even', { kind: 'time trial', minutes: 40 });
+    const random = new Random('even');
+    const power = primary.channels.power!.map((w) => Math.round(0.97 * w * (1 + 0.02 * random.normal())));
+    const made = { ...primary, channels: { ...primary.channels, power } };
+    expect(aligned(primary, made).alignment.origin).toBe('derived');
     expect(aligned(primary, seconds[0]!).alignment.origin).toBe('independent');
   });
 

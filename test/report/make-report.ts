@@ -693,7 +693,7 @@ export function makeReport(parts: Partial<Report> = {}, seconds = 10_800): Repor
         ],
         coverage: 0.997,
         origin: 'independent',
-        originEvidence: { left: 0.42, gain: 1.04, dynamics: 3.1 },
+        originEvidence: { left: 0.42, noise: 0.08, gain: 1.04, dynamics: 3.1 },
         sameAs: null,
       },
     ],

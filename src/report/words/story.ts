@@ -57,6 +57,8 @@ const alignments: Readonly<Record<AlignmentReason, string>> = {
   'too-short': 'too little of the ride was recorded by both',
   'nothing-fits': 'at no offset do the two agree better than chance would let them',
   'several-lags-fit': 'regular efforts make several offsets look equally good',
+  'only-surges-agree':
+    'power agrees only as far as that of any two riders of one race, and neither cadence nor heart rate bears it out',
   'same-recorder': 'both meters are in one file, on one clock',
   'no-power': 'the second recording holds no power',
 };
@@ -144,8 +146,9 @@ export function alignmentFacts(alignment: Alignment): readonly (readonly [what: 
   if (alignment.sameAs !== null)
     facts.push(['A further opinion', 'no: an earlier second recording shows the same sensor']);
   if (alignment.originEvidence !== null) {
-    const { left, gain, dynamics } = alignment.originEvidence;
+    const { left, noise, gain, dynamics } = alignment.originEvidence;
     facts.push(['Its fast detail that the primary does not explain', quantity(left, 'share')]);
+    facts.push(['The same as noise of single readings, of mean power', quantity(noise, 'share')]);
     facts.push(['Its gain over the primary', figure(gain, 'ratio')]);
     facts.push(['Misfit where power moves fast, over that where it hardly moves', figure(dynamics, 'ratio')]);
   }

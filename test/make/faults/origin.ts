@@ -1,4 +1,4 @@
-import { smooth } from '../meter/smooth.ts';
+import type { Recording } from '../../../src/types.ts';
 import { fakeDigest } from '../random.ts';
 import type { Submission } from '../submission.ts';
 import { drawDraft, realise } from '../submission.ts';
@@ -33,16 +33,24 @@ export const secondSmoothed: Fault = {
   ...derived,
   name: 'second made from the primary: averaged, moved, noise',
   after(submission, strength, random) {
-    const own = submission.primary.channels.power!;
     const factor = random.between(0.96, 1.03);
-    const smoothed = smooth(own, 1, { shape: 'box', seconds: 2 });
-    const power = own.map((_, k) => {
-      const watts = smoothed[Math.max(0, k - 2)]! * factor;
+    const told = earlier(submission.primary);
+    const power = submission.primary.channels.power!.map((_, k) => {
+      const watts = ((told(k, 2) + told(k, 3)) / 2) * factor;
       return watts < 1 ? 0 : Math.max(0, Math.round(watts * (1 + random.normal() / strength)));
     });
     return madeFrom(submission, power, random.key);
   },
 };
+
+/** What a recording told so many seconds before a record: its last record by then, the first at the latest. */
+function earlier({ time, channels }: Recording): (record: number, seconds: number) => number {
+  return (record, seconds) => {
+    let k = record;
+    while (k > 0 && time[k]! > time[record]! - seconds) k--;
+    return channels.power![k]!;
+  };
+}
 
 function madeFrom(submission: Submission, power: Float64Array, key: string): Submission {
   const { primary, seconds } = submission;
