@@ -1,4 +1,4 @@
-import type { Recording } from '../../src/types.ts';
+import type { Channel, Recording } from '../../src/types.ts';
 import { type MeterSpec, read } from './meter.ts';
 import type { Random } from './random.ts';
 import { plainRecorder, type RecorderSpec, record } from './recorder.ts';
@@ -16,6 +16,8 @@ export interface HistoryPlan {
   readonly hard: number;
   /** Minutes of each ride, or as the kind of ride has it. */
   readonly minutes?: number;
+  /** All that is kept of what the race's recorder writes, where not everything is wanted. */
+  readonly channels?: readonly Channel[];
 }
 
 const hardKinds: readonly RideKind[] = [
@@ -41,6 +43,7 @@ export function drawHistory(
   race: number,
   random: Random,
 ): Recording[] {
+  const channels = recorder.channels.filter((channel) => plan.channels?.includes(channel) ?? true);
   const out: Recording[] = [];
   for (let k = 0; k < plan.rides; k++) {
     const own = random.fork(k);
@@ -56,7 +59,7 @@ export function drawHistory(
     const spec: RecorderSpec = {
       ...plainRecorder,
       device: recorder.device,
-      channels: recorder.channels,
+      channels,
       name: `${String(k + 1).padStart(3, '0')}.fit`,
     };
     out.push(record(truth, read(truth, meter, own.fork('meter')), spec, start, own.fork('record')));

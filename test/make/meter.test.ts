@@ -30,7 +30,7 @@ describe('a meter', () => {
       cadence: { ...workingCadence, state: 'absent' },
     });
     expect(signal.power).toEqual(truth.power);
-    expect(signal.cadence).toBeNull();
+    expect(signal.cadence()).toBeNull();
   });
 
   it('leaves the truth untouched', () => {
@@ -137,7 +137,7 @@ describe('a meter', () => {
   });
 
   it('holds a cadence for a moment after a stop, and never tells a slow turn instead', () => {
-    const { cadence } = told({ cadence: { ...workingCadence, hold: 2, noise: 0, sticky: 0 } });
+    const cadence = told({ cadence: { ...workingCadence, hold: 2, noise: 0, sticky: 0 } }).cadence();
     let held = 0;
     for (let i = 0; i < cadence!.length; i++) {
       if (truth.cadence[i] === 0 && cadence![i]! > 0) held++;

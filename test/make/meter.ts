@@ -96,10 +96,11 @@ export interface CadenceSpec {
 export interface Signal {
   readonly step: number;
   readonly power: Float64Array;
-  readonly cadence: Float64Array | null;
-  /** Left share each second, %; null where the meter does not tell legs apart. */
-  readonly balance: Float64Array | null;
   readonly meter: Device;
+  /** rpm; null where the meter tells none. Made when asked for, as the next one: not every file keeps them. */
+  cadence(): Float64Array | null;
+  /** Left share each second, %; null where the meter does not tell legs apart. */
+  balance(): Float64Array | null;
 }
 
 export const workingCadence: CadenceSpec = { state: 'works', noise: 0.5, width: 1.5, hold: 1, sticky: 0.1 };
@@ -152,9 +153,9 @@ export function read(truth: Truth, spec: MeterSpec, random: Random): Signal {
   return {
     step: truth.step,
     power: told,
-    cadence: readCadence(truth, spec, random.fork('cadence')),
     meter: { maker: 'development', product: spec.place, serial: spec.serial },
-    balance: readBalance(truth, spec, random.fork('balance')),
+    cadence: () => readCadence(truth, spec, random.fork('cadence')),
+    balance: () => readBalance(truth, spec, random.fork('balance')),
   };
 }
 

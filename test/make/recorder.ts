@@ -97,15 +97,8 @@ export function record(
 
   const columns: { [C in Channel]?: Float64Array } = {};
   for (const channel of spec.channels) {
-    const column = new Float64Array(count);
-    const value = reader(channel, truth, signal, spec);
-    if (value === null) continue;
-    let any = false;
-    for (let k = 0; k < count; k++) {
-      column[k] = value(moments.ride[k]!);
-      any ||= !Number.isNaN(column[k]!);
-    }
-    if (any) columns[channel] = column;
+    const column = columnOf(channel, truth, signal, spec, moments.ride);
+    if (column?.some((value) => !Number.isNaN(value))) columns[channel] = column;
   }
   if (spec.repeats > 0) repeatSome(columns, spec.repeats, random.fork('repeats'));
   applyDropouts(columns, moments.ride, spec);
@@ -146,6 +139,7 @@ function schedule(truth: Truth, signal: Signal, spec: RecorderSpec, random: Rand
   const stamp: number[] = [];
   const pauseAfter: number[] = [];
   const begin = Math.ceil(first);
+  const unrecorded = spec.dropouts.filter(({ as }) => as === 'no record');
   let held = 0;
   let stops = 0;
   for (let k = 0; ; k++) {
@@ -163,7 +157,7 @@ function schedule(truth: Truth, signal: Signal, spec: RecorderSpec, random: Rand
         continue;
       }
     }
-    if (spec.dropouts.some((d) => d.as === 'no record' && second >= d.from && second < d.to)) continue;
+    if (unrecorded.some(({ from, to }) => second >= from && second < to)) continue;
     if (spec.smart > 0 && skips(ride, at, signal, spec.smart)) continue;
     ride.push(at);
     stamp.push(begin + 1 + k - held);
@@ -192,41 +186,56 @@ function doubleSome(stamp: readonly number[], share: number, random: Random): nu
   return out;
 }
 
-function reader(
+/** What stands in a channel at these seconds of the ride; null where nothing tells it. */
+function columnOf(
   channel: Channel,
   truth: Truth,
   signal: Signal,
   spec: RecorderSpec,
-): ((second: number) => number) | null {
-  const slow = (column: Float64Array, at: number) => valueAt(column, at - 0.5);
+  ride: Float64Array,
+): Float64Array | null {
   switch (channel) {
     case 'power':
-      return (at) =>
-        Math.round(signal.power[Math.min(signal.power.length - 1, Math.floor(at / signal.step))]!);
+      return lastOf(signal.power, signal.step, ride).map(Math.round);
     case 'cadence': {
-      const { cadence } = signal;
-      if (cadence === null) return null;
-      return (at) => Math.round(cadence[Math.min(cadence.length - 1, Math.floor(at / signal.step))]!);
+      const cadence = signal.cadence();
+      return cadence && lastOf(cadence, signal.step, ride).map(Math.round);
     }
     case 'heartRate':
-      return (at) => strapped(truth, spec, at);
+      return ride.map((at) => strapped(truth, spec, at));
     case 'speed':
-      return (at) => Math.round(slow(truth.speed, at) * 1000) / 1000;
+      return rounded(truth.speed, 1000, ride);
     case 'altitude':
-      return (at) => Math.round(slow(truth.altitude, at) * 5) / 5;
+      return rounded(truth.altitude, 5, ride);
     case 'distance':
-      return (at) => Math.round(slow(truth.distance, at) * 100) / 100;
+      return rounded(truth.distance, 100, ride);
     case 'temperature':
-      return (at) => Math.round(slow(truth.temperature, at));
+      return rounded(truth.temperature, 1, ride);
     case 'balance': {
-      const { balance } = signal;
-      return balance === null ? null : (at) => balance[Math.min(balance.length - 1, Math.floor(at))]!;
+      const balance = signal.balance();
+      return balance && lastOf(balance, 1, ride);
     }
   }
 }
 
+/** The sample that is under way at each of these seconds. */
+function lastOf(samples: Float64Array, step: number, ride: Float64Array): Float64Array {
+  const out = new Float64Array(ride.length);
+  for (let k = 0; k < ride.length; k++) {
+    out[k] = samples[Math.min(samples.length - 1, Math.floor(ride[k]! / step))]!;
+  }
+  return out;
+}
+
+/** What is known once a second, told in parts of a unit. */
+function rounded(seconds: Float64Array, parts: number, ride: Float64Array): Float64Array {
+  const out = new Float64Array(ride.length);
+  for (let k = 0; k < ride.length; k++) out[k] = Math.round(valueAt(seconds, ride[k]! - 0.5) * parts) / parts;
+  return out;
+}
+
 function strapped(truth: Truth, spec: RecorderSpec, at: number): number {
-  const fault = spec.strap.find((f) => at >= f.from && at < f.to);
+  const fault = spec.strap.find(({ from, to }) => at >= from && at < to);
   const real = valueAt(truth.heartRate, at - spec.heartLag);
   switch (fault?.as) {
     case 'missing':

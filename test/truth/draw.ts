@@ -50,7 +50,7 @@ export function submissionsOf(
   if (lot.sort === 'honest') {
     const kind = honestKinds.find(({ name }) => name === lot.kind)!;
     const draft = drawDraft(key, { ...honestWish(kind, random.fork('wish')), cohort: lot.cohort, build });
-    const submission = realise(kind.change?.(draft, random.fork('change')) ?? draft);
+    const submission = realise(withShortPast(kind.change?.(draft, random.fork('change')) ?? draft));
     return [{ submission, strength: null, dose: null }];
   }
   const fault = faultNamed(lot.fault);
@@ -60,7 +60,7 @@ export function submissionsOf(
 
 /** The same rider, ride and meters with the fault at each of these strengths; what it leaves alone is drawn once. */
 function planted(fault: Fault, drawn: Draft, random: Random, strengths: readonly StrengthName[]): Drawn[] {
-  const base = withEvidence(drawn, fault.needs);
+  const base = withShortPast(withEvidence(drawn, fault.needs));
   const doses = dosesOf(fault, random.fork('dose'));
   let last: Submission | undefined;
   return strengths.map((strength) => {
@@ -74,6 +74,12 @@ function planted(fault: Fault, drawn: Draft, random: Random, strengths: readonly
       dose,
     };
   });
+}
+
+/** Of past rides a profile keeps power and heart rate alone. */
+function withShortPast(draft: Draft): Draft {
+  const { history } = draft;
+  return history === null ? draft : { ...draft, history: { ...history, channels: ['power', 'heartRate'] } };
 }
 
 function dosesOf({ strengths }: Fault, random: Random): { readonly [S in StrengthName]: number } {
