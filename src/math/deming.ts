@@ -1,14 +1,17 @@
+import { longRunMean } from './long-run.ts';
 import { mean } from './mean.ts';
-import { studentQuantile } from './student.ts';
 
 export interface Line {
   readonly slope: number;
   readonly intercept: number;
 }
 
-export interface LineWithIntervals extends Line {
-  readonly slopeInterval: readonly [number, number];
-  readonly interceptInterval: readonly [number, number];
+export interface LineWithErrors extends Line {
+  /** Standard errors. */
+  readonly slopeError: number;
+  readonly interceptError: number;
+  /** Multiplies an error into half a 95 % interval. */
+  readonly reach: number;
 }
 
 /** Sums around a fixed centre, from which a Deming line follows; taking a point out is a subtraction. */
@@ -24,35 +27,32 @@ interface Sums {
 
 /**
  * Line through points that err in both coordinates (Deming 1943). With λ = var(error of y) / var(error
- * of x): slope = (s_yy - λ·s_xx + √((s_yy - λ·s_xx)² + 4λ·s_xy²)) / (2·s_xy). Intervals by the jackknife,
- * centred on the estimate, t with n - 2 degrees of freedom.
+ * of x): slope = (s_yy - λ·s_xx + √((s_yy - λ·s_xx)² + 4λ·s_xy²)) / (2·s_xy). Errors by the jackknife: they are
+ * those of the mean of its pseudo-values, which resemble their neighbours as the points do.
  *
- * @returns null with fewer than 4 points or when x and y do not move together
+ * @param x in order of time, as y
+ * @returns null with fewer than 8 points or when x and y do not move together
  */
-export function deming(x: Float64Array, y: Float64Array, errorRatio = 1): LineWithIntervals | null {
+export function deming(x: Float64Array, y: Float64Array, errorRatio = 1): LineWithErrors | null {
   const n = x.length;
   const all = sums(x, y);
-  const line = n < 4 ? null : lineOf(all, errorRatio);
+  const line = n < 8 ? null : lineOf(all, errorRatio);
   if (line === null) return null;
-  let slopeSquares = 0;
-  let interceptSquares = 0;
-  const pseudo = Array.from({ length: n }, (_, i) => lineOf(plus(all, x[i]!, y[i]!, -1), errorRatio));
-  if (pseudo.some((one) => one === null)) return null;
-  const meanSlope = mean(pseudo.map((one) => one!.slope));
-  const meanIntercept = mean(pseudo.map((one) => one!.intercept));
-  for (const one of pseudo) {
-    slopeSquares += (one!.slope - meanSlope) ** 2;
-    interceptSquares += (one!.intercept - meanIntercept) ** 2;
+  const slopes = new Float64Array(n);
+  const intercepts = new Float64Array(n);
+  for (let i = 0; i < n; i++) {
+    const without = lineOf(plus(all, x[i]!, y[i]!, -1), errorRatio);
+    if (without === null) return null;
+    slopes[i] = n * line.slope - (n - 1) * without.slope;
+    intercepts[i] = n * line.intercept - (n - 1) * without.intercept;
   }
-  const reach = studentQuantile(0.975, n - 2) * Math.sqrt((n - 1) / n);
-  const slopeHalf = reach * Math.sqrt(slopeSquares);
-  const interceptHalf = reach * Math.sqrt(interceptSquares);
-  return {
-    ...line,
-    slopeInterval: [line.slope - slopeHalf, line.slope + slopeHalf],
-    interceptInterval: [line.intercept - interceptHalf, line.intercept + interceptHalf],
-  };
+  const slope = longRunMean(slopes, cosines);
+  const intercept = longRunMean(intercepts, cosines);
+  return { ...line, slopeError: slope.error, interceptError: intercept.error, reach: intercept.reach };
 }
+
+/** Low ones alone: what is slow moves a line most. */
+const cosines = 6;
 
 function sums(x: Float64Array, y: Float64Array): Sums {
   const centre = [mean(x), mean(y)] as const;

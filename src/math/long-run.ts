@@ -14,11 +14,14 @@ export interface MeanWithError {
  * of freedom as cosines.
  *
  * @param values at least 8
+ * @param cosines fewer hear what is slow better
  */
-export function longRunMean(values: Float64Array): MeanWithError {
+export function longRunMean(
+  values: Float64Array,
+  cosines = Math.max(4, Math.min(values.length - 1, Math.round(0.41 * values.length ** (2 / 3)))),
+): MeanWithError {
   const n = values.length;
   const mean = values.reduce((a, b) => a + b, 0) / n;
-  const cosines = Math.max(4, Math.min(n - 1, Math.round(0.41 * n ** (2 / 3))));
   let squares = 0;
   for (let j = 1; j <= cosines; j++) {
     let projection = 0;

@@ -1,19 +1,24 @@
 import { quantileSorted } from 'simple-statistics';
-import { deming } from '../math/deming.ts';
+import { deming, type Line } from '../math/deming.ts';
+import { mean } from '../math/mean.ts';
+import { normalQuantile } from '../math/normal.ts';
+import { robustSpread } from '../math/robust-spread.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
 import { blocksOf } from './pair/blocks.ts';
 import { gate } from './pair/gate.ts';
 import { pairSamples } from './pair/samples.ts';
+import { pairWander, varianceByWander } from './pair/wander.ts';
 
 /** Standard errors in half a 95 % interval. */
-const normalReach = 1.96;
+const normalReach = normalQuantile(0.975);
 /** N·m times rpm, in W. */
 const wattsPerTorque = (2 * Math.PI) / 60;
 
 /**
  * Constant torque between two meters, N·m, as a zero offset that was not done leaves it: torque of the
  * primary against torque of the second over blocks, a line through points that err in both (1 N·m is
- * 9.4 W at 90 rpm). Which meter errs more is not known, so the interval covers every error ratio given.
+ * 9.4 W at 90 rpm). Which meter errs more is not known, so the interval covers every error ratio given; slow wander
+ * of a gain, which looks like an offset where hard stretches lie together, is in it.
  */
 export const torqueOffset = defineMeasure({
   id: 'torque-offset',
@@ -44,12 +49,15 @@ export const torqueOffset = defineMeasure({
     const lines = options.errorRatios.map((errorRatio) => deming(other, own, errorRatio));
     if (lines.some((line) => line === null)) return notApplicable('narrow-range', { what: 'power' });
     const middle = lines[lines.length >> 1]!;
-    const low = Math.min(...lines.map((line) => line!.interceptInterval[0]));
-    const high = Math.max(...lines.map((line) => line!.interceptInterval[1]));
-    const error = (middle.interceptInterval[1] - middle.interceptInterval[0]) / (2 * normalReach);
-    const honest = (spread: number) => ({ centre: 0, spread: Math.hypot(spread, error) });
+    const slow = normalReach * errorByWander(other, own, middle, blocks.at);
+    const ends = lines.flatMap((line) => {
+      const { intercept, interceptError, reach } = line!;
+      const half = Math.hypot(reach * interceptError, slow);
+      return [intercept - half, intercept + half];
+    });
+    const honest = (spread: number) => ({ centre: 0, spread: Math.hypot(spread, middle.interceptError) });
     const rpm = blocks.cadence.reduce((a, b) => a + b, 0) / blocks.count;
-    return measured(middle.intercept, 'N·m', [low, high], blocks.count, {
+    return measured(middle.intercept, 'N·m', [Math.min(...ends), Math.max(...ends)], blocks.count, {
       stretches: [all.window],
       expected: { declared: honest(options.declaredSpread), field: honest(options.fieldSpread) },
       details: {
@@ -60,3 +68,22 @@ export const torqueOffset = defineMeasure({
     });
   },
 });
+
+/**
+ * Standard error that slow wander of the gain gives to the intercept, N·m: a torque off by a share of itself moves
+ * it by its weight in a line of least squares, from which Deming's hardly differs for meters that agree.
+ */
+function errorByWander(x: Float64Array, y: Float64Array, line: Line, at: Float64Array): number {
+  const centre = mean(x);
+  const squares = x.reduce((sum, value) => sum + (value - centre) ** 2, 0);
+  const weights = x.map(
+    (value) => line.slope * value * (1 / x.length - (centre * (value - centre)) / squares),
+  );
+  const shares = x.map((value, i) => (y[i]! - line.intercept) / (line.slope * value) - 1);
+  const wild = wildFrom * robustSpread(shares);
+  const tamed = shares.map((share) => Math.max(-wild, Math.min(wild, share)));
+  return Math.sqrt(varianceByWander(pairWander(tamed, at), weights, at));
+}
+
+/** Robust standard deviations from which a block counts as no more than that. */
+const wildFrom = 3;
