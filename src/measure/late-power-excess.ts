@@ -1,7 +1,9 @@
 import { firstOrder } from '../math/first-order.ts';
 import { leastSquares } from '../math/least-squares.ts';
 import { meanMaximal } from '../math/mean-maximal.ts';
+import { normalQuantile } from '../math/normal.ts';
 import { type RobustFit, robustFit } from '../math/robust-fit.ts';
+import { wanderVariance } from '../math/slow-wander.ts';
 import type { Chart, Stretch } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
 import { subjectOf } from './recording/subject.ts';
@@ -32,6 +34,8 @@ export const latePowerExcess = defineMeasure({
     usualPerHour: number('what honest riders show for each hour of the race, %'),
     usualSpread: number('SD of that, %'),
     otherSpread: number('SD of what does not grow with time, %'),
+    slowBeats: number('slow wander of a heart at even power, one standard deviation, bpm'),
+    slowSeconds: number('its time constant, s'),
     leastGain: number('answer of the heart to power below which it cannot be judged, standard errors'),
     periods: number('equal parts of the race within which the answer of the heart is told'),
     usualAnswer: number(
@@ -142,10 +146,13 @@ function weighed(
   };
 }
 
+const normalReach = normalQuantile(0.975);
 const ones = ({ at }: HeartBlocks) => new Float64Array(at.length).fill(1);
 const meanOf = (column: Float64Array) => column.reduce((a, b) => a + b, 0) / column.length;
 
 interface Usual {
+  readonly slowBeats: number;
+  readonly slowSeconds: number;
   readonly usualPerHour: number;
   readonly usualSpread: number;
   readonly otherSpread: number;
@@ -167,7 +174,11 @@ function describe(
   const trend = leastSquares([ones(blocks), blocks.at], blocks.followed)?.coefficients[1] ?? 0;
   const errorOf = (slopeError: number, rise: number) =>
     Math.hypot(Math.hypot(slopeError, gainError * trend) * (to - from), rise * gainError) / gain;
-  const error = errorOf(fit.errors[1]!, watts);
+  const wander = usual.slowBeats * Math.sqrt(wanderVariance(fit.influence(1), blocks.at, usual.slowSeconds));
+  const half = Math.hypot(
+    fit.reach * errorOf(fit.errors[1]!, watts),
+    (normalReach * wander * (to - from)) / gain,
+  );
   const percent = (value: number) => (100 * value) / mean;
   const hours = (to - from) / 3600;
   const centre = usual.usualPerHour * hours;
@@ -179,23 +190,17 @@ function describe(
       usual.otherSpread,
     ),
   };
-  return measured(
-    percent(watts),
-    '%',
-    [percent(watts - fit.reach * error), percent(watts + fit.reach * error)],
-    blocks.at.length,
-    {
-      stretches: [[from, to]],
-      expected: { declared: honest, field: honest },
-      details: {
-        watts: { value: watts, unit: 'W' },
-        mean: { value: mean, unit: 'W' },
-        minutes: { value: (to - from) / 60, unit: 'min' },
-        usual: { value: honest.centre, unit: '%' },
-      },
-      charts: [response(id, blocks, gain, fit, (from + to) / 2)],
+  return measured(percent(watts), '%', [percent(watts - half), percent(watts + half)], blocks.at.length, {
+    stretches: [[from, to]],
+    expected: { declared: honest, field: honest },
+    details: {
+      watts: { value: watts, unit: 'W' },
+      mean: { value: mean, unit: 'W' },
+      minutes: { value: (to - from) / 60, unit: 'min' },
+      usual: { value: honest.centre, unit: '%' },
     },
-  );
+    charts: [response(id, blocks, gain, fit, (from + to) / 2)],
+  });
 }
 
 function response(
