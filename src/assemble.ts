@@ -102,8 +102,7 @@ function describe(
   declared: DeviceFacts | null,
 ): ReportRecording {
   const { recording, state } = series;
-  const power = series.channels.power ?? new Float64Array();
-  const watts = power.filter((value) => !Number.isNaN(value));
+  const { mean, most } = meanAndMost(series.channels.power ?? new Float64Array());
   const first = state.indexOf(SecondState.recorded);
   return {
     subject,
@@ -118,12 +117,33 @@ function describe(
     indoors: recording.indoors,
     start: series.start + Math.max(0, first),
     seconds: state.lastIndexOf(SecondState.recorded) + 1 - Math.max(0, first),
-    recordedSeconds: state.reduce((sum, s) => sum + (s === SecondState.recorded ? 1 : 0), 0),
-    meanPower: watts.length === 0 ? null : toFigures(watts.reduce((a, b) => a + b, 0) / watts.length, 5),
-    maxPower: watts.length === 0 ? null : watts.reduce((a, b) => Math.max(a, b), 0),
+    recordedSeconds: count(state, SecondState.recorded),
+    meanPower: mean === null ? null : toFigures(mean, 5),
+    maxPower: most,
     channels: channels.filter((channel) => series.channels[channel] !== undefined),
     defects: recording.defects,
   };
+}
+
+/** Of what is known in a column; null where nothing is. */
+function meanAndMost(column: Float64Array): { mean: number | null; most: number | null } {
+  let known = 0;
+  let sum = 0;
+  let most = 0;
+  for (let i = 0; i < column.length; i++) {
+    const value = column[i]!;
+    if (Number.isNaN(value)) continue;
+    known++;
+    sum += value;
+    if (value > most) most = value;
+  }
+  return known === 0 ? { mean: null, most: null } : { mean: sum / known, most };
+}
+
+function count(state: Uint8Array, wanted: number): number {
+  let counted = 0;
+  for (let i = 0; i < state.length; i++) if (state[i] === wanted) counted++;
+  return counted;
 }
 
 function describeHistory({ history }: Subjects): Report['submission']['history'] {

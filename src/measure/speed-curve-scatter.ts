@@ -113,9 +113,9 @@ function rowsOf(series: Series, speed: Float64Array, options: Options): Rows {
   );
   const speedOf = (i: number) => speed[at[i]!]!;
   return {
-    watts: Float64Array.from(rows, (i) => power[i]!),
-    speed: Float64Array.from(rows, speedOf),
-    push: pushed ? Float64Array.from(rows, (i) => speedOf(i) * (speedOf(i) - speedOf(i - 1))) : null,
+    watts: new Float64Array(rows.map((i) => power[i]!)),
+    speed: new Float64Array(rows.map(speedOf)),
+    push: pushed ? new Float64Array(rows.map((i) => speedOf(i) * (speedOf(i) - speedOf(i - 1)))) : null,
   };
 }
 

@@ -20,7 +20,8 @@ export function order(time: Float64Array): Order {
   const { records, backward } = sorted(time);
   const [from, to] = largestBody(time, records);
   const kept = records.subarray(from, to);
-  const seconds = Float64Array.from(kept, (record) => Math.round(time[record]!));
+  const seconds = new Float64Array(kept.length);
+  for (let i = 0; i < seconds.length; i++) seconds[i] = Math.round(time[kept[i]!]!);
   const doubled = spreadDoubles(seconds);
   return { records: kept, seconds, backward, far: records.length - kept.length, doubled };
 }

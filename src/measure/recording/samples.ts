@@ -18,7 +18,7 @@ export function samplesOf(all: Subjects, series: Series): Samples | null {
   if (column === undefined) return null;
   const { time, channels } = series.recording;
   if (series !== all.primary || channels.power === undefined) {
-    return { power: column, at: Float64Array.from(column, (_, second) => second) };
+    return { power: column, at: column.map((_, second) => second) };
   }
   return { power: channels.power, at: time.map((clock) => Math.round(clock) - series.start) };
 }

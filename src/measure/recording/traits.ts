@@ -115,13 +115,13 @@ function heartScatter({ channels: { heartRate, power } }: Series, limits: TraitL
   // The start is left out: where the heart came from is not in the file.
   for (let i = limits.heartFrom; i < heartRate.length; i += 5) if (heartRate[i]! > 0) rows.push(i);
   if (5 * rows.length < limits.minimumSeconds) return null;
-  const y = Float64Array.from(rows, (i) => heartRate[i]!);
-  const ones = y.map(() => 1);
-  const time = Float64Array.from(rows, (i) => i / heartRate.length);
+  const y = new Float64Array(rows.map((i) => heartRate[i]!));
+  const ones = new Float64Array(y.length).fill(1);
+  const time = new Float64Array(rows.map((i) => i / heartRate.length));
   let least = Number.POSITIVE_INFINITY;
   for (const tau of limits.heartTimes) {
     const answer = firstOrder(power, tau);
-    const fit = leastSquares([ones, time, Float64Array.from(rows, (i) => answer[i]!)], y);
+    const fit = leastSquares([ones, time, new Float64Array(rows.map((i) => answer[i]!))], y);
     if (fit === null) continue;
     const squares = fit.residuals.reduce((sum, residual) => sum + residual * residual, 0);
     least = Math.min(least, Math.sqrt(squares / rows.length));

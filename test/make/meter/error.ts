@@ -14,20 +14,21 @@ export function errorOf(truth: Truth, spec: MeterSpec, random: Random): { apply(
       const perSecond = Math.round(1 / truth.step);
       const slow = slowGain(truth, spec, random);
       const calm = new Calm(truth.step);
-      for (let i = 0; i < power.length; i++) {
-        const second = Math.floor(i / perSecond);
-        const base = power[i]!;
-        const cadence = truth.cadence[i]!;
-        let gain = slow[second]! * (1 + (spec.powerSlope * (base - spec.powerPivot)) / 100);
-        if (cadence > 0) gain *= 1 + (spec.cadenceSlope * (cadence - 85)) / 10;
-        if (spec.speedSlope !== 0) gain *= 1 + (spec.speedSlope * (truth.speed[second]! - 10)) / 10;
-        if (spec.sprint !== null)
-          gain *= 1 + spec.sprint.error * ramp(base, spec.sprint.from, spec.sprint.full);
-        if (spec.overshoot !== 0) gain *= 1 + spec.overshoot * calm.rise(base);
-        const torque =
-          spec.torqueOffset +
-          (spec.offsetStep !== null && second >= spec.offsetStep.at ? spec.offsetStep.torque : 0);
-        power[i] = base * gain + (cadence > 0 && base > 0 ? powerOf(torque, cadence) : 0);
+      const { powerSlope, powerPivot, cadenceSlope, speedSlope, sprint, overshoot } = spec;
+      for (let second = 0, i = 0; i < power.length; second++) {
+        const atSpeed = speedSlope === 0 ? 1 : 1 + (speedSlope * (truth.speed[second]! - 10)) / 10;
+        const step = spec.offsetStep !== null && second >= spec.offsetStep.at ? spec.offsetStep.torque : 0;
+        const torque = spec.torqueOffset + step;
+        for (const end = Math.min(power.length, i + perSecond); i < end; i++) {
+          const base = power[i]!;
+          const cadence = truth.cadence[i]!;
+          let gain = slow[second]! * (1 + (powerSlope * (base - powerPivot)) / 100);
+          if (cadence > 0) gain *= 1 + (cadenceSlope * (cadence - 85)) / 10;
+          gain *= atSpeed;
+          if (sprint !== null) gain *= 1 + sprint.error * ramp(base, sprint.from, sprint.full);
+          if (overshoot !== 0) gain *= 1 + overshoot * calm.rise(base);
+          power[i] = base * gain + (cadence > 0 && base > 0 ? powerOf(torque, cadence) : 0);
+        }
       }
     },
   };
