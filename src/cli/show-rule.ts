@@ -72,7 +72,7 @@ export function showRule(rule: Rule, measure: MeasureInfo, width: number, paint:
   part('Where the limits come from', [sourceSaid(rule)]);
   const { falseAlarm } = rule.source;
   part('How often it asks honest riders', [
-    falseAlarmSaid(rule) ?? 'Not measured.',
+    falseAlarmSaid(rule) ?? (rule.highest === 'note' ? 'Never: what it finds is a remark.' : 'Not measured.'),
     ...(falseAlarm === undefined ? [] : [`Measure it again: ${falseAlarm.command}`]),
   ]);
   part('Examples, judged whenever the rule is loaded', rule.examples.map(exampleLine));

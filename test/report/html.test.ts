@@ -62,9 +62,9 @@ describe('renderHtml', () => {
       'What would settle it',
       '24:31–25:00',
       '1 in 12,000',
-      'This does not say how likely this rider is honest.',
+      'This does not say how likely this rider is to be honest.',
       '20,000 simulated honest submissions',
-      '0.05 % reach query (at most 0.1 %)',
+      '4 reach query (at most 1 in 1000)',
     ])
       expect(text).toContain(part);
   });

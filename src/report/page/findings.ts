@@ -63,7 +63,7 @@ function basis(layout: Layout, { finding, honest, rule }: Told): Markup {
       'How often honest riders show this',
       chance === null
         ? null
-        : `${plain(capital([oneIn(chance)]))}. This does not say how likely this rider is honest.`,
+        : `${plain(capital([oneIn(chance)]))}. This does not say how likely this rider is to be honest.`,
     ],
     ['Where the limits come from', rule === null ? null : sourceSaid(rule)],
     ['False alarms', rule === null ? null : falseAlarmSaid(rule)],

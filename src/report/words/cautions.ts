@@ -3,7 +3,7 @@ import type { Report } from '../../types.ts';
 /** How to read any report; said before the findings, in every form. */
 const always: readonly string[] = [
   'A flag is a question, not a verdict. Each one lists its innocent explanations; most flags have one.',
-  'How often honest riders show such a value does not say how likely this rider is honest.',
+  'How often honest riders show such a value does not say how likely this rider is to be honest.',
   'People decide, under the organiser’s own rules, and the rider has the right to answer.',
 ];
 

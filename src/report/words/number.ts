@@ -114,6 +114,29 @@ export function oneIn(share: number): string {
   return `1 in ${number(Math.round(odds / scale) * scale)}`;
 }
 
+/** Whole numbers out of a hundred or, of what is rarer than 2 in 100, out of a thousand. */
+const outOf = (share: number) => (share >= 0.02 ? 100 : 1000);
+
+/**
+ * A share that was counted, no finer than the count supports: "3 in 1000"; null where too few were counted
+ * to say more than their number.
+ */
+export function aboutIn(count: number, of: number): string | null {
+  const base = outOf(count / of);
+  const part = Math.round((base * count) / of);
+  return part === 0 || of < 3 * base ? null : `${part} in ${base}`;
+}
+
+/** What a share does not exceed, never said smaller than it is: "4 in 1000", "1 in 2700". */
+export function atMostIn(share: number): string {
+  const base = outOf(share);
+  const part = Math.ceil(base * share - 1e-9);
+  if (part > 1) return `${part} in ${base}`;
+  const odds = 1 / share;
+  const scale = 10 ** Math.max(0, Math.floor(Math.log10(odds)) - 1);
+  return `1 in ${number(Math.floor(odds / scale) * scale)}`;
+}
+
 /** "1 finding", "2 findings". */
 export function counted(count: number, one: string, many = `${one}s`): string {
   return `${number(count)}${space}${count === 1 ? one : many}`;

@@ -1,5 +1,5 @@
 import type { FalseAlarm, HonestShares, Raised, Rule } from '../../types.ts';
-import { number } from './number.ts';
+import { aboutIn, atMostIn, number } from './number.ts';
 
 /** Where a rule's limits come from, in one sentence. The text is the rule author's. */
 export function sourceSaid({ source }: Rule): string {
@@ -16,12 +16,9 @@ export function sourceSaid({ source }: Rule): string {
 }
 
 const meters = {
-  withinClaims: 'within their makers’ claims',
-  asFound: 'as found in the field',
+  withinClaims: 'simulated honest submissions with meters within their makers’ claims',
+  asFound: 'with meters as found in the field',
 } as const satisfies Partial<Record<keyof FalseAlarm, string>>;
-
-/** Rare things need more places than shares have elsewhere. */
-const percent = (share: number) => `${number(100 * share)}\u00a0%`;
 
 /** How often honest submissions reach each level by this rule; null where it was not measured. */
 export function falseAlarmSaid({ source, limits }: Rule): string | null {
@@ -30,16 +27,22 @@ export function falseAlarmSaid({ source, limits }: Rule): string | null {
     (level) => limits[level] !== undefined,
   );
   if (falseAlarm === undefined || levels.length === 0) return null;
-  const shares = (honest: HonestShares) =>
-    levels
-      .map((level) => {
-        const { share, atMost } = honest[level];
-        return `${percent(share)} reach ${level} (at most ${percent(atMost)})`;
-      })
-      .join(', ');
-  const said = (['withinClaims', 'asFound'] as const).map(
-    (sort) =>
-      `of ${number(falseAlarm[sort].submissions)} with meters ${meters[sort]} ${shares(falseAlarm[sort])}`,
-  );
-  return `Simulated honest submissions: ${said.join('; ')}.`;
+  return (['withinClaims', 'asFound'] as const)
+    .map((sort) => {
+      const honest = falseAlarm[sort];
+      return `Of ${number(honest.submissions)} ${meters[sort]}, ${reached(honest, levels).join('; ')}.`;
+    })
+    .join(' ');
+}
+
+/** How many reach each level. Where none reaches the first, none reaches a higher one. */
+function reached(honest: HonestShares, [level, ...higher]: readonly ('query' | 'refer')[]): string[] {
+  if (level === undefined) return [];
+  const { share, atMost } = honest[level];
+  const count = Math.round(share * honest.submissions);
+  const bound = `(at most ${atMostIn(atMost)})`;
+  if (count === 0) return [`none reaches ${level} ${bound}`];
+  const about = aboutIn(count, honest.submissions);
+  const some = `${number(count)} ${count === 1 ? 'reaches' : 'reach'} ${level}`;
+  return [`${some}${about === null ? '' : `, about ${about}`} ${bound}`, ...reached(honest, higher)];
 }

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  aboutIn,
+  atMostIn,
   clock,
   counted,
   duration,
@@ -107,6 +109,45 @@ describe('oneIn', () => {
     [0, 'none that was tried'],
   ])('%d is said as %s', (share, said) => {
     expect(plain(oneIn(share))).toBe(said);
+  });
+});
+
+describe('aboutIn', () => {
+  it.each([
+    [1612, 8528, '19 in 100'],
+    [24, 8528, '3 in 1000'],
+    [102, 8520, '12 in 1000'],
+    [6, 8528, '1 in 1000'],
+    // Fewer than that tell no rate, and a few hundred no thousandths.
+    [3, 8528, null],
+    [0, 8528, null],
+    [1, 340, null],
+    [17, 340, '5 in 100'],
+  ])('%d of %d is said as %s', (count, of, said) => {
+    expect(aboutIn(count, of)).toBe(said);
+  });
+});
+
+describe('atMostIn', () => {
+  it.each([
+    [0.00036, '1 in 2700'],
+    [0.00091, '1 in 1000'],
+    [0.003, '3 in 1000'],
+    [0.00396, '4 in 1000'],
+    [0.007, '7 in 1000'],
+    [0.19614, '20 in 100'],
+    [1, '100 in 100'],
+  ])('%d is said as %s', (share, said) => {
+    expect(atMostIn(share)).toBe(said);
+  });
+
+  it('never says a bound smaller than it is', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 1e-5, max: 1, noNaN: true }), (share) => {
+        const [part, base] = atMostIn(share).replaceAll(',', '').split(' in ').map(Number);
+        expect(part! / base!).toBeGreaterThanOrEqual(share * (1 - 1e-6));
+      }),
+    );
   });
 });
 

@@ -9,7 +9,7 @@ describe('how often a rule asks honest riders', () => {
   it('is said for each level that it has, with the bound', () => {
     const rule = makeRule({ id: 'wobble', limits: { query: limit, refer: limit } });
     expect(plain(falseAlarmSaid(rule))).toBe(
-      'Simulated honest submissions: of 8520 with meters within their makers’ claims 0.05 % reach query (at most 0.1 %), 0 % reach refer (at most 0.04 %); of 8520 with meters as found in the field 1.2 % reach query (at most 1.4 %), 0.01 % reach refer (at most 0.06 %).',
+      'Of 8520 simulated honest submissions with meters within their makers’ claims, 4 reach query (at most 1 in 1000); none reaches refer (at most 1 in 2500). Of 8520 with meters as found in the field, 102 reach query, about 12 in 1000 (at most 14 in 1000); 1 reaches refer (at most 1 in 1600).',
     );
   });
 
