@@ -10,16 +10,12 @@ export interface MeanWithError {
 /**
  * Mean of values in order of time that resemble their neighbours, with an error that counts that in: the
  * long-run variance as the mean of squared projections on the first cosines (Müller 2004; equal-weighted
- * cosine estimator of Lazarus, Lewis, Stock & Watson 2018, 0.41·n^(2/3) cosines), with as many degrees
- * of freedom as cosines.
+ * cosine estimator of Lazarus, Lewis, Stock & Watson 2018), with as many degrees of freedom as cosines.
  *
- * @param values at least 8
+ * @param values more than there are cosines
  * @param cosines fewer hear what is slow better
  */
-export function longRunMean(
-  values: Float64Array,
-  cosines = Math.max(4, Math.min(values.length - 1, Math.round(0.41 * values.length ** (2 / 3)))),
-): MeanWithError {
+export function longRunMean(values: Float64Array, cosines: number): MeanWithError {
   const n = values.length;
   const mean = values.reduce((a, b) => a + b, 0) / n;
   let squares = 0;

@@ -1,5 +1,5 @@
-import { longRunMean } from '../math/long-run.ts';
 import { mean } from '../math/mean.ts';
+import { studentQuantile } from '../math/student.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { blocksOf } from './pair/blocks.ts';
 import { expectedDifference } from './pair/expected.ts';
@@ -8,8 +8,9 @@ import { pairSamples } from './pair/samples.ts';
 
 /**
  * Overall difference of two meters: total work of the primary over that of the second, in percent, over
- * the seconds of the race that both recorded with power on either. The interval counts in that blocks
- * resemble their neighbours; where honest pairs lie is stated beside it.
+ * the seconds of the race that both recorded with power on either. The interval is that of the ratio of this ride
+ * without noise: what makes neighbouring blocks alike, as slow wander and how hard they are ridden, is part of the
+ * ratio and no error of it. Where honest pairs lie is stated beside it.
  */
 export const overallDifference = defineMeasure({
   id: 'overall-difference',
@@ -31,9 +32,10 @@ export const overallDifference = defineMeasure({
     const ratio = ownMean / otherMean;
     // A ratio of sums, made linear: its error is that of the mean of own - ratio·other (Cochran 1977).
     const misfit = blocks.own.map((watts, i) => (watts - ratio * blocks.other[i]!) / otherMean);
-    const { error, reach } = longRunMean(misfit);
+    const error = errorBetweenNeighbours(misfit);
     const percent = 100 * (ratio - 1);
-    const half = 100 * reach * error;
+    // Every second difference is one that the others do not hold.
+    const half = 100 * studentQuantile(0.975, blocks.count / 2) * error;
     return measured(percent, '%', [percent - half, percent + half], blocks.count, {
       stretches: [all.window],
       expected: expectedDifference(all, pair.subject, 100 * error),
@@ -45,3 +47,11 @@ export const overallDifference = defineMeasure({
     });
   },
 });
+
+/** Standard error of a mean, from half the mean square of successive differences (von Neumann 1941). */
+function errorBetweenNeighbours(values: Float64Array): number {
+  const n = values.length;
+  let squares = 0;
+  for (let i = 1; i < n; i++) squares += (values[i]! - values[i - 1]!) ** 2;
+  return Math.sqrt(squares / (2 * (n - 1)) / n);
+}

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { overallDifference } from '../../src/measure/overall-difference.ts';
+import type { Measured } from '../../src/types.ts';
 import { covers, measuredOf, outcomeOf, ridden, subjectsOf } from './pair/make.ts';
 
 const ride = { kind: 'bunch race', minutes: 45 } as const;
@@ -42,4 +43,19 @@ it('passes over a link that was lost: it is no gain', () => {
   const power = submission.seconds[0]!.channels.power!;
   power.fill(0, 1000, 1400);
   expect(measuredOf(overallDifference, 'mean-bias', submission).value).toBeCloseTo(0, 0);
+});
+
+it('states how well the ratio of this ride is known, of which a slow change is a part and no error', () => {
+  const half = ({ interval }: Measured) => (interval[1] - interval[0]) / 2;
+  const noise = 0.03;
+  const even = measuredOf(overallDifference, 'mean-bias', ridden('slow', ride, [{ noise }]));
+  const slow = measuredOf(
+    overallDifference,
+    'mean-bias',
+    ridden('slow', ride, [
+      { noise, wander: { spread: 0.02, tau: 900, ramps: false }, driftPerHour: 0.04, powerSlope: 0.01 },
+    ]),
+  );
+  expect(half(slow)).toBeLessThan(1.5 * half(even));
+  expect(half(even)).toBeGreaterThan(0.05);
 });
