@@ -89,7 +89,7 @@ export function coveragePage(tally: CoverageTally, plan: Plan, run: RunRecord): 
   return [
     '# How often intervals hold the true value',
     '',
-    'Made by `npm run truth -- --coverage`; do not edit. A 95 % interval is to hold the true value in 92 to 98 of 100 rides of every kind; bold: outside beyond what chance explains. The truth is known from how the meters were made: the ratio of the two without noise in this ride (`mean-bias`), the growth of the gain without wander (`late-drift`, `late-power-rise`), the planted error over the range used (`cadence-dependent-bias`, `power-dependent-bias`), the planted torque (`zero-offset`), work in all-out seconds against the rest (`sprint-overshoot`).',
+    'Made by `npm run truth -- --coverage`; do not edit. A 95 % interval is to hold the true value in 92 to 98 of 100 rides of every kind; bold: outside beyond what chance explains. The truth is known from how the meters were made: the ratio of the two without noise in this ride (`mean-bias`), the growth of the gain without wander (`late-drift`, `late-power-rise`), the planted error over the range used (`cadence-dependent-bias`, `power-dependent-bias`), the planted torque (`zero-offset`), the planted surplus of the sprints that the rule found over the rest (`sprint-overshoot`). So a meter’s slow wander, and a heart’s, is part of the ratio in this ride and an error of everything else: intervals have to hold it.',
     '',
     `Generator \`${run.build}\`, seed \`${run.seed}\`, ${run.date}, commit \`${run.commit}\`: ${run.submissions} pairs.`,
     '',

@@ -1,5 +1,5 @@
 import { auditRecordings } from '../../src/audit.ts';
-import type { Report, RuleSet, Value } from '../../src/types.ts';
+import type { Finding, Report, RuleSet, Stretch, Value } from '../../src/types.ts';
 import { type MeterSpec, read } from '../make/meter.ts';
 import { Random } from '../make/random.ts';
 import type { RideKind, Truth } from '../make/ride.ts';
@@ -51,6 +51,11 @@ interface Known {
   readonly ride: Truth;
   /** Values of the finding, for ends of a range. */
   readonly details: { readonly [name: string]: Value };
+  /** Where the rule looked: stretches of the finding, and the race, both on the primary's series (s). */
+  readonly stretches: Finding['stretches'];
+  readonly window: Stretch;
+  /** Options of the rule. */
+  readonly options: RuleSet['rules'][number]['options'];
 }
 
 const designs: readonly Design[] = [
@@ -123,7 +128,7 @@ export function coverageRowsOf(plan: Plan, lot: number, draw: number, rules: Rul
     const few = { ...rules, rules: rules.rules.filter(({ id }) => asked.includes(id)) };
     const report = auditRecordings(handedIn(realise(draft, known)), few);
     const checks = asked.flatMap((rule) =>
-      checkOf(report, rule, design.truths[rule]!, { draft, ride: known }),
+      checkOf(report, few.rules.find(({ id }) => id === rule)!, design.truths[rule]!, { draft, ride: known }),
     );
     const heard = new Set(checks.map(({ rule }) => rule));
     return { lot, draw, checks, silent: asked.filter((rule) => !heard.has(rule)) };
@@ -132,14 +137,16 @@ export function coverageRowsOf(plan: Plan, lot: number, draw: number, rules: Rul
 
 function checkOf(
   report: Report,
-  rule: string,
+  { id, options }: RuleSet['rules'][number],
   truthOf: (known: Known) => number | null,
-  known: Omit<Known, 'details'>,
+  { draft, ride }: Pick<Known, 'draft' | 'ride'>,
 ): Check[] {
-  const finding = report.findings.find((one) => one.rule === rule && one.subject !== 'second');
+  const finding = report.findings.find((one) => one.rule === id && one.subject !== 'second');
   if (finding === undefined || finding.value === null || finding.interval === null) return [];
-  const truth = truthOf({ ...known, details: finding.summary.values });
-  return truth === null ? [] : [{ rule, truth, value: finding.value, interval: finding.interval }];
+  const { stretches, summary } = finding;
+  const window = report.submission.window.stretch;
+  const truth = truthOf({ draft, ride, details: summary.values, stretches, window, options });
+  return truth === null ? [] : [{ rule: id, truth, value: finding.value, interval: finding.interval }];
 }
 
 /** Two meters at the cranks with nothing but noise, wander, lag and gain. */
@@ -201,18 +208,36 @@ function growth({ draft }: Known): number {
   return 100 * (at(to) / at(from) - 1);
 }
 
-/** Work of all-out seconds over the rest, primary over second, %, before any averaging. */
-function sprintExcess({ draft, ride }: Known): number | null {
-  const { sprint } = draft.meters[0]!;
-  const [from, to] = draft.demand.window;
-  const sums = { sprints: [0, 0], rest: [0, 0] };
-  for (let i = from / ride.step; i < to / ride.step; i++) {
-    const sums2 = draft.demand.allOut[Math.floor(i * ride.step)] === 1 ? sums.sprints : sums.rest;
-    const watts = ride.power[i]!;
-    const part = Math.max(0, Math.min(1, (watts - sprint!.from) / (sprint!.full - sprint!.from)));
-    sums2[0]! += watts * (1 + sprint!.error * part);
-    sums2[1]! += watts;
+/**
+ * Surplus of the sprints that the rule found over the rest of the race, primary over second, % of their work
+ * between their edges, on average over sprints: what was planted, before any averaging.
+ */
+function sprintExcess({ draft, ride, stretches, window, options }: Known): number {
+  const { error, from, full } = draft.meters[0]!.sprint!;
+  const room = Number(options.roomSeconds);
+  const later = draft.demand.window[0] - window[0];
+  const sums = ([start, end]: Stretch) => {
+    const sum = { work: 0, surplus: 0 };
+    for (let i = Math.round((start + later) / ride.step); i < (end + later) / ride.step; i++) {
+      const watts = ride.power[i]!;
+      sum.work += watts;
+      sum.surplus += watts * error * Math.max(0, Math.min(1, (watts - from) / (full - from)));
+    }
+    return sum;
+  };
+  const rest = sums(window);
+  for (const stretch of stretches) {
+    const { work, surplus } = sums(stretch);
+    rest.work -= work;
+    rest.surplus -= surplus;
   }
-  if (sums.sprints[1] === 0) return null;
-  return 100 * (sums.sprints[0]! / sums.sprints[1]! / (sums.rest[0]! / sums.rest[1]!) - 1);
+  const steady = rest.surplus / rest.work;
+  const excesses = stretches.map((stretch) => {
+    // Room was left around a sprint, but for where the race begins or ends.
+    const edge = (at: number, inwards: number) => (window.includes(at) ? at : at + inwards);
+    const { work, surplus } = sums(stretch);
+    const core = sums([edge(stretch[0], room), edge(stretch[1], -room)]);
+    return (surplus - steady * work) / (core.work * (1 + steady));
+  });
+  return (100 * excesses.reduce((sum, excess) => sum + excess, 0)) / excesses.length;
 }
