@@ -10,7 +10,7 @@ import type {
   Subject,
 } from '../types.ts';
 import { byChannel, correlationAt, detrend } from './by-channel.ts';
-import { choose } from './choose.ts';
+import { type Choice, choose } from './choose.ts';
 import { lags as correlateLags, gainWithin, peaks } from './lags.ts';
 import { originEvidence, originOf } from './origin.ts';
 import { delays, driftOf, lagOf, settle } from './refine.ts';
@@ -38,7 +38,7 @@ export function align(primary: Series, second: Series, subject: Subject, window:
   const answers = peaks(lags, settings.segmentCandidates, 0);
   // Grid lag 0 with clocks that agree means that both series begin at the same clock time.
   const clockLag = second.start - primary.start;
-  const choice = choose({
+  const likeliest = choose({
     answers,
     surrogateGain: lags.surrogate.gain,
     clockLag,
@@ -47,6 +47,7 @@ export function align(primary: Series, second: Series, subject: Subject, window:
     gainWithin: (stretch, lag) => gainWithin(own, theirs, stretch[0], stretch[1], lag),
     agreement: (lag) => channelAgreement(primary, second, lag),
   });
+  const choice = likeliest.secure ? likeliest : atLeastByClock(likeliest, clockLag, second.length, window);
   const peak = lags.correlation[choice.lag - lags.first] ?? 0;
   const settled = choice.secure
     ? delays({ power, state: primary.state }, { power: other, state: second.state }, choice.segments)
@@ -111,6 +112,17 @@ export function furtherMeters(
       alignment: { ...alignment, subject: numbered, ...compared, byChannel: byPower },
     };
   });
+}
+
+/**
+ * Where nothing is secure the clocks may be right: their lag is taken if at the likeliest one the second holds less than
+ * half as much of the race, so that there is something to look at.
+ */
+function atLeastByClock(choice: Choice, clockLag: number, length: number, [from, to]: Stretch): Choice {
+  const shared = (lag: number) => Math.min(to, length + lag) - Math.max(from, lag);
+  if (2 * shared(choice.lag) >= shared(clockLag)) return choice;
+  const segments = choice.segments.map(({ stretch }) => ({ stretch, lag: clockLag }));
+  return { ...choice, lag: clockLag, segments };
 }
 
 /**

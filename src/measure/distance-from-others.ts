@@ -1,9 +1,10 @@
 import { declaredFor, declaredPair } from '../declared.ts';
+import { widthOfFarthest } from '../math/farthest.ts';
 import { grubbsVariances } from '../math/grubbs.ts';
 import { mean } from '../math/mean.ts';
 import type { DeviceFacts, MetersChart, Subject, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
-import { behindChain, chainLoss, fieldScatter } from './pair/expected.ts';
+import { behindChain, chainLoss, fieldScatter, oneSidedSpread } from './pair/expected.ts';
 import { gate } from './pair/gate.ts';
 
 interface Meter {
@@ -15,7 +16,7 @@ interface Meter {
 /**
  * With three independent meters or more: how far the one that lies farthest is from the mean of the others,
  * %, loss in the chain allowed for, over the seconds that all of them recorded. Where the others lie as far
- * apart among themselves, none is the odd one.
+ * apart among themselves, none is the odd one. The honest range is that of the farthest of so many meters.
  */
 export const distanceFromOthers = defineMeasure({
   id: 'distance-from-others',
@@ -47,7 +48,12 @@ export const distanceFromOthers = defineMeasure({
     const value = 100 * Math.expm1(distances[odd]!);
     const side = meters.map(({ device }) => behindChain(device));
     const alone = side.filter((one) => one === side[odd]).length === 1;
-    const spread = Math.hypot(fieldScatter * Math.sqrt(1 + 1 / rest.length), alone ? chainLoss.spread : 0);
+    const own = meters.map(({ device }) =>
+      Math.hypot(fieldScatter, device?.sides === 1 ? oneSidedSpread : 0),
+    );
+    const share = own.map((spread, i) => (i === odd ? spread : spread / rest.length));
+    const single = Math.hypot(...share, alone ? chainLoss.spread : 0);
+    const spread = single * widthOfFarthest(meters.length);
     return measured(value, '%', [value, value], count, {
       stretches: [all.window],
       expected: { declared: { centre: 0, spread }, field: { centre: 0, spread } },

@@ -1,4 +1,5 @@
 import { laggedSums } from '../math/lagged.ts';
+import { mean } from '../math/mean.ts';
 import { robustSpread } from '../math/robust-spread.ts';
 import type { AlignedSecond, Channel, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
@@ -6,10 +7,11 @@ import { detailOf, detailRatio } from './pair/detail.ts';
 
 /**
  * How much of the detail of one ride a second recording shares: the correlation of what is faster than some
- * seconds in power or faster than some more in cadence, the better of the two, at the lag that suits it best;
+ * seconds in power and faster than some more in cadence, the mean of the two, each at the lag that suits it best;
  * heart rate where cadence cannot be compared. Riders of one race share surges and climbs, never how their
- * legs wander; two meters on one bicycle do, even where a trainer holds power so even that nothing of it is
- * left to compare. This is the one comparison that needs no secure clock.
+ * legs wander; two meters on one bicycle do, even where a trainer holds power so even that little of it is
+ * left to compare. What one channel may share by chance of a workout (steps of power, the gears of a course), the
+ * other does not. This is the one comparison that needs no secure clock.
  */
 export const sharedDetail = defineMeasure({
   id: 'shared-detail',
@@ -26,7 +28,8 @@ export const sharedDetail = defineMeasure({
     mostDetailRatio: number('ratio of second-to-second variation above which one meter averages far longer'),
   },
   circumstances: {
-    'unequal averaging': 'one meter averages over many more seconds than the other, which hides the detail',
+    'unequal averaging':
+      'one meter averages over many more seconds than the other, which hides the detail of power, and no cadence can be compared',
     'power only': 'neither cadence nor heart rate could be compared',
   },
   compute(all, pair, options) {
@@ -40,24 +43,29 @@ export const sharedDetail = defineMeasure({
     const body =
       compare(all, pair, 'cadence', options.legSeconds, options.leastRpm, options) ??
       compare(all, pair, 'heartRate', options.legSeconds, options.leastBeats, options);
-    const found = [power, body].filter((one) => one !== null);
-    if (found.length === 0) return notApplicable('no-detail');
-    const best = found.reduce((a, b) => (b.correlation > a.correlation ? b : a));
-    const samples = Math.max(4, (best.seconds * options.samplesPerDetail) / best.faster);
-    // Fisher's z transformation (Fisher 1915): normal with standard deviation 1/√(n-3).
-    const half = 1.96 / Math.sqrt(samples - 3 || 1);
-    const z = Math.atanh(Math.min(best.correlation, 0.999999));
     const unequal =
       detailRatio(all.primary.channels.power!, pair.series.channels.power!, all.window) >
       options.mostDetailRatio;
-    return measured(best.correlation, 'r', [Math.tanh(z - half), Math.tanh(z + half)], Math.round(samples), {
+    const found = telling(power, body, unequal);
+    if (found.length === 0) return notApplicable('no-detail');
+    // Fisher's z transformation (Fisher 1915): normal with standard deviation 1/√(n-3).
+    const samples = found.map(({ seconds, faster }) =>
+      Math.max(4, (seconds * options.samplesPerDetail) / faster),
+    );
+    const z = mean(found.map(({ correlation }) => Math.atanh(Math.min(correlation, 0.999999))));
+    const half = (1.96 * Math.hypot(...samples.map((n) => 1 / Math.sqrt(n - 3)))) / found.length;
+    const value = Math.tanh(z);
+    const count = Math.round(Math.min(...samples));
+    return measured(value, 'r', [Math.tanh(z - half), Math.tanh(z + half)], count, {
       stretches: [all.window],
-      circumstances: [...(unequal ? ['unequal averaging'] : []), ...(body === null ? ['power only'] : [])],
+      circumstances: [
+        ...(unequal && body?.channel !== 'cadence' ? ['unequal averaging'] : []),
+        ...(body === null ? ['power only'] : []),
+      ],
       details: {
-        channel: best.channel,
         ...(power === null ? {} : { power: { value: power.correlation, unit: 'r' as const } }),
         ...(body === null ? {} : { [body.channel]: { value: body.correlation, unit: 'r' as const } }),
-        seconds: { value: best.seconds, unit: 's' },
+        seconds: { value: Math.max(...found.map(({ seconds }) => seconds)), unit: 's' },
       },
     });
   },
@@ -69,6 +77,13 @@ interface Shared {
   readonly faster: number;
   readonly correlation: number;
   readonly seconds: number;
+}
+
+/** The channels that count: averaging hides the detail of power, and heart rate may bear out but not deny: straps fail. */
+function telling(power: Shared | null, body: Shared | null, unequal: boolean): Shared[] {
+  if (power === null || body === null) return [power, body].filter((one) => one !== null);
+  if (unequal) return [body];
+  return body.channel === 'heartRate' && body.correlation < power.correlation ? [power] : [power, body];
 }
 
 /** Correlation of detail in one channel; null where either side lacks it or shows no detail to speak of. */

@@ -17,7 +17,7 @@ export const chainLoss = { centre: 2.1, spread: 1.5 };
  * A meter of one leg, doubled, %: healthy riders' legs differ in power by several percent (Kell & Greer
  * 2017, J Strength Cond Res 31:468-473; Osmani 2022: 50.56 to 49.44 in 23 amateurs).
  */
-const oneSidedSpread = 3;
+export const oneSidedSpread = 3;
 
 /**
  * Where the overall difference of an honest pair lies, % of the second: centre from the places of the
