@@ -28,10 +28,17 @@ export function parseJson(text: string, code: ProblemCode, file: string): unknow
  * however its file was laid out.
  */
 export function canonical(value: unknown): string {
-  return JSON.stringify(value, (_, part: unknown) =>
-    part !== null && typeof part === 'object' && !Array.isArray(part)
-      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : part,
+  return JSON.stringify(ordered(value));
+}
+
+function ordered(value: unknown): unknown {
+  if (value === null || typeof value !== 'object') return value;
+  if (Array.isArray(value)) return value.map(ordered);
+  const parts = value as Readonly<Record<string, unknown>>;
+  return Object.fromEntries(
+    Object.keys(parts)
+      .sort()
+      .map((key) => [key, ordered(parts[key])]),
   );
 }
 

@@ -3,8 +3,7 @@ import { Command } from 'commander';
 import { printDecisions } from '../event/decisions.ts';
 import { sameNumber, whyNoPath } from '../event/event-file.ts';
 import { reportFolder } from '../event/record.ts';
-import { limits, readFileSafely, writeWhole } from '../files/index.ts';
-import { sha256 } from '../math/digest.ts';
+import { checksum, limits, readFileSafely, writeWhole } from '../files/index.ts';
 import { Problem } from '../problem.ts';
 import { caseReadme, togetherSaid } from '../report/event/index.ts';
 import { plain } from '../report/words/sentence.ts';
@@ -75,12 +74,11 @@ async function run(io: Io, named: string, rider: string, given: CaseOptions): Pr
     ...rules.files,
     fileOf('decisions.json', printDecisions(decisions)),
   ];
-  await refuseOthers(packed, row);
+  refuseOthers(packed, row);
   const names = packed.map(({ name }) => name);
   const about = { number: row.number, event: record.event.name, files: names, rules: rules.folder };
   const files = [fileOf('README.txt', caseReadme(about)), ...packed];
-  const lines = [];
-  for (const { name, bytes } of files) lines.push(`${await sha256(bytes)}  ${name}`);
+  const lines = files.map(({ name, bytes }) => `${checksum(bytes)}  ${name}`);
   const folder = path.resolve(io.cwd, given.out);
   for (const { name, bytes } of files) {
     const file = path.join(folder, ...name.split('/'));
@@ -166,11 +164,11 @@ async function rulesOf(
 }
 
 /** A case argues from the files that were audited: others under the same names would be another case. */
-async function refuseOthers(files: readonly NamedBytes[], { recordings }: EventRow): Promise<void> {
+function refuseOthers(files: readonly NamedBytes[], { recordings }: EventRow): void {
   const known = new Set(recordings.map((one) => one.sha256));
   if (known.size === 0) return;
   const now = new Set<string>();
-  for (const { name, bytes } of files) if (name.startsWith('recordings/')) now.add(await sha256(bytes));
+  for (const { name, bytes } of files) if (name.startsWith('recordings/')) now.add(checksum(bytes));
   const missing = [...known].filter((digest) => !now.has(digest));
   if (missing.length === 0) return;
   throw new Problem({

@@ -2,7 +2,7 @@ import path from 'node:path';
 import { deal, type Part } from '../event/parts.ts';
 import { codeOf, marksFile, roleAt } from '../event/record.ts';
 import { crossChecks, type Earlier, recordHead } from '../event.ts';
-import { sha256 } from '../math/digest.ts';
+import { checksum } from '../files/index.ts';
 import { Problem } from '../problem.ts';
 import type { CrossChecks, Entry, EventRecord, SharedContent } from '../types.ts';
 import { makeFolder, removeOthers } from './event-folders.ts';
@@ -202,7 +202,7 @@ async function holdersOf(
 
 async function fileCode(files: EventGiven['files'], place: string): Promise<string | null> {
   try {
-    return codeOf(await sha256((await files.read(place)).bytes));
+    return codeOf(checksum((await files.read(place)).bytes));
   } catch (error) {
     if (error instanceof Problem) return null; // Told when it is audited.
     throw error;

@@ -1,8 +1,15 @@
 import { lstat } from 'node:fs/promises';
 import path from 'node:path';
+import { isRecordingName } from '../event/match.ts';
 import type { EventDisk } from '../event.ts';
-import { filesBelow, limits, readFileSafely, refuseOutside } from '../files/index.ts';
-import { sha256 } from '../math/digest.ts';
+import {
+  checksum,
+  checksumSafely,
+  filesBelow,
+  limits,
+  readFileSafely,
+  refuseOutside,
+} from '../files/index.ts';
 import { Problem } from '../problem.ts';
 import { decodeText, holdsOtherTable, memberNames, openMember } from '../read/index.ts';
 import type { NamedBytes } from '../types.ts';
@@ -13,9 +20,6 @@ interface Located {
   readonly file: string;
   readonly member: string | null;
 }
-
-/** What a recording is called, by its ending. */
-const recording = /\.(fit|tcx|gpx|csv)(\.gz)?$|\.zip$/i;
 
 /** The files of an event, none outside its folder and none behind a link. */
 export class EventFiles implements EventDisk {
@@ -37,7 +41,7 @@ export class EventFiles implements EventDisk {
   readText(place: string): Promise<{ text: string; sha256: string }> {
     return once(this.texts, place, async () => {
       const { bytes } = await this.read(place, limits.factsBytes);
-      return { text: decodeText(bytes), sha256: await sha256(bytes) };
+      return { text: decodeText(bytes), sha256: checksum(bytes) };
     });
   }
 
@@ -56,6 +60,13 @@ export class EventFiles implements EventDisk {
     const bytes = await openMember(await this.open(file), member).catch(placed(place));
     if (bytes === null) throw missing(place);
     return { name, bytes };
+  }
+
+  /** SHA-256 of the same bytes, which are not kept. @throws Problem */
+  async checksum(place: string, most: number = limits.recordingBytes): Promise<string> {
+    const { file, member } = await this.locate(place);
+    if (member !== null) return checksum((await this.read(place, most)).bytes);
+    return checksumSafely(this.full(file), { most, root: this.root, shown: place });
   }
 
   async whyNot(place: string): Promise<Problem | null> {
@@ -116,8 +127,7 @@ export class EventFiles implements EventDisk {
   private async inside(archive: string): Promise<readonly string[]> {
     try {
       const names = memberNames(await this.open(archive)).filter((name) => !/(^|\/)(\.|__MACOSX)/.test(name));
-      const some = names.some((name) => recording.test(name));
-      return some ? names.map((name) => `${archive}/${name}`) : [archive];
+      return names.some(isRecordingName) ? names.map((name) => `${archive}/${name}`) : [archive];
     } catch (error) {
       if (error instanceof Problem) return [archive];
       throw error;

@@ -11,7 +11,7 @@ import {
 } from '../event/record.ts';
 import { changesSince } from '../event/since.ts';
 import type { Earlier } from '../event.ts';
-import { limits, readFileSafely, writeWhole } from '../files/index.ts';
+import { checksum, checksumSafely, limits, readFileSafely, writeWhole } from '../files/index.ts';
 import { parseJson } from '../json.ts';
 import { Problem } from '../problem.ts';
 import { renderOverview, renderSummaryCsv, renderSummaryMarkdown } from '../report/event/index.ts';
@@ -59,7 +59,7 @@ export async function decisionsIn(root: string): Promise<readonly Decision[]> {
 
 /** Writes the record of a part: what it shows is shown by the whole. */
 export async function writePart(folder: string, record: EventRecord): Promise<void> {
-  await writeWhole(path.join(folder, recordFile), printRecord(record));
+  await writeAnew(path.join(folder, recordFile), printRecord(record));
 }
 
 /** What an overview shows beside the record. */
@@ -79,13 +79,19 @@ export async function writeEvent(folder: string, record: EventRecord, seen: Seen
     // Last: whoever finds the record finds the rest as well.
     [recordFile]: printRecord(record),
   };
-  for (const [name, text] of Object.entries(files)) await writeWhole(path.join(folder, name), text);
+  for (const [name, text] of Object.entries(files)) await writeAnew(path.join(folder, name), text);
+}
+
+/** What stands there already is left alone: a folder that is copied elsewhere has nothing new to copy then. */
+async function writeAnew(file: string, text: string): Promise<void> {
+  const there = await checksumSafely(file, { most: recordBytes }).catch(() => null);
+  if (there !== checksum(text)) await writeWhole(file, text);
 }
 
 /** Writes anew what shows decisions, and nothing else. */
 export async function writeViews(folder: string, record: EventRecord, seen: Seen): Promise<void> {
   for (const [name, text] of Object.entries(await viewFiles(record, seen))) {
-    await writeWhole(path.join(folder, name), text);
+    await writeAnew(path.join(folder, name), text);
   }
 }
 

@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
+import { setImmediate as turn } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import { emptyRow } from '../event/record.ts';
 import { type Outcome, runTasks } from '../event/workers.ts';
@@ -42,8 +43,10 @@ export async function runEntries(
     rows[index] = row;
     options.onRow(row, ++done);
   };
-  const open = await withoutUnchanged(entries, setting, keep);
-  const reused = entries.length - open.length;
+  const run = taskRunner(setting);
+  const inLine = async (index: number) =>
+    keep(index, rowOf(entries[index]!, await outcomeOf(run, entries[index]!), setting));
+  const { open, reused } = await withoutUnchanged(entries, setting, keep, inLine);
   if (existsSync(fileURLToPath(script))) {
     const size = options.jobs ?? availableParallelism();
     const tasks = open.map((index) => entries[index]!);
@@ -51,38 +54,37 @@ export async function runEntries(
       keep(open[at]!, rowOf(tasks[at]!, outcome, setting)),
     );
   } else {
-    const run = taskRunner(setting);
-    for (const index of open)
-      keep(index, rowOf(entries[index]!, await inLine(run, entries[index]!), setting));
+    for (const index of open) await inLine(index);
   }
   return { rows, reused };
 }
 
-/** Looked at together: the disk answers four questions as fast as one, and four recordings fit into memory. */
-const looking = 4;
-
-/** Takes over what an earlier run finished and nothing has changed; the places of all others, in order. */
+/**
+ * Takes over what an earlier run finished and nothing has changed, how many that were, and the places of all
+ * others in order. Where nothing was handed in there is nothing to audit: no worker is started for it.
+ */
 async function withoutUnchanged(
   entries: readonly Entry[],
   setting: TaskSetting,
   keep: (index: number, row: EventRow) => void,
-): Promise<number[]> {
+  inLine: (index: number) => Promise<void>,
+): Promise<{ readonly open: readonly number[]; readonly reused: number }> {
   const take = takeOver(setting);
   const open: number[] = [];
-  let next = 0;
-  const lane = async () => {
-    while (next < entries.length) {
-      const index = next++;
-      const row = await take(entries[index]!);
-      if (row === null) open.push(index);
-      else keep(index, row);
-    }
-  };
-  await Promise.all(Array.from({ length: looking }, lane));
-  return open.sort((a, b) => a - b);
+  let reused = 0;
+  for (const [index, entry] of entries.entries()) {
+    const row = await take(entry);
+    if (row !== null) {
+      reused++;
+      keep(index, row);
+    } else if (entry.primary === null) await inLine(index);
+    else open.push(index);
+    await turn(); // Nothing above waits for anything: whoever stops the run meanwhile must be heard.
+  }
+  return { open, reused };
 }
 
-async function inLine(
+async function outcomeOf(
   run: (entry: Entry) => Promise<TaskResult>,
   entry: Entry,
 ): Promise<Outcome<TaskResult>> {

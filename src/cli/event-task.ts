@@ -1,10 +1,9 @@
-import { readFileSync, statSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { emptyRow, listed, reportFolder } from '../event/record.ts';
 import { auditEntry, type HandedIn } from '../event.ts';
-import { limits, writeWhole } from '../files/index.ts';
-import { digestOf } from '../json.ts';
-import { sha256 } from '../math/digest.ts';
+import { checksum, limits, writeWhole } from '../files/index.ts';
+import { canonical } from '../json.ts';
 import { Problem, type ProblemParts, sentence } from '../problem.ts';
 import { renderHtml, renderJson, renderLetter } from '../report/index.ts';
 import { tool } from '../tool.ts';
@@ -15,6 +14,7 @@ import { ruleSetOf } from './event-plan.ts';
 import { inputOf } from './inputs.ts';
 import type { Io } from './io.ts';
 import { historyFrom, isProfile, profileFrom } from './past-rides.ts';
+import { program } from './program.ts';
 
 /** What every task of a run has in common. Plain data: it is sent to worker threads. */
 export interface TaskSetting {
@@ -84,8 +84,8 @@ export function takeOver(setting: TaskSetting): (entry: Entry) => Promise<EventR
     const kept = keptIn(folderOf(entry, setting));
     if (kept === null || entry.primary === null) return null;
     try {
-      const opened = await open(entry, bench.files);
-      const key = await keyOf(entry, setting, await bench.rulesOf(entry), opened);
+      const inputs = await inputsOf(entry, bench.files);
+      const key = keyOf(entry, setting, await bench.rulesOf(entry), inputs);
       return key === kept.key ? named({ ...kept.row, ...listed(entry) }, setting) : null;
     } catch (error) {
       if (error instanceof Problem) return null; // Told when it is made anew.
@@ -121,7 +121,7 @@ async function runEntry(entry: Entry, bench: Bench): Promise<EventRow> {
   await makeFolder(folder, folder);
   await clearReport(folder);
   const row = await audit(entry, setting, files, rules, opened, folder);
-  const key = await keyOf(entry, setting, rules, opened);
+  const key = keyOf(entry, setting, rules, opened);
   await writeWhole(path.join(folder, rowFile), `${JSON.stringify({ key, row } satisfies Kept)}\n`);
   return row;
 }
@@ -152,54 +152,73 @@ export function named(row: EventRow, { redacted }: TaskSetting): EventRow {
     : row;
 }
 
-/** Recordings opened, the history only listed: most runs find nothing changed and need no more. */
-interface Opened {
-  readonly primary: NamedBytes;
-  readonly seconds: readonly NamedBytes[];
+/** What the report depends on, by checksums. */
+interface Inputs {
   readonly unopened: readonly Pick<UnreadableFile, 'name' | 'why'>[];
   readonly inputs: readonly (readonly [role: string, name: string, sha256: string])[];
 }
 
+/** Recordings opened, the history only listed. */
+interface Opened extends Inputs {
+  readonly primary: NamedBytes;
+  readonly seconds: readonly NamedBytes[];
+}
+
 async function open(entry: Entry, files: EventFiles): Promise<Opened> {
-  const opening = entry.seconds.map((place) => tryRead(place, files));
-  const [primary, past, ...others] = await Promise.all([
-    files.read(entry.primary!),
-    pastInputs(entry.history, files),
-    ...opening,
-  ]);
+  const primary = await files.read(entry.primary!);
+  const others = [];
+  for (const place of entry.seconds) others.push(await unlessUnopened(place, files.read(place)));
   const seconds = others.filter((one) => 'bytes' in one);
-  const recordings = [primary, ...seconds].map(
-    async ({ name, bytes }) => ['recording', name, await sha256(bytes)] as const,
-  );
   return {
     primary,
     seconds,
     unopened: others.filter((one) => 'why' in one),
-    inputs: [...(await Promise.all(recordings)), ...past],
+    inputs: [
+      ...[primary, ...seconds].map(({ name, bytes }) => ['recording', name, checksum(bytes)] as const),
+      ...(await pastInputs(entry.history, files)),
+    ],
   };
 }
 
+/** The same of files that need not be opened: most runs find nothing changed. */
+async function inputsOf(entry: Entry, files: EventFiles): Promise<Inputs> {
+  const summed = async (place: string) => ({
+    input: ['recording', nameOf(place), await files.checksum(place)] as const,
+  });
+  const primary = await summed(entry.primary!);
+  const others = [];
+  for (const place of entry.seconds) others.push(await unlessUnopened(place, summed(place)));
+  return {
+    unopened: others.filter((one) => 'why' in one),
+    inputs: [
+      ...[primary, ...others.filter((one) => 'input' in one)].map(({ input }) => input),
+      ...(await pastInputs(entry.history, files)),
+    ],
+  };
+}
+
+const nameOf = (place: string) => place.split('/').at(-1)!;
+
 /** A second that cannot be opened makes a submission incomplete; the others are audited all the same. */
-async function tryRead(
+async function unlessUnopened<T extends object>(
   place: string,
-  files: EventFiles,
-): Promise<NamedBytes | { name: string; why: string }> {
+  opening: Promise<T>,
+): Promise<T | { name: string; why: string }> {
   try {
-    return await files.read(place);
+    return await opening;
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
-    return { name: place.split('/').at(-1)!, why: sentence(error) };
+    return { name: nameOf(place), why: sentence(error) };
   }
 }
 
 /** Checksums of a history, file by file: a rider's past can be larger than memory. */
-async function pastInputs(history: string | null, files: EventFiles): Promise<Opened['inputs']> {
+async function pastInputs(history: string | null, files: EventFiles): Promise<Inputs['inputs']> {
   if (history === null) return [];
   const inputs: (readonly [string, string, string])[] = [];
   for (const place of await files.pastFiles(history)) {
     try {
-      const { bytes } = await files.read(place, limits.archiveBytes);
-      inputs.push(['history', place, await sha256(bytes)]);
+      inputs.push(['history', place, await files.checksum(place, limits.archiveBytes)]);
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
       inputs.push(['history', place, 'unreadable']);
@@ -213,12 +232,11 @@ function keyOf(
   entry: Entry,
   { event, redacted }: TaskSetting,
   rules: RuleSet,
-  opened: Opened,
-): Promise<string> {
+  { inputs, unopened }: Inputs,
+): string {
   const { number, name, race, rider, factInputs, secondsAbove } = entry;
-  const { inputs, unopened } = opened;
   const depends = { number, name, race, rider, factInputs, secondsAbove, inputs, unopened, event, redacted };
-  return digestOf({ tool, rules: rules.sha256, ...depends });
+  return checksum(canonical({ tool, program, rules: rules.sha256, ...depends }));
 }
 
 /**
@@ -230,8 +248,8 @@ function keptIn(folder: string): Kept | null {
     const file = path.join(folder, rowFile);
     if (statSync(file).size > rowBytes) return null;
     const kept: Kept = JSON.parse(readFileSync(file, 'utf8'));
-    if (kept.row.report !== null) for (const name of reportFiles) statSync(path.join(folder, name));
-    return kept;
+    const there = kept.row.report === null ? reportFiles : readdirSync(folder);
+    return reportFiles.every((name) => there.includes(name)) ? kept : null;
   } catch {
     return null; // Then it is made anew.
   }

@@ -6,6 +6,7 @@
  * Nothing is minified: whoever runs it on other people's files must be able to read it.
  */
 import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import {
   existsSync,
   mkdirSync,
@@ -19,6 +20,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
 import { build, type OutputChunk, type RolldownOutput } from 'rolldown';
+import { program } from '../cli/program.ts';
 
 const dist = path.resolve('dist');
 
@@ -59,10 +61,20 @@ async function bundle(): Promise<ReadonlyMap<string, string>> {
   });
   const made = [...chunksOf(node), ...chunksOf(library)];
   const files = new Map(made.map((chunk) => [chunk.fileName, chunk.code]));
+  const digest = digestOf(chunksOf(node));
+  for (const { fileName, code } of chunksOf(node)) files.set(fileName, code.replaceAll(program, digest));
   for (const [name, text] of declarations()) files.set(`types/${name}`, text);
   for (const file of schemas) files.set(`schemas/${path.basename(file)}`, readText(file));
   files.set('licenses.txt', licences(made));
   return files;
+}
+
+/** Of the whole program, in order of the names. */
+function digestOf(chunks: readonly OutputChunk[]): string {
+  const hash = createHash('sha256');
+  const byName = [...chunks].sort((a, b) => (a.fileName < b.fileName ? -1 : 1));
+  for (const { fileName, code } of byName) hash.update(`${fileName}\n${code}\n`);
+  return hash.digest('hex');
 }
 
 function readText(file: string): string {

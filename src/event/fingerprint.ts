@@ -20,6 +20,8 @@ const reach = 60;
 const telling = { p: { share: 0.4, changes: 4 }, c: { share: 0.6, changes: 5 } } as const;
 type Telling = (typeof telling)['p' | 'c'];
 const hexDigits = 12;
+/** Digits of a place at most, to the base of 36: no recording has more samples. */
+const placeDigits = 6;
 
 export interface Mark {
   readonly channel: 'p' | 'c';
@@ -34,15 +36,42 @@ export function marksOf({ channels }: Pick<Recording, 'channels'>): string {
   return marks.map(({ channel, at, digest }) => `${channel}${at.toString(36)}.${digest}`).join(' ');
 }
 
-/** Marks from their text; what is none is passed over. */
-export function parseMarks(text: string): Mark[] {
-  return [...text.matchAll(/(?:^| )([pc])([0-9a-z]{1,6})\.([0-9a-f]{12})(?= |$)/g)].map(
-    ([, channel, at, digest]) => ({
-      channel: channel as Mark['channel'],
-      at: Number.parseInt(at!, 36),
-      digest: digest!,
-    }),
-  );
+/** Told of a mark: `digest` is its text as a whole number, of 48 bits. */
+export type MarkTold = (channel: Mark['channel'], at: number, digest: number) => void;
+
+/**
+ * Reads marks from their text; what is none is passed over. A season holds millions of them: none is made into a
+ * text or an object of its own.
+ */
+export function readMarks(text: string, tell: MarkTold): void {
+  let from = 0;
+  while (from < text.length) {
+    const next = text.indexOf(' ', from);
+    const end = next < 0 ? text.length : next;
+    readMark(text, from, end, tell);
+    from = end + 1;
+  }
+}
+
+function readMark(text: string, from: number, end: number, tell: MarkTold): void {
+  const channel = text[from];
+  const dot = end - hexDigits - 1;
+  const digits = dot - from - 1;
+  if ((channel !== 'p' && channel !== 'c') || digits < 1 || digits > placeDigits || text[dot] !== '.') return;
+  const at = wholeNumber(text, from + 1, dot, 36);
+  const digest = wholeNumber(text, dot + 1, end, 16);
+  if (!Number.isNaN(at + digest)) tell(channel, at, digest);
+}
+
+/** The digits from one place to before another; NaN where one of them is none. */
+function wholeNumber(text: string, from: number, to: number, base: number): number {
+  let sum = 0;
+  for (let i = from; i < to; i++) {
+    const code = text.charCodeAt(i);
+    const digit = code >= 48 && code <= 57 ? code - 48 : code >= 97 && code <= 122 ? code - 87 : base;
+    sum = digit < base ? sum * base + digit : NaN;
+  }
+  return sum;
 }
 
 function marksIn(channel: Mark['channel'], values: Float64Array | undefined): Mark[] {

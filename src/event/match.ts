@@ -12,8 +12,8 @@ export interface Matched {
   readonly doubt: string | null;
 }
 
-/** Endings of what is read as a recording, also gzipped or packed. */
-const recording = /\.(fit|tcx|gpx|csv)(\.gz)?$|\.zip$/i;
+/** Whether a name ends as that of a recording does, also gzipped or packed. */
+export const isRecordingName = (name: string) => /\.(fit|tcx|gpx|csv)(\.gz)?$|\.zip$/i.test(name);
 const archive = /\.zip$/i;
 /** A calendar day at the front of a name is no rider's number. */
 const day = /^((19|20)\d\d[-_.]?\d\d[-_.]?\d\d|\d{1,2}[-_.]\d{1,2}[-_.](19|20)\d\d)/;
@@ -70,7 +70,7 @@ function keptAs(file: string): Kept {
   const last = parts.at(-1)!;
   if (/(^|[-_ .])profile\.json$/i.test(last)) return { file, as: 'history', whole: file, named: parts };
   if (/(^|[-_ .])rider\.json$/i.test(last)) return { file, as: 'facts', whole: file, named: parts };
-  return { file, as: recording.test(last) ? 'recording' : 'other', whole: file, named: parts };
+  return { file, as: isRecordingName(last) ? 'recording' : 'other', whole: file, named: parts };
 }
 
 /** The number that a path names, or why it names none. */

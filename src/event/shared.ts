@@ -1,5 +1,5 @@
 import type { EventMarks, EventRow } from '../types.ts';
-import { type Mark, parseMarks, span } from './fingerprint.ts';
+import { type Mark, readMarks, span } from './fingerprint.ts';
 
 /** Marks that must agree at one distance before two recordings are said to share content: few may be chance. */
 const leastMarks = 3;
@@ -67,21 +67,22 @@ function* groupsOf(texts: readonly string[]): Generator<readonly Spot[]> {
   const members = new Uint32Array(most);
   let count = 0;
   for (const [holder, text] of texts.entries()) {
-    for (const { channel, at, digest } of parseMarks(text)) {
+    readMarks(text, (channel, at, digest) => {
       const index = count++;
       // A digest has 48 bits: with one for the channel it is still a whole number.
-      const key = Number.parseInt(digest, 16) * 2 + (channel === 'c' ? 1 : 0);
+      const key = digest * 2 + (channel === 'c' ? 1 : 0);
       keys[index] = key;
       holders[index] = holder;
       places[index] = at;
-      let slot = key % size;
+      // The rest of a division by `size`, a power of two.
+      let slot = (key >>> 0) & (size - 1);
       while (table[slot]! >= 0 && keys[table[slot]!] !== key) slot = (slot + 1) % size;
       const first = table[slot]! < 0 ? index : table[slot]!;
       if (first === index) table[slot] = index;
       else next[last[first]!] = index;
       last[first] = index;
       members[first] = members[first]! + 1;
-    }
+    });
   }
   for (let first = 0; first < count; first++) {
     if (members[first]! < 2 || members[first]! > mostHolders) continue;

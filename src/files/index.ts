@@ -1,5 +1,6 @@
+export { checksum } from './checksum.ts';
 export { refuseOutside } from './inside.ts';
 export { limits } from './limits.ts';
-export { readFileSafely } from './read.ts';
+export { checksumSafely, readFileSafely } from './read.ts';
 export { type Found, filesBelow, filesIn } from './walk.ts';
 export { whyUnwritable, writeWhole } from './write.ts';

@@ -1,4 +1,4 @@
-import { lstat } from 'node:fs/promises';
+import { lstatSync } from 'node:fs';
 import path from 'node:path';
 import { Problem } from '../problem.ts';
 import { whyNot } from './trouble.ts';
@@ -19,7 +19,7 @@ export async function refuseOutside(root: string, file: string): Promise<void> {
   for (const part of parts) {
     at = path.join(at, part);
     try {
-      if ((await lstat(at)).isSymbolicLink()) throw refused(file, 'it is, or lies behind, a link');
+      if (lstatSync(at).isSymbolicLink()) throw refused(file, 'it is, or lies behind, a link');
     } catch (error) {
       if (whyNot(error)?.code === 'missing') return;
       throw error;

@@ -8,7 +8,7 @@ import path from 'node:path';
 import process from 'node:process';
 import { writeFit } from '../make/fit-writer.ts';
 import { drawSubmission } from '../make/index.ts';
-import { type Cost, runProcess } from './process.ts';
+import { type Cost, runProcess, runTogether } from './process.ts';
 
 const count = Number(process.argv[2] ?? 2000);
 const minutes = 45;
@@ -34,10 +34,31 @@ function generate(name: string, from: number, to: number): void {
   writeFileSync(at(`${name}/all.event.json`), JSON.stringify({ name, submissions: 'riders' }));
 }
 
-function event(name: string, out: string, jobs: number): Cost {
+function auditing(name: string, out: string, jobs: number, ...others: string[]): readonly string[] {
   const cli = path.resolve('dist/cli.js');
-  return runProcess([cli, 'event', at(name), '--out', at(out), '--jobs', String(jobs), '--fail-on', 'never']);
+  const how = ['--out', at(out), '--jobs', String(jobs), '--fail-on', 'never', ...others];
+  return [cli, 'event', at(name), ...how];
 }
+
+const event = (name: string, out: string, jobs: number) => runProcess(auditing(name, out, jobs));
+
+/**
+ * What a second processor of this machine gives at best: to two loops that share nothing, and to the same
+ * submissions audited by two programs with a half each, of which neither knows of the other.
+ */
+async function ceiling(one: Cost): Promise<string> {
+  const spin = ['--eval', 'let x = 1; for (let i = 0; i < 3e9; i++) x = (x * 5 + i) | 0;'];
+  const alone = await runTogether([spin]);
+  const both = await runTogether([spin, spin]);
+  const halves = await runTogether(
+    [1, 2].map((part) => auditing('whole', `half-${part}`, 1, '--part', `${part}/2`)),
+  );
+  for (const part of [1, 2]) rmSync(at(`half-${part}`), { recursive: true });
+  row('two programs, a half each', halves, `${times(one.time / halves.time)} as fast`);
+  return `two empty loops ${times((2 * alone.time) / both.time)}, two programs ${times(one.time / halves.time)}`;
+}
+
+const times = (ratio: number) => `${ratio.toFixed(2)} times`;
 
 function row(what: string, { time, work, memory }: Cost, note = ''): void {
   const seconds = `${(time / 1000).toFixed(1)} s`;
@@ -66,9 +87,11 @@ try {
   const record = readFileSync(at('out-one/event.json'));
   const page = readFileSync(at('out-one/overview.html'));
   rmSync(at('out-one'), { recursive: true });
+  const most = await ceiling(one);
   const two = event('whole', 'out', 2);
   const same = record.equals(readFileSync(at('out/event.json'))) ? 'same bytes' : 'OTHER BYTES';
-  row('all, 2 workers', two, `${(one.time / two.time).toFixed(2)} times as fast (target 1.8); ${same}`);
+  row('all, 2 workers', two, `${times(one.time / two.time)} as fast (target 1.8); ${same}`);
+  process.stdout.write(`    the most that this machine gives now: ${most}\n`);
   const again = event('whole', 'out', 2);
   const share = (time: number) => `${((100 * time) / two.time).toFixed(1)} % of the first`;
   row('again, nothing changed', again, `${share(again.time)} (target 3 %)`);

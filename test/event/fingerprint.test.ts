@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { marksOf, parseMarks } from '../../src/event/fingerprint.ts';
+import { marksOf, readMarks } from '../../src/event/fingerprint.ts';
 import { sharedContent } from '../../src/event/shared.ts';
 import type { EventRow } from '../../src/types.ts';
 import { drawSubmission } from '../make/index.ts';
@@ -13,6 +13,11 @@ async function row(number: string, channels: typeof a): Promise<EventRow> {
   const marks = await marksOf({ channels });
   return { number, recordings: [{ role: 'primary', marks }] } as unknown as EventRow;
 }
+const parsed = (text: string) => {
+  const found: unknown[] = [];
+  readMarks(text, (channel, at, digest) => found.push({ channel, at, digest: digest.toString(16) }));
+  return found;
+};
 const withPower = (channels: typeof a, power: Float64Array) => ({ ...channels, power });
 
 describe('marks of content', () => {
@@ -54,14 +59,18 @@ describe('marks of content', () => {
   it('reveal nothing: digests and places, no sample', async () => {
     const text = await marksOf({ channels: a });
     expect(text).toMatch(/^([pc][0-9a-z]+\.[0-9a-f]{12}( |$))+$/);
-    expect(parseMarks(text).length).toBeGreaterThan(50);
+    expect(parsed(text).length).toBeGreaterThan(50);
     // A target held for minutes tells nobody from anybody: it leaves no mark.
     expect(await marksOf({ channels: { power: new Float64Array(3600).fill(200) } })).toBe('');
   });
 
   it('are never broken by hostile text', () => {
-    expect(parseMarks('p1.zz <script> p2.0123456789ab  cx')).toEqual([
-      { channel: 'p', at: 2, digest: '0123456789ab' },
+    const none = 'p1.zz <script> x1.0123456789ab p1234567.0123456789ab p.0123456789ab p1.0123456789AB';
+    expect(parsed(`${none} p2.f123456789ab  cx c-1.f123456789ab c1a.f123456789ab`)).toEqual([
+      { channel: 'p', at: 2, digest: 'f123456789ab' },
+      { channel: 'c', at: 46, digest: 'f123456789ab' },
     ]);
+    const text = marksOf({ channels: a });
+    expect(parsed(text).length).toBe(text.split(' ').length);
   });
 });

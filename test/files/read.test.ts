@@ -1,12 +1,24 @@
 import { execFileSync } from 'node:child_process';
-import { appendFileSync, chmodSync, linkSync, mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
+import { randomBytes } from 'node:crypto';
+import {
+  chmodSync,
+  existsSync,
+  linkSync,
+  mkdirSync,
+  readFileSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { readFileSafely } from '../../src/files/index.ts';
+import { checksum, checksumSafely, readFileSafely } from '../../src/files/index.ts';
 import { Problem, sentence } from '../../src/problem.ts';
 import { isRoot, onWindows, scratch } from './scratch.ts';
 
 const most = 100;
+/** A file of Linux that is said to be empty and is not: as one that has grown since its size was asked. */
+const claimsNothing = '/proc/version';
 const said = (reading: Promise<unknown>) =>
   reading.then(
     () => 'read',
@@ -43,14 +55,37 @@ describe('reading a file', () => {
     );
   });
 
-  it('reads an empty file, and one that has grown meanwhile', async () => {
+  it('reads an empty file', async () => {
     const { inside } = folders();
     writeFileSync(inside('empty'), '');
     expect((await readFileSafely(inside('empty'), { most })).bytes.length).toBe(0);
-    writeFileSync(inside('growing'), 'x');
-    const reading = readFileSafely(inside('growing'), { most });
-    appendFileSync(inside('growing'), 'y');
-    expect((await reading).bytes.length).toBe(2);
+  });
+
+  it.skipIf(!existsSync(claimsNothing))(
+    'reads one that holds more than it claims, and no more than is allowed',
+    async () => {
+      const options = { most: 1024 * 1024, root: path.dirname(claimsNothing) };
+      expect(statSync(claimsNothing).size).toBe(0);
+      const { bytes } = await readFileSafely(claimsNothing, options);
+      expect(new TextDecoder().decode(bytes)).toBe(readFileSync(claimsNothing, 'utf8'));
+      expect(await checksumSafely(claimsNothing, options)).toBe(checksum(bytes));
+      for (const way of [readFileSafely, checksumSafely]) {
+        expect(await said(way(claimsNothing, { most: 10, shown: 'it' }))).toContain('it is larger than');
+      }
+    },
+  );
+
+  it('makes the checksum of what it would read, and refuses the same', async () => {
+    const { inside } = folders();
+    writeFileSync(inside('long'), randomBytes(600_000));
+    const { bytes } = await readFileSafely(inside('long'), { most: 600_000 });
+    expect(await checksumSafely(inside('long'), { most: 600_000 })).toBe(checksum(bytes));
+    expect(checksum('abc')).toBe('ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad'); // FIPS 180-2
+    for (const way of [readFileSafely, checksumSafely]) {
+      const options = { most: 2048, root: inside('.'), shown: 'it' };
+      expect(await said(way(inside('long'), options))).toBe('it: it is larger than 2 kB.');
+      expect(await said(way('../secret', options))).toContain('outside');
+    }
   });
 
   it('suggests the file that was meant', async () => {
