@@ -3,7 +3,7 @@ import { type CoverageRow, designCount } from './coverage.ts';
 import type { Figures } from './figures.ts';
 import type { Lot, Plan } from './plan.ts';
 import type { RunRecord } from './runs.ts';
-import { percent, table } from './text.ts';
+import { hundredths, percent, table } from './text.ts';
 
 interface Cell {
   checks: number;
@@ -69,13 +69,44 @@ export function coverageFigures(
   return {
     date: run.date,
     commit: run.commit,
-    draws: Math.floor(run.submissions / lots.length / designCount),
+    draws: drawsOf({ lots }, run),
     inside: cells.filter(({ held }) => held.share >= promised.least && held.share <= promised.most).length,
     outside: cells.filter(({ held }) => !holds(held)).length,
     of: cells.length,
     least: said(sorted[0]!),
     most: said(sorted.at(-1)!),
   };
+}
+
+const drawsOf = ({ lots }: Pick<Plan, 'lots'>, { submissions }: RunRecord) =>
+  Math.floor(submissions / lots.length / designCount);
+
+/** One line a rule: in how many rides its intervals do what they promise. */
+function summary(tally: CoverageTally, { lots }: Plan, rules: readonly string[]): string[] {
+  const rows = rules.map((rule) => {
+    const found = lots
+      .flatMap((lot, k) => {
+        const cell = tally.get(k)?.get(rule);
+        return cell === undefined || cell.checks === 0 || lot.sort !== 'coverage'
+          ? []
+          : [{ ride: rideName(lot), held: shareOf(cell.held, cell.checks) }];
+      })
+      .sort((a, b) => a.held.share - b.held.share);
+    const [least, most] = [found[0], found.at(-1)];
+    const named = (one: typeof least) =>
+      one === undefined ? '–' : `${percent(one.held.share)}: ${one.ride}`;
+    const count = (which: (held: Share) => boolean) => String(found.filter(({ held }) => which(held)).length);
+    return [
+      rule,
+      String(found.length),
+      count(holds),
+      count(({ upper }) => upper < promised.least),
+      count(({ lower }) => lower > promised.most),
+      named(least),
+      named(most),
+    ];
+  });
+  return table(['rule', 'rides', 'as promised', 'too seldom', 'too often', 'least', 'most'], rows);
 }
 
 /** What a 95 % interval promises, as far as so many draws can tell. */
@@ -89,9 +120,11 @@ export function coveragePage(tally: CoverageTally, plan: Plan, run: RunRecord): 
   return [
     '# How often intervals hold the true value',
     '',
-    'Made by `npm run truth -- --coverage`; do not edit. A 95 % interval is to hold the true value in 92 to 98 of 100 rides of every kind; bold: outside beyond what chance explains. The truth is known from how the meters were made: the ratio of the two without noise in this ride (`mean-bias`), the growth of the gain without wander (`late-drift`, `late-power-rise`), the planted error over the range used (`cadence-dependent-bias`, `power-dependent-bias`), the planted torque (`zero-offset`), the planted surplus of the sprints that the rule found over the rest (`sprint-overshoot`). So a meter’s slow wander, and a heart’s, is part of the ratio in this ride and an error of everything else: intervals have to hold it.',
+    'Made by `npm run truth -- --coverage`; do not edit. A 95 % interval is to hold the true value in 92 to 98 of 100 rides of every kind; bold: outside beyond what chance explains. Fewer is a promise that is not kept; more only means that intervals are wider than they need be. *Bias* is the mean of value less truth, *typical error* its root mean square. The truth is known from how the meters were made: the ratio of the two without noise in this ride (`mean-bias`), the growth of the gain without wander (`late-drift`, `late-power-rise`), the planted error over the range used (`cadence-dependent-bias`, `power-dependent-bias`), the planted torque (`zero-offset`), the planted surplus of the sprints that the rule found over the rest (`sprint-overshoot`). So a meter’s slow wander, and a heart’s, is part of the ratio in this ride and an error of everything else: intervals have to hold it.',
     '',
-    `Generator \`${run.build}\`, seed \`${run.seed}\`, ${run.date}, commit \`${run.commit}\`: ${run.submissions} pairs.`,
+    `Generator \`${run.build}\`, seed \`${run.seed}\`, ${run.date}, commit \`${run.commit}\`: ${run.submissions} pairs, about ${drawsOf(plan, run)} draws of each ride.`,
+    '',
+    ...summary(tally, plan, rules),
     '',
     ...rules.flatMap((rule) => [
       `## ${rule}`,
@@ -130,9 +163,9 @@ function lineOf(lot: Extract<Lot, { sort: 'coverage' }>, cell: Cell, unit: strin
     holds(held) ? text : `**${text}**`,
     `${percent(held.lower)} – ${percent(held.upper)}`,
     `${percent(cell.below / cell.checks)} / ${percent(cell.above / cell.checks)}`,
-    `${(cell.bias / cell.checks).toFixed(2)} ${unit}`,
-    `${Math.sqrt(cell.squares / cell.checks).toFixed(2)} ${unit}`,
-    `${(cell.width / cell.checks / 2).toFixed(2)} ${unit}`,
+    `${hundredths(cell.bias / cell.checks)} ${unit}`,
+    `${hundredths(Math.sqrt(cell.squares / cell.checks))} ${unit}`,
+    `${hundredths(cell.width / cell.checks / 2)} ${unit}`,
     percent(cell.silent / all, 0),
   ];
 }

@@ -5,14 +5,23 @@ export function percent(share: number, digits = 1): string {
   return Number.isNaN(share) ? '–' : `${(100 * share).toFixed(digits)} %`;
 }
 
-/** A share of which a promise is that it is high, with the least that it may truly be. */
+/** A share of which a promise is that it is high, with the least that it may truly be where that is something. */
 export function withLeast({ share, lower }: Share, digits = 0): string {
-  return Number.isNaN(share) ? '–' : `${percent(share, digits)} (≥ ${percent(lower, digits)})`;
+  const least = percent(lower, digits);
+  return Number.isNaN(share) || least === percent(0, digits)
+    ? percent(share, digits)
+    : `${percent(share, digits)} (≥ ${least})`;
 }
 
 /** A share of which a promise is that it is low, with the most that it may truly be. */
 export function withMost({ share, upper }: Share, digits = 2): string {
-  return Number.isNaN(share) ? '–' : `${percent(share, digits)} (≤ ${percent(upper, digits)})`;
+  if (Number.isNaN(share)) return percent(share);
+  return `${share === 0 ? 'none' : percent(share, digits)} (≤ ${percent(upper, digits)})`;
+}
+
+/** With two decimals; what rounds to nought has no sign. */
+export function hundredths(value: number): string {
+  return (Math.round(100 * value) / 100 + 0).toFixed(2);
 }
 
 /** Two figures. */
