@@ -54,7 +54,8 @@ export function showRule(rule: Rule, measure: MeasureInfo, width: number, paint:
     'Held down',
     rule.ceilings.map(({ when, level, why }) => {
       const words = measure.circumstances[when];
-      return `to ${level} when ${when}${words === undefined ? '' : ` (${words})`}: ${why}`;
+      const repeated = words === undefined || why.toLowerCase().includes(words.toLowerCase());
+      return `to ${level} when ${when}${repeated ? '' : ` (${words})`}: ${why}`;
     }),
   );
   part(
