@@ -111,7 +111,8 @@ export async function planEvent(
       found.push(...wrong);
     }
   }
-  if (entries.length === 0) found.push(nothingFound(source.name));
+  // Of a file that is wrong itself, what is left may well hold nobody.
+  if (entries.length === 0 && problems.length === 0) found.push(nothingFound(source.name));
   const { start, finish, kind, required } = termsOf(file, undefined);
   const race = Object.fromEntries(
     Object.entries({ start, finish, kind, required }).filter(([, value]) => value !== undefined),

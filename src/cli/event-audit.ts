@@ -11,6 +11,7 @@ import type { EventGiven } from './event-plan.ts';
 import { type Run, runEntries } from './event-run.ts';
 import type { Io } from './io.ts';
 import { tallyOn } from './progress.ts';
+import { many, remark } from './say.ts';
 
 /** How an event is audited; every door gives the same. */
 export interface AuditSettings {
@@ -19,6 +20,8 @@ export interface AuditSettings {
   /** The folder of an earlier run to compare with. */
   readonly since?: string | undefined;
   readonly jobs?: number | undefined;
+  /** Seconds after which a submission is given up. */
+  readonly patience?: number | undefined;
   /** The part of the submissions that is audited; null: all. */
   readonly part: Part | null;
   readonly redact: boolean;
@@ -59,7 +62,7 @@ export async function auditEvent(
   const folder = path.resolve(io.cwd, out);
   await makeFolder(folder, out);
   const entries = await chosen(plan.entries, part, settings.only);
-  const { rows, reused } = await audited(io, event, entries, settings, folder);
+  const { rows, reused } = await audited(io, event, entries, settings, { out: folder, shown: out });
   const own = settings.only === undefined || part !== null ? null : await ownMarks(io, event);
   const record: EventRecord = {
     eventVersion: 1,
@@ -103,10 +106,15 @@ async function audited(
   io: Io,
   { files, plan, terms }: EventGiven,
   entries: readonly Entry[],
-  { rules, redact, jobs }: AuditSettings,
-  out: string,
+  { rules, redact, jobs, patience }: AuditSettings,
+  { out, shown }: { readonly out: string; readonly shown: string },
 ): Promise<Run> {
   const tally = tallyOn(io, entries.length);
+  let kept = 0;
+  const heard = io.whenStopped?.(() => {
+    tally.clear();
+    remark(io, stoppedSaid(kept, entries.length, shown));
+  });
   try {
     return await runEntries(
       entries,
@@ -119,12 +127,23 @@ async function audited(
         event: plan.name,
         redacted: redact,
       },
-      { jobs, onRow: (_, done) => tally.now(done) },
+      {
+        jobs,
+        patience,
+        onRow: (_, done) => {
+          kept = done;
+          tally.now(done);
+        },
+      },
     );
   } finally {
+    heard?.();
     tally.clear();
   }
 }
+
+const stoppedSaid = (kept: number, all: number, out: string) =>
+  `Stopped: ${kept} of ${many(all, 'submission')} are done and kept in ${out}. The same command goes on from there, and writes the overview when all are done.`;
 
 /** The fingerprints of this event that were kept beside it; null when there are none. */
 async function ownMarks(io: Io, { files, plan }: EventGiven): Promise<Earlier | null> {

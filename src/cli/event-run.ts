@@ -11,8 +11,8 @@ import { named, type TaskResult, type TaskSetting, takeOver, taskRunner } from '
 /** Beside the built program; run from its sources there is none, and entries are audited in line. */
 const workerProgram = new URL('./worker.js', import.meta.url);
 
-/** A submission of a day with a long history takes seconds: whatever takes minutes hangs. */
-const patience = 180_000;
+/** Seconds. A submission of a day with a long history takes some: whatever takes minutes hangs. */
+export const usualPatience = 180;
 /** MB of heap for one worker: several times what the longest honest submission needs. */
 const memory = 1024;
 
@@ -25,9 +25,11 @@ export interface Run {
 export interface RunOptions {
   /** Worker threads; undefined: one a processor. */
   readonly jobs: number | undefined;
+  /** Seconds after which a submission is given up; undefined: the usual. */
+  readonly patience?: number | undefined;
   readonly onRow: (row: EventRow, done: number) => void;
-  /** For tests: another worker program, other limits. */
-  readonly workers?: { readonly script: URL; readonly patience: number; readonly memory: number };
+  /** For tests: another worker program, another limit. */
+  readonly workers?: { readonly script: URL; readonly memory: number };
 }
 
 /** Audits entries, each by itself; the rows come back in the order of the entries, whatever finished first. */
@@ -36,7 +38,8 @@ export async function runEntries(
   setting: TaskSetting,
   options: RunOptions,
 ): Promise<Run> {
-  const { script, ...bounds } = options.workers ?? { script: workerProgram, patience, memory };
+  const { script, ...bounds } = options.workers ?? { script: workerProgram, memory };
+  const patience = 1000 * (options.patience ?? usualPatience);
   const rows: EventRow[] = [];
   let done = 0;
   const keep = (index: number, row: EventRow) => {
@@ -50,8 +53,10 @@ export async function runEntries(
   if (existsSync(fileURLToPath(script))) {
     const size = options.jobs ?? availableParallelism();
     const tasks = open.map((index) => entries[index]!);
-    await runTasks<Entry, TaskResult>(tasks, { script, data: setting, size, ...bounds }, (at, outcome) =>
-      keep(open[at]!, rowOf(tasks[at]!, outcome, setting)),
+    await runTasks<Entry, TaskResult>(
+      tasks,
+      { script, data: setting, size, patience, ...bounds },
+      (at, outcome) => keep(open[at]!, rowOf(tasks[at]!, outcome, setting)),
     );
   } else {
     for (const index of open) await inLine(index);

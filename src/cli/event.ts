@@ -9,6 +9,7 @@ import { plain } from '../report/words/sentence.ts';
 import type { EventRecord } from '../types.ts';
 import { auditEvent } from './event-audit.ts';
 import { type EventGiven, eventGiven } from './event-plan.ts';
+import { usualPatience } from './event-run.ts';
 import type { Io } from './io.ts';
 import { options, today } from './options.ts';
 import { many, remark } from './say.ts';
@@ -21,6 +22,7 @@ interface EventOptions {
   readonly earlier?: readonly string[];
   readonly since?: string;
   readonly jobs?: number;
+  readonly patience?: number;
   readonly part?: string;
   readonly today?: string;
   readonly failOn: FailOn;
@@ -56,6 +58,12 @@ export function eventCommand(io: Io, done: (status: number) => void): Command {
     .addOption(options.earlier())
     .option('--since <folder>', 'an earlier run to compare with: what is new, better, worse, same')
     .addOption(new Option('--jobs <count>', 'submissions audited at once; one a processor').argParser(count))
+    .addOption(
+      new Option(
+        '--patience <seconds>',
+        `give a submission up whose audit takes longer than this; ${usualPatience} when left out`,
+      ).argParser(seconds),
+    )
     .addOption(options.today())
     .option('--part <part>', 'audit one part of the submissions, like 2/5; merge puts parts together')
     .addOption(
@@ -79,6 +87,14 @@ function count(value: string): number {
   const parsed = Number(value);
   if (!Number.isInteger(parsed) || parsed < 1 || parsed > 256) {
     throw new InvalidArgumentError('Give a whole number from 1 to 256.');
+  }
+  return parsed;
+}
+
+function seconds(value: string): number {
+  const parsed = Number(value);
+  if (!Number.isInteger(parsed) || parsed < 1 || parsed > 86_400) {
+    throw new InvalidArgumentError('Give whole seconds, from 1 to 86400.');
   }
   return parsed;
 }

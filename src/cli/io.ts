@@ -12,6 +12,8 @@ export interface Io {
   readonly env: Readonly<Record<string, string | undefined>>;
   /** The folder that relative paths start from. */
   readonly cwd: string;
+  /** Has something said when the user stops the program, before it ends; what it returns takes that back. */
+  readonly whenStopped?: (say: () => void) => () => void;
 }
 
 /** Columns of a terminal; of a pipe, a width that reads well. */

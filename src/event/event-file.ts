@@ -13,8 +13,9 @@ export const numberPattern = /^[A-Za-z0-9][A-Za-z0-9_-]{0,19}$/;
 export const sameNumber = (number: string) => number.toLowerCase();
 
 /**
- * An event file from parsed JSON, with everything that is wrong in it by itself; null when nothing could be
- * made of it. What its paths lead to is not looked at here.
+ * An event file from parsed JSON, with everything that is wrong in it by itself. Where something is, the file is
+ * what is left without it, so that the rest can be looked at too; null when nothing is left. What its paths lead to
+ * is not looked at here.
  */
 export async function eventFileFrom(
   value: unknown,
@@ -24,9 +25,34 @@ export async function eventFileFrom(
   if (isRecord(value)) return { file: null, problems: [recordGiven(where)] };
   const all = [...faults, ...riderFaults(value), ...pathFaults(value)];
   const problems = problemsOf(all, 'facts-wrong', where);
-  if (faults.length > 0) return { file: null, problems };
-  const { $schema: _, ...file } = value as EventFile & { $schema?: string };
-  return { file, problems };
+  const { $schema: _, ...file } = (
+    faults.length === 0 ? value : without(value, faults, where)
+  ) as EventFile & {
+    $schema?: string;
+  };
+  const isSound = faults.length === 0 || (await faultsOf(schema, file)).length === 0;
+  return { file: isSound ? file : null, problems };
+}
+
+/** An event file without the fields that are at fault; without a name it is called after its place. */
+function without(value: unknown, faults: readonly Fault[], where: string): object {
+  const paths = faults.map(({ path }) => path).filter((path) => path.length > 0);
+  const left = fieldsOf(pruned(value, paths));
+  if (!Array.isArray(left.riders)) return { name: where, ...left };
+  // Whose number is at fault is no rider that could be looked for.
+  return { name: where, ...left, riders: left.riders.filter((rider) => 'number' in fieldsOf(rider)) };
+}
+
+function pruned(value: unknown, paths: readonly (readonly string[])[]): unknown {
+  if (paths.length === 0) return value;
+  const parts: [string, unknown][] = Array.isArray(value)
+    ? value.map((part, i) => [String(i + 1), part])
+    : Object.entries(fieldsOf(value));
+  const left = parts.flatMap(([field, part]): [string, unknown][] => {
+    const below = paths.filter(([first]) => first === field).map((path) => path.slice(1));
+    return below.some((path) => path.length === 0) ? [] : [[field, pruned(part, below)]];
+  });
+  return Array.isArray(value) ? left.map(([, part]) => part) : Object.fromEntries(left);
 }
 
 /** What `event` wrote is easily taken for what it reads. */

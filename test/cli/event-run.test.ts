@@ -39,14 +39,15 @@ async function run(numbers: readonly string[], patience: number, redacted: boole
   const script = path.join(root, 'worker.mjs');
   writeFileSync(script, program);
   const setting = { root, out: root, cwd: root, terms: root, rules: null, event: 'Round 3', redacted };
-  const workers = { script: pathToFileURL(script), patience, memory: 32 };
-  return (await runEntries(numbers.map(entry), setting, { jobs: 2, onRow: () => {}, workers })).rows;
+  const workers = { script: pathToFileURL(script), memory: 32 };
+  const options = { jobs: 2, patience, onRow: () => {}, workers };
+  return (await runEntries(numbers.map(entry), setting, options)).rows;
 }
 
 /** Only what never ends is given up for its time, however busy the machine is. */
 const lost = async (redacted: boolean) => [
-  ...(await run(['1'], 200, redacted)),
-  ...(await run(['2', '3'], 60_000, redacted)),
+  ...(await run(['1'], 0.2, redacted)),
+  ...(await run(['2', '3'], 60, redacted)),
 ];
 
 describe('submissions that are lost to time, memory or a fault', { timeout: 60_000 }, () => {

@@ -128,6 +128,31 @@ describe('event', () => {
     expect(existsSync(path.join(event, 'out'))).toBe(false);
   });
 
+  it('says what is wrong beyond the event file itself also where a field of that is wrong', async () => {
+    const event = eventOf(['5'], {
+      nmae: 'A few',
+      finish: '2026-02-30T10:00:00Z',
+      riders: [
+        { number: '5', place: 'first', facts: { massKg: -1 } },
+        { number: '../6', facts: { massKg: -2 } },
+        { number: '7', primary: 'gone.fit', facts: { recordClass: 'nobody' } },
+      ],
+    });
+    const { status, err } = await run(['event', event, '--check']);
+    expect(status).toBe(2);
+    const said = [
+      'nmae: there is no such field',
+      'riders › 1 › place',
+      'riders › 2 › number',
+      'rider 5 › facts › massKg',
+      'rider 7 › facts › recordClass',
+      'gone.fit: there is no such file',
+      'on no calendar',
+    ];
+    for (const one of said) expect(err).toContain(one);
+    expect(err.trim().split('\n')).toHaveLength(said.length);
+  });
+
   it('opens what riders export: ZIPs with folders, notes, facts and earlier rides', async () => {
     const folder = scratch();
     const bytes = (...place: string[]) => new Uint8Array(readFileSync(sample('riders', ...place)));
