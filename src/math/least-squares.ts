@@ -53,7 +53,7 @@ function scaled(column: Float64Array, roots: Float64Array | undefined): Float64A
 
 function lengthFrom(column: Float64Array, from: number): number {
   let sum = 0;
-  for (let i = from; i < column.length; i++) sum += column[i]! ** 2;
+  for (let i = from; i < column.length; i++) sum += column[i]! * column[i]!;
   return Math.sqrt(sum);
 }
 

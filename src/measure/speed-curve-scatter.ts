@@ -125,10 +125,10 @@ function rowsOf(series: Series, speed: Float64Array, options: Options): Rows {
  */
 function climbSpread({ channels: { altitude }, length }: Series, { climbSeconds }: Options): number {
   if (altitude === undefined || length <= climbSeconds) return 0;
-  const climbs = Float64Array.from(
-    { length: length - climbSeconds },
-    (_, i) => (altitude[i + climbSeconds]! - altitude[i]!) / climbSeconds,
-  );
+  const climbs = new Float64Array(length - climbSeconds);
+  for (let i = 0; i < climbs.length; i++) {
+    climbs[i] = (altitude[i + climbSeconds]! - altitude[i]!) / climbSeconds;
+  }
   const known = climbs.filter((climb) => !Number.isNaN(climb));
   const usual = mean(known);
   return robustSpread(known.map((climb) => climb - usual)) || 0;
