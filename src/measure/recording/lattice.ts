@@ -287,12 +287,12 @@ export function countsOf(
 
 /** The stretch of samples in which a comb gains most: the greatest sum of a run, in one pass. */
 function place(watts: Int32Array, whole: Histogram, comb: Comb, search: LatticeSearch): Candidate | null {
-  const inComb = new Uint8Array(whole.counts.length);
-  for (const k of whole.placesOf(comb)) inComb[k] = 1;
   const credit = whole.sumsAt(comb).expected / watts.length;
   const up = comb.factor > 1;
   const hit = up ? Math.log(search.strayShare) : Math.LN2;
   const miss = up ? (1 - search.strayShare) * credit : -credit;
+  const worth = new Float64Array(whole.counts.length).fill(miss);
+  for (const k of whole.placesOf(comb)) worth[k] = hit;
   let sum = 0;
   let start = 0;
   let best = 0;
@@ -303,7 +303,8 @@ function place(watts: Int32Array, whole: Histogram, comb: Comb, search: LatticeS
       sum = 0;
       start = i;
     }
-    sum += inComb[watts[i]!] === 1 ? hit : miss;
+    const watt = watts[i]!;
+    sum += watt < worth.length ? worth[watt]! : miss;
     if (sum > best) {
       best = sum;
       from = start;
