@@ -8,8 +8,9 @@ import { gate } from './pair/gate.ts';
 /**
  * How much more the primary reads above the second in sprints than over the rest of the race: surplus work
  * beyond the steady ratio, in percent of the work between the sprint's edges. The surplus is summed from a
- * few seconds before the sprint until both meters are back, so that lag and averaging cancel. The interval comes from the sprints themselves and never falls below the scatter
- * of stretches of the same length elsewhere in the race; how far single sprints of honest meters lie
+ * few seconds before the sprint until both meters are back, so that lag and averaging cancel. The interval comes
+ * from the sprints themselves and never falls below the scatter of stretches elsewhere in the race, as long as a
+ * sprint between its edges, of whose work the surplus is told; how far single sprints of honest meters lie
  * apart is stated beside it, and does not shrink with their number.
  */
 export const sprintExcess = defineMeasure({
@@ -35,11 +36,11 @@ export const sprintExcess = defineMeasure({
     const efforts = effortsOf(all.sections, own, other, all.window, options.roomSeconds);
     if (efforts.length === 0) return notApplicable('too-few-efforts', { efforts: 0, needed: 1 });
     const rest = restOf(own, other, all.window, efforts);
-    const placebo = scatterOf(own, other, rest, typicalLength(efforts));
+    const seconds = efforts.map(({ core }) => core[1] - core[0]).sort((a, b) => a - b)[efforts.length >> 1]!;
+    const placebo = scatterOf(own, other, rest, seconds);
     if (placebo === null) return notApplicable('too-few-blocks', { blocks: rest.length, needed: 5 });
     const excesses = efforts.map((effort) => excessOf(own, other, effort, placebo.level));
     const { mean, error, reach } = meanOfEfforts(excesses, placebo.spread, placebo.count);
-    const seconds = efforts.map(({ core }) => core[1] - core[0]).sort((a, b) => a - b)[efforts.length >> 1]!;
     const circumstances = [
       ...(efforts.length === 1 ? ['single sprint'] : []),
       ...(seconds < options.shortSeconds ? ['short sprints'] : []),
@@ -77,12 +78,7 @@ function restOf(
   return rest;
 }
 
-function typicalLength(efforts: readonly Effort[]): number {
-  const lengths = efforts.map(({ stretch }) => stretch[1] - stretch[0]).sort((a, b) => a - b);
-  return lengths[lengths.length >> 1]!;
-}
-
-/** Ratio of work over the rest, and how stretches as long as a sprint scatter around it, %. */
+/** Ratio of work over the rest, and how stretches of so many seconds scatter around it, %. */
 function scatterOf(own: Float64Array, other: Float64Array, rest: readonly number[], length: number) {
   let ownAll = 0;
   let otherAll = 0;
