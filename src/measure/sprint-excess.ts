@@ -1,3 +1,4 @@
+import { normalQuantile } from '../math/normal.ts';
 import { studentQuantile } from '../math/student.ts';
 import type { EffortsChart, Reading, Stretch } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
@@ -41,12 +42,16 @@ export const sprintExcess = defineMeasure({
     if (placebo === null) return notApplicable('too-few-blocks', { blocks: rest.length, needed: 5 });
     const excesses = efforts.map((effort) => excessOf(own, other, effort, placebo.level));
     const { mean, error, reach } = meanOfEfforts(excesses, placebo.spread, placebo.count);
+    // What one meter tells later than the other falls out where a race's end cuts a sprint off.
+    const cut = efforts.filter((effort) => isCut(effort, options.roomSeconds)).length;
+    const torn = (100 * clockSpread * cut) / (efforts.length * seconds);
+    const half = Math.hypot(reach * error, normalReach * torn);
     const circumstances = [
       ...(efforts.length === 1 ? ['single sprint'] : []),
       ...(seconds < options.shortSeconds ? ['short sprints'] : []),
       ...(detailRatio(own, other, all.window) > options.mostDetailRatio ? ['unequal averaging'] : []),
     ];
-    return measured(mean, '%', [mean - reach * error, mean + reach * error], efforts.length, {
+    return measured(mean, '%', [mean - half, mean + half], efforts.length, {
       stretches: efforts.map(({ stretch }) => stretch),
       expected: {
         declared: { centre: 0, spread: Math.hypot(options.declaredSpread, error) },
@@ -63,6 +68,14 @@ export const sprintExcess = defineMeasure({
     });
   },
 });
+
+/** Standard deviation of what whole seconds leave unsaid, s: a rectangle of a second. */
+const clockSpread = 1 / Math.sqrt(12);
+const normalReach = normalQuantile(0.975);
+
+function isCut({ core, stretch }: Effort, room: number): boolean {
+  return core[0] - stretch[0] < room || stretch[1] - core[1] < room;
+}
 
 /** Stretches of the race outside the sprints. */
 function restOf(

@@ -47,3 +47,23 @@ it('says when there is but one sprint: honest meters lie several percent apart i
     circumstances: ['single sprint'],
   });
 });
+
+it('knows less of a sprint that the end of the race cuts off', () => {
+  const all = subjectsOf(ridden('sprint 0', ride, []));
+  const [first] = all.sections.filter(({ kind }) => kind === 'sprint');
+  const sections = [...all.sections.filter(({ kind }) => kind !== 'sprint'), first!];
+  const half = (end: number) => {
+    const found = outcomeOf(sprintExcess, 'sprint-overshoot', {
+      ...all,
+      sections,
+      window: [all.window[0], end],
+    });
+    if (found.state !== 'measured') throw new Error(found.state);
+    return (found.interval[1] - found.interval[0]) / 2;
+  };
+  const [from, to] = first!.stretch;
+  // Half a second more or less of it: a rectangle has a standard deviation of 1/√12.
+  const torn = (1.96 * 100) / Math.sqrt(12) / (to - from);
+  expect(half(to)).toBeGreaterThan(torn);
+  expect(half(to)).toBeGreaterThan(half(to + 30));
+});
