@@ -7,7 +7,7 @@ import type { RuleSet } from '../../src/types.ts';
 import { faults } from '../make/faults/index.ts';
 import { honestKinds } from '../make/honest.ts';
 import { rowsOf } from './draw.ts';
-import { cohorts, fullSize, type Plan, planOf } from './plan.ts';
+import { cohorts, faultNamed, fullSize, type Plan, planOf } from './plan.ts';
 import { askedRank, countFrom, honestGroups } from './results.ts';
 import { count, faultGroup, newTally, type Tally } from './tally.ts';
 
@@ -36,10 +36,17 @@ export function drawSlice(half: Half, rules: RuleSet): Partial<Slice> {
   const plan = slicePlan(half);
   const tally = newTally(plan);
   plan.lots.forEach((lot, k) => {
+    const put = lot.sort === 'fault' ? naming(lot.fault, rules) : rules;
     for (let draw = 0; draw < lot.count; draw++)
-      for (const row of rowsOf(plan, k, draw, rules)) count(tally, plan, row, rules.rules);
+      for (const row of rowsOf(plan, k, draw, put)) count(tally, plan, row, rules.rules);
   });
   return half === 'faults' ? { found: foundIn(tally, rules) } : { asked: askedIn(tally) };
+}
+
+/** Only what a fault's right rules say of it is counted: nothing else is asked. */
+function naming(fault: string, rules: RuleSet): RuleSet {
+  const right = faultNamed(fault).rules;
+  return { ...rules, rules: rules.rules.filter(({ id }) => right.includes(id)) };
 }
 
 function slicePlan(half: Half): Plan {
