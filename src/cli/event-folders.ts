@@ -2,6 +2,7 @@ import { mkdir, readdir, rm, rmdir, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { marksFile, recordFile, reportFolder } from '../event/record.ts';
 import { whyUnwritable } from '../files/index.ts';
+import { Problem } from '../problem.ts';
 
 /** What a finished submission leaves behind for the next run. Written last: without it nothing is finished. */
 export const rowFile = 'row.json';
@@ -16,9 +17,18 @@ export async function makeFolder(folder: string, shown: string): Promise<void> {
   try {
     await make(folder);
   } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'EEXIST') throw noFolder(shown);
     throw whyUnwritable(error, shown);
   }
 }
+
+const noFolder = (where: string) =>
+  new Problem({
+    code: 'file-unwritable',
+    what: 'it cannot be written: there is a file of this name, and a folder is wanted',
+    where,
+    hint: 'Name another folder, or move the file away',
+  });
 
 /** One folder after another: making them all by one call does not say that a disk can only be read. */
 async function make(folder: string): Promise<void> {

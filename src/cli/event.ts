@@ -105,7 +105,9 @@ async function check(io: Io, named: string, given: EventOptions): Promise<number
   const { plan } = event;
   const { entries } = plan;
   const having = (has: (entry: (typeof entries)[number]) => boolean) => entries.filter(has).length;
-  const absent = entries.filter(({ primary }) => primary === null).map(({ number }) => number);
+  const without = entries.filter(({ primary }) => primary === null);
+  const absent = without.filter(({ doubt }) => doubt === null).map(({ number }) => number);
+  const doubtful = without.filter(({ doubt }) => doubt !== null).map(({ number }) => number);
   io.stdout.write(
     [
       `${plan.name}: ${many(entries.length, 'rider')}`,
@@ -113,6 +115,7 @@ async function check(io: Io, named: string, given: EventOptions): Promise<number
       `  ${having(({ seconds }) => seconds.length > 0)} with a second recording`,
       `  ${having(({ history }) => history !== null)} with earlier rides`,
       ...(absent.length === 0 ? [] : [`  nothing handed in: ${absent.join(', ')}`]),
+      ...(doubtful.length === 0 ? [] : [`  handed in, and in doubt: ${doubtful.join(', ')}`]),
       '',
     ].join('\n'),
   );

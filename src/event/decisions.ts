@@ -33,9 +33,13 @@ function incomplete(decision: Decision, index: number): Fault[] {
   const faults: Fault[] = [];
   const { decision: made, by, why, until, due, asked } = decision;
   if (made !== undefined && by === undefined) {
-    faults.push({ path, what: 'a decision needs “by”: who decided, by role' });
+    const hint = 'Add it, on the command line like --by "chief commissaire"';
+    faults.push({ path, what: 'a decision needs “by”: who decided, by role', hint });
   }
-  if (made !== undefined && why === undefined) faults.push({ path, what: 'a decision needs “why”' });
+  if (made !== undefined && why === undefined) {
+    const hint = 'Add it, on the command line like --why "The second meter decides."';
+    faults.push({ path, what: 'a decision needs “why”: the reason in a few words', hint });
+  }
   if (until !== undefined && made !== 'explained') {
     faults.push({ path, what: '“until” stands only beside the decision “explained”' });
   }

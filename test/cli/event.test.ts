@@ -218,6 +218,24 @@ describe('event', () => {
     expect(err).toContain('not matched: riders/evening ride.fit');
   });
 
+  it('tells who handed in what leaves a doubt from who handed in nothing', async () => {
+    const event = eventOf(['5'], { riders: [{ number: '5' }, { number: '6' }, { number: '7' }] });
+    mkdirSync(path.join(event, 'riders', '6'));
+    for (const name of ['a.fit', 'b.fit'])
+      cpSync(sample('riders', '8', 'primary.fit'), path.join(event, 'riders', '6', name));
+    const { out } = await run(['event', event, '--check']);
+    expect(out).toContain('\n  nothing handed in: 7\n  handed in, and in doubt: 6\n');
+  });
+
+  it('says so where a file bears the name of the folder for the reports', async () => {
+    const event = eventOf(['5']);
+    writeFileSync(path.join(event, 'taken'), 'mine');
+    const { status, err } = await run(['event', event, '--out', path.join(event, 'taken')]);
+    expect(status).toBe(2);
+    expect(err).toContain('there is a file of this name, and a folder is wanted');
+    expect(readFileSync(path.join(event, 'taken'), 'utf8')).toBe('mine');
+  });
+
   it('takes nothing from outside the event’s folder, also through a link', async () => {
     if (onWindows) return;
     const event = eventOf(['5'], {

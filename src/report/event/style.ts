@@ -40,7 +40,7 @@ thead{position:sticky;top:0;background:var(--paper);z-index:1}
 thead tr{align-items:flex-end}
 thead th{border-top:0;border-bottom:1px solid var(--ink)}
 .who,.stands{flex:4 4 0}
-.few{flex:2 2 0}
+.few{flex:2 2 0;min-width:5.5rem}
 .seen{flex:7 7 0}
 th.shown,td.shown{flex:0 0 11rem}
 th button{text-align:left;border:0;padding:0;background:none;font-weight:600;min-height:0}
