@@ -139,7 +139,7 @@ function lagPromise({ pairs }: Tally): Target[] {
       what: 'lag within 1 s in every segment, pairs of one ride called secure',
       share,
       limit,
-      worst: `farthest ${pairs.worst.toFixed(0)} s off; ${percent(pairs.secure / pairs.total)} of all pairs called secure`,
+      worst: `farthest ${pairs.worst.toFixed(pairs.worst < 10 ? 1 : 0)} s off; ${percent(pairs.secure / pairs.total)} of all pairs called secure`,
       outcome: outcomeOf(share, limit),
     },
   ];
