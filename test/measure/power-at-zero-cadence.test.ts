@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { powerAtZeroCadence } from '../../src/measure/power-at-zero-cadence.ts';
+import { SecondState } from '../../src/types.ts';
 import { measuredOf, outcomeOf } from './measure-of.ts';
 import { alone, ride, seriesOf } from './series.ts';
 
@@ -25,6 +26,27 @@ test('adds up what goes beyond a tail', () => {
     [500, 506],
   ]);
   expect(outcome.charts[0]).toMatchObject({ kind: 'close-ups', id: 'coasting:primary' });
+});
+
+test('a recorder that leaves seconds out is asked from record to record', () => {
+  const cadence = stopped([100, 130]);
+  const sparse = seriesOf({ power, cadence });
+  for (let i = 0; i < sparse.length; i++) if (i % 5 > 0) sparse.state[i] = SecondState.bridged;
+  const outcome = measuredOf(powerAtZeroCadence, 'coasting-power', alone(sparse));
+  // Records at 100, 105 … 125: what follows the last one nobody knows.
+  expect(outcome).toMatchObject({ value: 26 - 3, stretches: [[100, 126]] });
+});
+
+test('what a gap parts is no single hold', () => {
+  const series = seriesOf({ power, cadence: stopped([100, 104], [110, 114]) });
+  series.state.fill(SecondState.missing, 104, 110);
+  expect(measuredOf(powerAtZeroCadence, 'coasting-power', alone(series))).toMatchObject({
+    value: 2,
+    stretches: [
+      [100, 104],
+      [110, 114],
+    ],
+  });
 });
 
 test('a dead cadence sensor is another question', () => {
