@@ -119,11 +119,15 @@ function withEvidence(draft: Draft, needs: readonly Evidence[]): Draft {
   return {
     ...draft,
     others: draft.others.map((other) => withEvidence(other, needs)),
+    meters: needs.includes('single watts')
+      ? draft.meters.map((meter) => ({ ...meter, stepWatts: 0 }))
+      : draft.meters,
     recordings: draft.recordings.map(({ recorder, meter }) => ({
       meter,
       recorder: {
         ...recorder,
         channels: [...new Set([...recorder.channels, ...wanted])],
+        smart: needs.includes('every second') ? 0 : recorder.smart,
         strap: needs.includes('heart rate') ? [] : recorder.strap,
       },
     })),

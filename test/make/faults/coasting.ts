@@ -20,7 +20,7 @@ export const coastingPower: Fault = {
     const count = random.integer(4, 8);
     for (let k = 0; k < count; k++) {
       const from = random.integer(120, cadence.length - 120 - strength);
-      const level = Math.max(80, power[from - 1]!);
+      const level = Math.max(80, power[from - 1] || 0);
       for (let i = from; i < from + strength; i++) {
         power[i] = Math.round(level * random.normal(1, 0.03));
         cadence[i] = 0;
@@ -40,7 +40,7 @@ export const flywheelTail: Fault = {
     if (power === undefined || cadence === undefined) return submission;
     for (let k = 0, count = random.integer(6, 10); k < count; k++) {
       const from = random.integer(120, cadence.length - 120 - 2 * strength);
-      const level = Math.max(150, power[from - 1]!);
+      const level = Math.max(150, power[from - 1] || 0);
       // From its level to 30 W in the seconds stated, then to nothing.
       const tau = strength / Math.log(level / 30);
       for (let i = 0; i < 1.4 * strength; i++) {

@@ -36,7 +36,11 @@ export type Evidence =
   | 'history'
   | 'heart rate'
   | 'cadence'
-  | 'event';
+  | 'event'
+  /** A recorder that writes every second: one that leaves out where little changes leaves out the fault. */
+  | 'every second'
+  /** A meter that works in single watts: the coarse steps of another hide what was done to its readings. */
+  | 'single watts';
 
 /** The draft with the primary's meter changed. */
 export function withPrimaryMeter(draft: Draft, change: Partial<Draft['meters'][number]>): Draft {

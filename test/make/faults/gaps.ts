@@ -21,9 +21,13 @@ export const recorderStops: Fault = {
   },
 };
 
-/** A radio link that keeps failing: what is lost is left empty, written as zero power, or held. */
+/**
+ * A radio link that keeps failing: what is lost is left empty, written as zero power, or held. Without cadence
+ * nobody could tell such a zero from a rest, or a held value from one that the legs held.
+ */
 export const linkFails: Fault = {
   ...shared,
+  needs: ['cadence'],
   name: 'radio link keeps failing',
   wish: (random) => ({ kind: random.pick(['time trial', 'long climb', 'short race'] as const) }),
   before(draft, strength, random) {

@@ -1,5 +1,6 @@
-import { type Fault, practice, withPrimaryMeter } from './fault.ts';
-import { racing } from './pair.ts';
+import { type Fault, practice } from './fault.ts';
+import { meterOf, racing, withMeterOf } from './pair.ts';
+import { averagedBy } from './smoothed.ts';
 
 const shared = {
   rules: ['response-lag', 'over-smoothed'],
@@ -15,7 +16,7 @@ export const slowPrimary: Fault = {
   measure: 'seconds of averaging',
   strengths: { borderline: 5, moderate: 10, clear: 30 },
   before: (draft, strength) =>
-    withPrimaryMeter(draft, { kernel: { shape: 'box', seconds: strength }, every: 0.25 }),
+    withMeterOf(draft, 0, averagedBy(meterOf(draft, 0), { shape: 'box', seconds: strength })),
 };
 
 /** The same with a memory that fades, in the second. */
@@ -24,9 +25,6 @@ export const slowSecond: Fault = {
   name: 'second answers slowly',
   measure: 'seconds of averaging',
   strengths: { borderline: 5, moderate: 10, clear: 30 },
-  before(draft, strength) {
-    const at = draft.recordings[1]!.meter;
-    const slow = { kernel: { shape: 'exponential', seconds: strength } as const, every: 0.25 };
-    return { ...draft, meters: draft.meters.map((meter, k) => (k === at ? { ...meter, ...slow } : meter)) };
-  },
+  before: (draft, strength) =>
+    withMeterOf(draft, 1, averagedBy(meterOf(draft, 1), { shape: 'exponential', seconds: strength })),
 };

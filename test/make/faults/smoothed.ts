@@ -1,12 +1,14 @@
-import { smooth } from '../meter/smooth.ts';
+import { type Kernel, smooth } from '../meter/smooth.ts';
+import type { MeterSpec } from '../meter.ts';
 import { toldOtherwise } from './edit.ts';
-import { type Fault, practice, withPrimaryMeter } from './fault.ts';
+import { type Fault, practice } from './fault.ts';
+import { meterOf, withMeterOf } from './pair.ts';
 
 const shared = {
   rules: ['over-smoothed'],
   measure: 'seconds of averaging',
   strengths: { borderline: 5, moderate: 10, clear: 30 },
-  needs: [],
+  needs: ['every second'],
   source: practice,
 } as const;
 
@@ -15,7 +17,7 @@ export const headUnitAverages: Fault = {
   ...shared,
   name: 'head unit averages',
   after(submission, strength) {
-    const power = meanOver(submission.primary.channels.power!, strength);
+    const power = meanOver(submission.primary.channels.power!, strength).map(Math.round);
     return toldOtherwise(submission, { power });
   },
 };
@@ -24,16 +26,8 @@ export const headUnitAverages: Fault = {
 export const trainerSmooths: Fault = {
   ...shared,
   name: 'trainer smooths',
-  before(draft, strength) {
-    const { kernel, noise } = draft.meters[draft.recordings[0]!.meter]!;
-    return withPrimaryMeter(draft, {
-      kernel: { shape: 'exponential', seconds: strength },
-      every: 0.25,
-      // What is averaged is what the meter read before: single errors and strokes average out as well.
-      noise: noise * Math.sqrt(Math.max(1, kernel.seconds) / strength),
-      ripple: null,
-    });
-  },
+  before: (draft, strength) =>
+    withMeterOf(draft, 0, averagedBy(meterOf(draft, 0), { shape: 'exponential', seconds: strength })),
 };
 
 /** Smoothing switched on in mid-ride. */
@@ -43,12 +37,22 @@ export const smoothingSwitched: Fault = {
   after(submission, strength, random) {
     const power = submission.primary.channels.power!.slice();
     const from = Math.round(power.length * random.between(0.15, 0.4));
-    power.set(meanOver(power.subarray(from), strength), from);
+    power.set(meanOver(power.subarray(from), strength).map(Math.round), from);
     return toldOtherwise(submission, { power });
   },
 };
 
-/** Whole watts, each the mean of the last seconds; over a dropout the last reading goes on in the mean. */
+/** What is averaged is what the meter read before: its single errors and what strokes leave average out as well. */
+export function averagedBy({ kernel, noise }: MeterSpec, slow: Kernel): Partial<MeterSpec> {
+  return {
+    kernel: slow,
+    every: 0.25,
+    noise: noise * Math.sqrt(Math.max(1, kernel.seconds) / slow.seconds),
+    ripple: null,
+  };
+}
+
+/** Watts, each the mean of the last seconds; over a dropout the last reading goes on in the mean. */
 function meanOver(power: Float64Array, seconds: number): Float64Array {
   let last = 0;
   const held = power.map((watts) => {
@@ -56,5 +60,5 @@ function meanOver(power: Float64Array, seconds: number): Float64Array {
     return last;
   });
   const means = smooth(held, 1, { shape: 'box', seconds });
-  return power.map((watts, k) => (Number.isNaN(watts) ? watts : Math.round(means[k]!)));
+  return power.map((watts, k) => (Number.isNaN(watts) ? watts : means[k]!));
 }
