@@ -182,7 +182,7 @@ function alignedStep({ subject, alignment }: AlignedSecond): Step {
     id: 'aligned',
     values: {
       offset: offset === null ? '' : { value: offset.value, unit: 's' },
-      segments: { value: segments.length, unit: 'count' },
+      segments: segments.length,
     },
   };
 }

@@ -51,7 +51,7 @@ export function fill(template: string, values: Values): Sentence {
     else {
       const value = values[name!]!;
       pieces.push(said(value, unit));
-      if (one !== undefined) pieces.push(` ${value === 1 ? one : many}`);
+      if (one !== undefined) pieces.push(` ${(isQuantity(value) ? value.value : value) === 1 ? one : many}`);
     }
   }
   return join([...pieces, template.slice(from)]);

@@ -43,11 +43,15 @@ const steps: Readonly<Record<StepId, string>> = {
   gaps: 'Missing in all: {missing:s}; the longest gap {longest:s}. Gaps stay empty.',
   pauses: 'Pauses: {count}, together {seconds:s}.',
   bridged: '{seconds:s} between records of an irregular recorder carried over, at most {longest:s} at once.',
-  aligned: 'Put on the primary’s clock: {offset:s} added, in {segments|segment|segments}.',
+  aligned: 'Put on the primary’s clock: {offset:s} added.',
   'extra-meter': 'A further meter found inside the file: {name}.',
   'window-given': 'Race window as given: from {from:at} to {to:at} of the ride.',
   'window-proposed': 'No race window was given; proposed from the ride itself: from {from:at} to {to:at}.',
 };
+
+/** The same where the clocks run together in stretches only. */
+const alignedInParts =
+  'Put on the primary’s clock in {segments} stretches, since its clock jumped in between: {offset:s} added in the first.';
 
 const alignments: Readonly<Record<AlignmentReason, string>> = {
   'power-agrees': 'the power of both fits at one offset and at no other',
@@ -107,6 +111,9 @@ export function damageSaid(report: Report): string | null {
 export function stepSaid(step: Step): Sentence {
   if (step.id === 'aligned' && step.values.offset === '')
     return ['Not put on the primary’s clock: no offset fits.'];
+  const { segments } = step.values;
+  const inParts = step.id === 'aligned' && typeof segments === 'number' && segments > 1;
+  if (inParts) return fill(alignedInParts, step.values);
   return fill(steps[step.id], step.values);
 }
 

@@ -16,6 +16,7 @@ describe('fill', () => {
   it('puts the noun in the right number', () => {
     expect(said('{count|record|records}', { count: 1 })).toBe('1 record');
     expect(said('{count|record|records}', { count: 12 })).toBe('12 records');
+    expect(said('{count|record|records}', { count: { value: 1, unit: 'count' } })).toBe('1 record');
   });
 
   it('knows our own words from a stranger’s', () => {
