@@ -1,11 +1,11 @@
 import { i as __toESM, n as __exportAll, r as __require, t as __commonJSMin } from "./rolldown-runtime.js";
-import { $t as writeWhole, B as decisionsFile, C as eventGiven, E as planEvent, F as runMarks, G as eventFileEnding, Ht as parseJson, I as failedSaid, J as whyNoPath, Jt as clean, K as eventFileFrom, L as stoppedSaid, N as bestFirst, P as renderRunSummary, S as partFrom, Tt as recordFile, X as status, Y as failLevels, _ as tellDoubts, _n as Problem, g as tell, h as eventStatus, in as refuseOutside, p as ruleDifferences, pt as today, q as sameNumber, rn as limits, tn as readFileSafely, vn as sentence, w as EventFiles, wt as marksFile, y as auditEvent } from "./program.js";
+import { C as eventGiven, Cn as grades, Ct as marksFile, E as planEvent, F as failedSaid, G as eventFileFrom, I as stoppedSaid, J as failLevels, K as sameNumber, N as renderRunSummary, P as runMarks, Qt as writeWhole, S as partFrom, Vt as parseJson, W as eventFileEnding, Y as status, _ as tellDoubts, _n as Problem, en as readFileSafely, ft as today, g as tell, h as eventStatus, nn as limits, p as ruleDifferences, q as whyNoPath, qt as clean, rn as refuseOutside, vn as problemsIn, w as EventFiles, wt as recordFile, y as auditEvent, yn as sentence, z as decisionsFile } from "./program.js";
 import process$1 from "node:process";
 import { execFile } from "node:child_process";
 import path from "node:path";
 import { existsSync } from "node:fs";
-import { mkdir, mkdtemp, readFile, readdir, realpath, rm, stat } from "node:fs/promises";
 import { randomUUID } from "node:crypto";
+import { mkdir, mkdtemp, readFile, readdir, realpath, rm, stat } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import * as os$1 from "os";
 import os, { EOL } from "os";
@@ -18902,9 +18902,9 @@ function markable({ plan, files }, workspace, redact) {
 /** Outputs, marks, summary, and whether the job fails. */
 async function tellRunner(core, env, { folder, failOn }, { record, run, files }) {
 	const { rows, part } = record;
-	for (const grade of bestFirst) core.setOutput(grade, rows.filter((row) => row.grade === grade).length);
+	for (const grade of grades) core.setOutput(grade, rows.filter((row) => row.grade === grade).length);
 	core.setOutput("audited", rows.length);
-	core.setOutput("grade", bestFirst.findLast((grade) => rows.some((row) => row.grade === grade)) ?? "");
+	core.setOutput("grade", grades.findLast((grade) => rows.some((row) => row.grade === grade)) ?? "");
 	core.setOutput("report", part === null ? path.posix.join(folder, "overview.html") : "");
 	core.setOutput("json", path.posix.join(folder, recordFile));
 	for (const { level, number, said } of runMarks(record)) {
@@ -18926,9 +18926,8 @@ async function orProblems(log, redact, work) {
 	try {
 		return await work();
 	} catch (error) {
-		const found = error instanceof AggregateError ? error.errors : [error];
-		const problems = found.filter((one) => one instanceof Problem);
-		if (problems.length < found.length) throw error;
+		const problems = problemsIn(error);
+		if (problems === null) throw error;
 		const lines = new Set(problems.map((one) => clean(redact ? discreetly(one) : sentence(one))));
 		for (const line of lines) log.write(`error: ${line}\n`);
 		return null;

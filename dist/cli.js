@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-import { $ as many, $t as writeWhole, A as recordIn, At as renderMarkdown, B as decisionsFile, Bt as sameJson, C as eventGiven, Cn as CommanderError, Ct as reportFiles, D as recordHead, Dt as renderText, Et as reportFolder, Ft as falseAlarmSaid, Gt as reachSaid, H as printDecisions, Ht as parseJson, It as sourceSaid, J as whyNoPath, Jt as clean, Kt as factNames, Lt as renderCsv, M as writeViews, Mt as wrap, Nt as renderJson, O as decisionsIn, Ot as redact, Pt as renderHtml, Q as complain, Qt as whyUnwritable, R as togetherSaid, Rt as compare, Sn as Command, St as removeOthers, T as crossChecks, U as viewOf, Ut as renderCharts, V as decisionsFrom, Vt as canonical, W as withDecision, Wt as gradeWord, X as status, Xt as counted, Y as failLevels, Yt as shorten, Z as statusOf, Zt as number, _n as Problem, _t as readNamed, an as audit, at as progressOn, bn as raisedLevels, bt as riderFrom, ct as profileFrom, dt as each, en as filesBelow, et as painter, ft as options, g as tell$1, gt as widthOf, h as eventStatus, ht as coloured, it as shipped, j as writeEvent, jt as renderLetter, k as earlierGiven, kt as readReport, lt as profileGiven, m as eventCommand, mt as asciiOnly, nn as nearest, nt as ruleFilesIn, on as isArchive, ot as historyFrom, p as ruleDifferences, pt as today, q as sameNumber, qt as plain, rn as limits, rt as rulesGiven, sn as openArchive, st as historyGiven, tn as readFileSafely, tt as remark, ut as printProfile, v as tellGone, vn as sentence, vt as readText, wn as Option, x as joinParts, xn as tool, xt as makeFolder, yn as sha256, yt as raceFrom, z as caseReadme, zt as mayRestOnMass } from "./program.js";
+import { $ as painter, $t as filesBelow, A as recordIn, At as renderLetter, B as decisionsFrom, Bt as canonical, C as eventGiven, D as recordHead, Dt as redact, En as Option, Et as renderText, Ft as sourceSaid, Gt as factNames, H as viewOf, Ht as renderCharts, It as renderCsv, J as failLevels, Jt as shorten, K as sameNumber, Kt as plain, L as togetherSaid, Lt as compare, M as writeViews, Mt as renderJson, Nt as renderHtml, O as decisionsIn, Ot as readReport, Pt as falseAlarmSaid, Q as many, Qt as writeWhole, R as caseReadme, Rt as mayRestOnMass, Sn as tool, St as reportFiles, T as crossChecks, Tn as CommanderError, Tt as reportFolder, U as withDecision, Ut as gradeWord, V as printDecisions, Vt as parseJson, Wt as reachSaid, X as statusOf, Xt as number, Y as status, Yt as counted, Z as complain, Zt as whyUnwritable, _n as Problem, _t as readText, an as audit, at as historyFrom, bn as sha256, bt as makeFolder, ct as profileGiven, dt as options, en as readFileSafely, et as remark, ft as today, g as tell$1, gt as readNamed, h as eventStatus, ht as widthOf, in as checksum, it as progressOn, j as writeEvent, jt as wrap, k as earlierGiven, kt as renderMarkdown, lt as printProfile, m as eventCommand, mt as coloured, nn as limits, nt as rulesGiven, on as isArchive, ot as historyGiven, p as ruleDifferences, pt as asciiOnly, q as whyNoPath, qt as clean, rt as shipped, sn as openArchive, st as profileFrom, tn as nearest, tt as ruleFilesIn, ut as each, v as tellGone, vn as problemsIn, vt as raceFrom, wn as Command, x as joinParts, xn as raisedLevels, xt as removeOthers, yn as sentence, yt as riderFrom, z as decisionsFile, zt as sameJson } from "./program.js";
 import process from "node:process";
 import path from "node:path";
 import { cp, readdir, stat } from "node:fs/promises";
@@ -301,7 +301,7 @@ async function run$5(io, named, rider, given) {
 		...rules.files,
 		fileOf("decisions.json", printDecisions(decisions))
 	];
-	await refuseOthers(packed, row);
+	refuseOthers(packed, row);
 	const names = packed.map(({ name }) => name);
 	const about = {
 		number: row.number,
@@ -310,8 +310,7 @@ async function run$5(io, named, rider, given) {
 		rules: rules.folder
 	};
 	const files = [fileOf("README.txt", caseReadme(about)), ...packed];
-	const lines = [];
-	for (const { name, bytes } of files) lines.push(`${await sha256(bytes)}  ${name}`);
+	const lines = files.map(({ name, bytes }) => `${checksum(bytes)}  ${name}`);
 	const folder = path.resolve(io.cwd, given.out);
 	for (const { name, bytes } of files) {
 		const file = path.join(folder, ...name.split("/"));
@@ -407,11 +406,11 @@ async function rulesOf$1(io, { files, terms }, { rules }, option) {
 	};
 }
 /** A case argues from the files that were audited: others under the same names would be another case. */
-async function refuseOthers(files, { recordings }) {
+function refuseOthers(files, { recordings }) {
 	const known = new Set(recordings.map((one) => one.sha256));
 	if (known.size === 0) return;
 	const now = /* @__PURE__ */ new Set();
-	for (const { name, bytes } of files) if (name.startsWith("recordings/")) now.add(await sha256(bytes));
+	for (const { name, bytes } of files) if (name.startsWith("recordings/")) now.add(checksum(bytes));
 	if ([...known].filter((digest) => !now.has(digest)).length === 0) return;
 	throw new Problem({
 		code: "report-wrong",
@@ -985,7 +984,7 @@ function showRule(rule, measure, width, paint) {
 	part("Limits", limitLines(rule));
 	part("Held down", rule.ceilings.map(({ when, level, why }) => {
 		const words = measure.circumstances[when];
-		return `to ${level} when ${when}${words === void 0 ? "" : ` (${words})`}: ${why}`;
+		return `to ${level} when ${when}${words === void 0 || why.toLowerCase().includes(words.toLowerCase()) ? "" : ` (${words})`}: ${why}`;
 	}));
 	part("Numbers of the measure (options)", Object.entries(rule.options).map(([name, value]) => `${name} = ${said(value)}: ${measure.options[name]?.what ?? "not known"}`));
 	part("What it says", Object.entries(rule.claims).map(([side, claim]) => `${side}: ${claim}`));
@@ -993,7 +992,7 @@ function showRule(rule, measure, width, paint) {
 	part("It would be settled by", rule.settles);
 	part("Where the limits come from", [sourceSaid(rule)]);
 	const { falseAlarm } = rule.source;
-	part("How often it asks honest riders", [falseAlarmSaid(rule) ?? "Not measured.", ...falseAlarm === void 0 ? [] : [`Measure it again: ${falseAlarm.command}`]]);
+	part("How often it asks honest riders", [falseAlarmSaid(rule) ?? (rule.highest === "note" ? "Never: what it finds is a remark." : "Not measured."), ...falseAlarm === void 0 ? [] : [`Measure it again: ${falseAlarm.command}`]]);
 	part("Examples, judged whenever the rule is loaded", rule.examples.map(exampleLine));
 	return `${lines.join("\n")}\n`;
 }
@@ -1469,9 +1468,8 @@ function cleanLines(text) {
 }
 function failed(error, io) {
 	if (error instanceof CommanderError) return error.exitCode === 0 ? status.done : status.couldNotRun;
-	const all = error instanceof AggregateError ? error.errors : [error];
-	const problems = all.filter((one) => one instanceof Problem);
-	if (problems.length === all.length) {
+	const problems = problemsIn(error);
+	if (problems !== null) {
 		complain(io, problems);
 		return status.couldNotRun;
 	}
@@ -1483,11 +1481,27 @@ function failed(error, io) {
 process.stdout.on("error", (error) => {
 	if (error.code !== "EPIPE") throw error;
 });
+/** The signal is sent once more, with nobody listening: whoever started the program sees that it was stopped. */
+function whenStopped(say) {
+	const signals = ["SIGINT", "SIGTERM"];
+	const silent = () => {
+		for (const signal of signals) process.off(signal, stop);
+	};
+	const stop = (signal) => {
+		silent();
+		say();
+		process.kill(process.pid, signal);
+	};
+	for (const signal of signals) process.on(signal, stop);
+	return silent;
+}
 const { stdout, stderr, env } = process;
-process.exitCode = await main(process.argv.slice(2), {
+const io = {
 	stdout,
 	stderr,
 	env,
-	cwd: process.cwd()
-});
+	cwd: process.cwd(),
+	whenStopped
+};
+process.exitCode = await main(process.argv.slice(2), io);
 export {};

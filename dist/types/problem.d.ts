@@ -21,5 +21,7 @@ export declare class Problem extends Error {
     /** The same problem, placed: used where the name of the file is known, and only there. */
     at(where: string): Problem;
 }
+/** The problems that an error tells of, one or many; null where it is, or holds, a fault of the program. */
+export declare function problemsIn(error: unknown): readonly Problem[] | null;
 /** "where: what. hint." in one line, for a log or a terminal. The caller cleans it for its medium. */
 export declare function sentence(problem: Problem): string;

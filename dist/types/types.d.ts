@@ -186,8 +186,10 @@ export interface Alignment {
 }
 /** How a second follows from the primary by the best gain, offset and short filter. */
 export interface OriginEvidence {
-    /** Share of the second's second-to-second detail that the primary does not explain, 0–1. */
+    /** Share of the second's second-to-second detail that the primary does not explain, the wildest tenth aside. */
     readonly left: number;
+    /** What it does not explain as the noise of single readings, a share of mean power. */
+    readonly noise: number;
     /** Work of the second over that of the primary. */
     readonly gain: number;
     /** Mean square misfit where power moves fast over that where it hardly moves. */
@@ -198,7 +200,7 @@ export interface OriginEvidence {
  * computed from the primary, as no radio and rounding would make it. `unknown`: cannot be told.
  */
 export type Origin = 'independent' | 'same sensor' | 'derived' | 'unknown';
-export type AlignmentReason = 'power-agrees' | 'clock-chose' | 'channel-chose' | 'no-overlap' | 'too-short' | 'nothing-fits' | 'several-lags-fit' | 'same-recorder' | 'no-power';
+export type AlignmentReason = 'power-agrees' | 'clock-chose' | 'channel-chose' | 'no-overlap' | 'too-short' | 'nothing-fits' | 'several-lags-fit' | 'only-surges-agree' | 'same-recorder' | 'no-power';
 /** A second recording resampled onto the primary's grid: same start and length as the primary's series. */
 export interface AlignedSecond {
     readonly subject: Subject;
@@ -511,7 +513,9 @@ export interface Finding {
     /** Ids into Report.charts. */
     readonly charts: readonly string[];
 }
-export type Grade = 'clear' | 'query' | 'refer' | 'incomplete';
+/** Grades from best to worst. What was not all there cannot be better than what was and needs no answer. */
+export declare const grades: readonly ['clear', 'incomplete', 'query', 'refer'];
+export type Grade = (typeof grades)[number];
 export interface ReportMeasurement {
     readonly measure: string;
     readonly rule: string;

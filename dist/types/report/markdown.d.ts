@@ -15,5 +15,7 @@ export declare function within(parts: readonly string[], limit: number): string;
 export declare function text(words: string): string;
 /** A stranger's words as code: a fence longer than any run of backticks inside. */
 export declare function code(words: string): string;
+/** A table of cells that are Markdown already. */
+export declare function table(head: readonly string[], rows: readonly (readonly string[])[]): string;
 /** A drawing for GitHub to render, with its legend as text. */
 export declare function drawn({ source, legend }: Mermaid): string;
