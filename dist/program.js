@@ -4754,6 +4754,8 @@ function normalQuantile(p) {
 	const density = Math.exp(-start * start / 2) / Math.sqrt(2 * Math.PI);
 	return start - (normalProbability(start) - p) / density;
 }
+/** Standard errors in half a 95 % interval of what is normal. */
+const normalReach = normalQuantile(.975);
 function roughQuantile(p) {
 	const q = p - .5;
 	if (Math.abs(q) <= .425) {
@@ -5396,7 +5398,8 @@ function assemble$1(parts) {
 }
 function describe$5(series, subject, role, field, declared) {
 	const { recording, state } = series;
-	const { mean, most } = meanAndMost(series.channels.power ?? /* @__PURE__ */ new Float64Array());
+	const power = series.channels.power ?? /* @__PURE__ */ new Float64Array();
+	const { mean, count: known } = meanOfValid(power);
 	const first = state.indexOf(SecondState.recorded);
 	return {
 		subject,
@@ -5412,31 +5415,17 @@ function describe$5(series, subject, role, field, declared) {
 		start: series.start + Math.max(0, first),
 		seconds: state.lastIndexOf(SecondState.recorded) + 1 - Math.max(0, first),
 		recordedSeconds: count$4(state, SecondState.recorded),
-		meanPower: mean === null ? null : toFigures(mean, 5),
-		maxPower: most,
+		meanPower: known === 0 ? null : toFigures(mean, 5),
+		maxPower: known === 0 ? null : highest$39(power),
 		channels: channels.filter((channel) => series.channels[channel] !== void 0),
 		defects: recording.defects
 	};
 }
-/** Of what is known in a column; null where nothing is. */
-function meanAndMost(column) {
-	let known = 0;
-	let sum = 0;
+/** The highest of what is known in a column, no less than 0. */
+function highest$39(column) {
 	let most = 0;
-	for (let i = 0; i < column.length; i++) {
-		const value = column[i];
-		if (Number.isNaN(value)) continue;
-		known++;
-		sum += value;
-		if (value > most) most = value;
-	}
-	return known === 0 ? {
-		mean: null,
-		most: null
-	} : {
-		mean: sum / known,
-		most
-	};
+	for (let i = 0; i < column.length; i++) if (column[i] > most) most = column[i];
+	return most;
 }
 function count$4(state, wanted) {
 	let counted = 0;
@@ -6530,7 +6519,7 @@ function average(samples, seconds) {
 	const other = [];
 	const cadence = [];
 	const speed = [];
-	const least = leastShare * meanOf$4(samples.other);
+	const least = leastShare * meanOf$3(samples.other);
 	for (let i = 0; i < samples.at.length;) {
 		const block = Math.floor(samples.at[i] / seconds);
 		const from = i;
@@ -6565,7 +6554,7 @@ function average(samples, seconds) {
 }
 /** Least mean power of a block, as a share of the second's mean over the ride. */
 const leastShare = 1 / 3;
-function meanOf$4(values) {
+function meanOf$3(values) {
 	return values.reduce((a, b) => a + b, 0) / Math.max(1, values.length);
 }
 // src/math/change-point.ts
@@ -6796,6 +6785,14 @@ function squaresAround(column, weights) {
 	const mean = column.reduce((sum, value, i) => sum + weights[i] * value, 0) / total;
 	return column.reduce((sum, value, i) => sum + weights[i] * (value - mean) ** 2, 0);
 }
+// src/math/cosine-projection.ts
+/** Projection of values, in order of time, on the cosine of so many half waves: Σ v·cos(π·j·(t + ½)/n). */
+function cosineProjection(values, halfWaves) {
+	const n = values.length;
+	let projection = 0;
+	for (let t = 0; t < n; t++) projection += values[t] * Math.cos(Math.PI * halfWaves * (t + .5) / n);
+	return projection;
+}
 // src/math/slow-wander.ts
 /**
 * Variance of Σ weight·x(at) for a first-order wander x around zero (Ornstein–Uhlenbeck) of variance 1, whose
@@ -6832,8 +6829,7 @@ function wanderIn(residuals, span, tau) {
 	let along = 0;
 	let unit = 0;
 	for (let j = slow.from; j <= slow.to; j++) {
-		let projection = 0;
-		for (let i = 0; i < n; i++) projection += residuals[i] * Math.cos(Math.PI * j * (i + .5) / n);
+		const projection = cosineProjection(residuals, j);
 		const spectrum = 2 * tau * n / span / (1 + (Math.PI * j * tau / span) ** 2);
 		along += (2 / n * projection ** 2 - quick) * spectrum;
 		unit += spectrum ** 2;
@@ -7019,12 +7015,10 @@ function effectOf(ratio, effect) {
 		coefficient: fitted.coefficients[k],
 		error: fitted.errors[k],
 		quick: fitted.reach * fitted.errors[k],
-		half: halfInterval(ratio, /* @__PURE__ */ new Map([[k, 1]])),
+		half: halfInterval(ratio, [[k, 1]]),
 		inflation: fitted.inflation[k - 1]
 	};
 }
-/** Standard errors in half a 95 % interval of what is normal. */
-const normalReach$3 = normalQuantile(.975);
 /**
 * Half a 95 % interval of a sum of coefficients, each times a number: what is quick and slow wander add in
 * squares. Regressors are centred, so that the quick errors of coefficients hardly move together.
@@ -7040,7 +7034,7 @@ function halfInterval({ fit: fitted, middles, wander }, multiples) {
 			weights[i] += multiple * weight;
 		});
 	}
-	return Math.hypot(reachOf$1(fitted, weights) * Math.sqrt(quick), normalReach$3 * Math.sqrt(varianceByWander(wander, weights, middles)));
+	return Math.hypot(reachOf$1(fitted, weights) * Math.sqrt(quick), normalReach * Math.sqrt(varianceByWander(wander, weights, middles)));
 }
 /** Standard deviation; NaN (a column with gaps) is not greater than anything. */
 function spread(column) {
@@ -7153,7 +7147,6 @@ const silence = {
 	seconds: 6,
 	watts: 40
 };
-/** km/h in a metre a second. */
 /** Seconds around a sprint in which lag and averaging still carry it. */
 const sprintRoom = 5;
 /**
@@ -7609,11 +7602,11 @@ function crossingOf(curve, blocks, rising) {
 	if (at === void 0) return null;
 	return {
 		at,
-		half: halfInterval(curve, /* @__PURE__ */ new Map([
+		half: halfInterval(curve, [
 			[0, 1],
 			[1, at - meanTime],
 			[2, bendAt(at) - meanBend]
-		])) / Math.abs(line + 3 * bend * at)
+		]) / Math.abs(line + 3 * bend * at)
 	};
 }
 /** Real roots of a + bx + cx², without the cancellation of the usual formula. */
@@ -7731,7 +7724,7 @@ function ratioChart(subject, blocks, found) {
 			const at = middle + halfSpan * time;
 			const along = "at" in found ? (at < found.at ? 0 : 1) - found.after : time;
 			const level = fit.coefficients[0] + fit.coefficients[1] * along;
-			const half = halfInterval(found, /* @__PURE__ */ new Map([[0, 1], [1, along]]));
+			const half = halfInterval(found, [[0, 1], [1, along]]);
 			return {
 				at,
 				percent: percent(level),
@@ -7760,7 +7753,7 @@ function trendTimes(found) {
 * values, each against the mean of the other two, 2.394 standard deviations in place of 1.960.
 */
 function widthOfFarthest(count) {
-	return normalQuantile(1 - .025 / count) / normalQuantile(.975);
+	return normalQuantile(1 - .025 / count) / normalReach;
 }
 // src/math/grubbs.ts
 /**
@@ -9265,14 +9258,14 @@ function aroundPeriods(column, periods) {
 	const out = column.slice();
 	for (let k = 0; k < periods; k++) {
 		const part = out.subarray(Math.round(k * column.length / periods), Math.round((k + 1) * column.length / periods));
-		const mean = meanOf$3(part);
-		for (let i = 0; i < part.length; i++) part[i] -= mean;
+		const mean$1 = mean(part);
+		for (let i = 0; i < part.length; i++) part[i] -= mean$1;
 	}
 	return out;
 }
 /** The answer measured, weighed against how hearts usually answer: heart rate grows by a share of itself. */
 function weighed({ blocks, gain, error }, usual) {
-	const unit = meanOf$3(blocks.heartRate) / meanOf$3(blocks.watts);
+	const unit = mean(blocks.heartRate) / mean(blocks.watts);
 	const [own, other] = [1 / error ** 2, 1 / (usual.answerSpread * unit) ** 2];
 	return {
 		blocks,
@@ -9280,23 +9273,21 @@ function weighed({ blocks, gain, error }, usual) {
 		error: 1 / Math.sqrt(own + other)
 	};
 }
-const normalReach$2 = normalQuantile(.975);
 const ones = ({ at }) => new Float64Array(at.length).fill(1);
-const meanOf$3 = (column) => column.reduce((a, b) => a + b, 0) / column.length;
 function describe$2({ blocks, gain, error: gainError }, fit, quick, [from, to], usual, id) {
 	const slope = fit.coefficients[1];
-	const mean = meanOf$3(blocks.watts);
+	const mean$2 = mean(blocks.watts);
 	const watts = -slope * (to - from) / gain;
 	const trend = leastSquares([ones(blocks), blocks.at], blocks.followed)?.coefficients[1] ?? 0;
 	const errorOf = (slopeError, rise) => Math.hypot(Math.hypot(slopeError, gainError * trend) * (to - from), rise * gainError) / gain;
 	const wander = usual.slowBeats * Math.sqrt(wanderVariance(fit.influence(1), blocks.at, usual.slowSeconds));
-	const half = Math.hypot(fit.reach * errorOf(fit.errors[1], watts), normalReach$2 * wander * (to - from) / gain);
-	const percent = (value) => 100 * value / mean;
+	const half = Math.hypot(fit.reach * errorOf(fit.errors[1], watts), normalReach * wander * (to - from) / gain);
+	const percent = (value) => 100 * value / mean$2;
 	const hours = (to - from) / 3600;
 	const centre = usual.usualPerHour * hours;
 	const honest = {
 		centre,
-		spread: Math.hypot(percent(errorOf(quick, centre * mean / 100)), usual.usualSpread * hours, usual.otherSpread)
+		spread: Math.hypot(percent(errorOf(quick, centre * mean$2 / 100)), usual.usualSpread * hours, usual.otherSpread)
 	};
 	return measured(percent(watts), "%", [percent(watts - half), percent(watts + half)], blocks.at.length, {
 		stretches: [[from, to]],
@@ -9310,7 +9301,7 @@ function describe$2({ blocks, gain, error: gainError }, fit, quick, [from, to], 
 				unit: "W"
 			},
 			mean: {
-				value: mean,
+				value: mean$2,
 				unit: "W"
 			},
 			minutes: {
@@ -11249,7 +11240,7 @@ const sprintExcess = defineMeasure({
 		const { mean, error, reach } = meanOfEfforts(excesses, placebo.spread, placebo.count);
 		const cut = efforts.filter((effort) => isCut(effort, options.roomSeconds)).length;
 		const torn = 100 * clockSpread * cut / (efforts.length * seconds);
-		const half = Math.hypot(reach * error, normalReach$1 * torn);
+		const half = Math.hypot(reach * error, normalReach * torn);
 		const circumstances = [
 			...efforts.length === 1 ? ["single sprint"] : [],
 			...seconds < options.shortSeconds ? ["short sprints"] : [],
@@ -11289,7 +11280,6 @@ const sprintExcess = defineMeasure({
 });
 /** Standard deviation of what whole seconds leave unsaid, s: a rectangle of a second. */
 const clockSpread = 1 / Math.sqrt(12);
-const normalReach$1 = normalQuantile(.975);
 function isCut({ core, stretch }, room) {
 	return core[0] - stretch[0] < room || stretch[1] - core[1] < room;
 }
@@ -11391,15 +11381,12 @@ function bestMean(column, [from, to]) {
 */
 function longRunMean(values, cosines) {
 	const n = values.length;
-	const mean = values.reduce((a, b) => a + b, 0) / n;
+	const centre = mean(values);
+	const around = values.map((value) => value - centre);
 	let squares = 0;
-	for (let j = 1; j <= cosines; j++) {
-		let projection = 0;
-		for (let t = 0; t < n; t++) projection += (values[t] - mean) * Math.cos(Math.PI * j * (t + .5) / n);
-		squares += projection ** 2 * (2 / n);
-	}
+	for (let j = 1; j <= cosines; j++) squares += cosineProjection(around, j) ** 2 * (2 / n);
 	return {
-		mean,
+		mean: centre,
 		error: Math.sqrt(squares / cosines / n),
 		reach: studentQuantile(.975, cosines)
 	};
@@ -11476,8 +11463,6 @@ function lineOf$1({ n, centre, x, y, xx, yy, xy }, errorRatio) {
 	};
 }
 // src/measure/torque-offset.ts
-/** Standard errors in half a 95 % interval. */
-const normalReach = normalQuantile(.975);
 /** N·m times rpm, in W. */
 const wattsPerTorque = 2 * Math.PI / 60;
 /**
@@ -11524,7 +11509,7 @@ const torqueOffset = defineMeasure({
 			centre: 0,
 			spread: Math.hypot(spread, middle.interceptError)
 		});
-		const rpm = blocks.cadence.reduce((a, b) => a + b, 0) / blocks.count;
+		const rpm = mean(blocks.cadence);
 		return measured(middle.intercept, "N·m", [Math.min(...ends), Math.max(...ends)], blocks.count, {
 			stretches: [all.window],
 			expected: {
@@ -16173,7 +16158,6 @@ function response(chart, setting) {
 }
 // src/report/chart/speed-curve.ts
 const height$2 = 240;
-/** Speed is recorded in m/s and spoken of in km/h. */
 /** Power against speed, with the curve that it keeps to. */
 function speedCurve(chart, setting) {
 	const { points, curve, inertia } = chart;
@@ -17870,7 +17854,7 @@ const steps$1 = {
 	"window-proposed": "No race window was given; proposed from the ride itself: from {from:at} to {to:at}."
 };
 /** The same where the clocks run together in stretches only. */
-const alignedInParts = "Put on the primary’s clock in {segments} stretches, since its clock jumped in between: {offset:s} added in the first.";
+const alignedInParts = "Put on the primary’s clock in {segments} stretches, each with an offset of its own; that of one is {offset:s}.";
 const alignments = {
 	"power-agrees": "the power of both fits at one offset and at no other",
 	"clock-chose": "the power fits at several offsets; the clocks of the files chose one of them",
@@ -31198,7 +31182,7 @@ function run$1(worker, task, patience) {
 * Digest of the built program, which the build puts in the place of these words: two builds of one version may
 * judge differently, and what the one found must not be taken over by the other. No output of an audit shows it.
 */
-const program = "18f02421cbcb8148a82bf80e44b740f1f533279974546ec02769b23ec84c8459";
+const program = "711eff7ec537b87101010a8c598daae2a188a8192951f692004aefa377114763";
 // src/cli/event-task.ts
 const rowBytes = 8388608;
 function benchFor(setting) {
@@ -31725,16 +31709,14 @@ function eventCommand(io, done) {
 		done(given.check ? await check(io, named, given) : await run(io, named, given, given.out));
 	});
 }
-function count(value) {
+/** Reads a whole number from 1 to `most`, or says what to give. */
+const upTo = (most, give) => (value) => {
 	const parsed = Number(value);
-	if (!Number.isInteger(parsed) || parsed < 1 || parsed > 256) throw new InvalidArgumentError("Give a whole number from 1 to 256.");
-	return parsed;
-}
-function seconds(value) {
-	const parsed = Number(value);
-	if (!Number.isInteger(parsed) || parsed < 1 || parsed > 86400) throw new InvalidArgumentError("Give whole seconds, from 1 to 86400.");
-	return parsed;
-}
+	if (Number.isInteger(parsed) && parsed >= 1 && parsed <= most) return parsed;
+	throw new InvalidArgumentError(give);
+};
+const count = upTo(256, "Give a whole number from 1 to 256.");
+const seconds = upTo(86400, "Give whole seconds, from 1 to 86400.");
 /** Says what is found. Doubts alone make status 1, so that a script notices them. */
 async function check(io, named, given) {
 	const event = await eventGiven(io, named, given);

@@ -1,4 +1,5 @@
 import { declaredFor, secondRole } from './declared.ts';
+import { meanOfValid } from './math/mean.ts';
 import { tool } from './tool.ts';
 import {
   type AlignedSecond,
@@ -102,7 +103,8 @@ function describe(
   declared: DeviceFacts | null,
 ): ReportRecording {
   const { recording, state } = series;
-  const { mean, most } = meanAndMost(series.channels.power ?? new Float64Array());
+  const power = series.channels.power ?? new Float64Array();
+  const { mean, count: known } = meanOfValid(power);
   const first = state.indexOf(SecondState.recorded);
   return {
     subject,
@@ -118,26 +120,18 @@ function describe(
     start: series.start + Math.max(0, first),
     seconds: state.lastIndexOf(SecondState.recorded) + 1 - Math.max(0, first),
     recordedSeconds: count(state, SecondState.recorded),
-    meanPower: mean === null ? null : toFigures(mean, 5),
-    maxPower: most,
+    meanPower: known === 0 ? null : toFigures(mean, 5),
+    maxPower: known === 0 ? null : highest(power),
     channels: channels.filter((channel) => series.channels[channel] !== undefined),
     defects: recording.defects,
   };
 }
 
-/** Of what is known in a column; null where nothing is. */
-function meanAndMost(column: Float64Array): { mean: number | null; most: number | null } {
-  let known = 0;
-  let sum = 0;
+/** The highest of what is known in a column, no less than 0. */
+function highest(column: Float64Array): number {
   let most = 0;
-  for (let i = 0; i < column.length; i++) {
-    const value = column[i]!;
-    if (Number.isNaN(value)) continue;
-    known++;
-    sum += value;
-    if (value > most) most = value;
-  }
-  return known === 0 ? { mean: null, most: null } : { mean: sum / known, most };
+  for (let i = 0; i < column.length; i++) if (column[i]! > most) most = column[i]!;
+  return most;
 }
 
 function count(state: Uint8Array, wanted: number): number {

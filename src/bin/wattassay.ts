@@ -6,6 +6,7 @@ import { main } from '../cli.ts';
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EPIPE') throw error;
 });
+
 /** The signal is sent once more, with nobody listening: whoever started the program sees that it was stopped. */
 function whenStopped(say: () => void): () => void {
   const signals = ['SIGINT', 'SIGTERM'] as const;

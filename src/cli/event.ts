@@ -83,21 +83,15 @@ export function eventCommand(io: Io, done: (status: number) => void): Command {
     });
 }
 
-function count(value: string): number {
+/** Reads a whole number from 1 to `most`, or says what to give. */
+const upTo = (most: number, give: string) => (value: string) => {
   const parsed = Number(value);
-  if (!Number.isInteger(parsed) || parsed < 1 || parsed > 256) {
-    throw new InvalidArgumentError('Give a whole number from 1 to 256.');
-  }
-  return parsed;
-}
+  if (Number.isInteger(parsed) && parsed >= 1 && parsed <= most) return parsed;
+  throw new InvalidArgumentError(give);
+};
 
-function seconds(value: string): number {
-  const parsed = Number(value);
-  if (!Number.isInteger(parsed) || parsed < 1 || parsed > 86_400) {
-    throw new InvalidArgumentError('Give whole seconds, from 1 to 86400.');
-  }
-  return parsed;
-}
+const count = upTo(256, 'Give a whole number from 1 to 256.');
+const seconds = upTo(86_400, 'Give whole seconds, from 1 to 86400.');
 
 /** Says what is found. Doubts alone make status 1, so that a script notices them. */
 async function check(io: Io, named: string, given: EventOptions): Promise<number> {

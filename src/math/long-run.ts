@@ -1,3 +1,5 @@
+import { cosineProjection } from './cosine-projection.ts';
+import { mean } from './mean.ts';
 import { studentQuantile } from './student.ts';
 
 export interface MeanWithError {
@@ -17,12 +19,9 @@ export interface MeanWithError {
  */
 export function longRunMean(values: Float64Array, cosines: number): MeanWithError {
   const n = values.length;
-  const mean = values.reduce((a, b) => a + b, 0) / n;
+  const centre = mean(values);
+  const around = values.map((value) => value - centre);
   let squares = 0;
-  for (let j = 1; j <= cosines; j++) {
-    let projection = 0;
-    for (let t = 0; t < n; t++) projection += (values[t]! - mean) * Math.cos((Math.PI * j * (t + 0.5)) / n);
-    squares += projection ** 2 * (2 / n);
-  }
-  return { mean, error: Math.sqrt(squares / cosines / n), reach: studentQuantile(0.975, cosines) };
+  for (let j = 1; j <= cosines; j++) squares += cosineProjection(around, j) ** 2 * (2 / n);
+  return { mean: centre, error: Math.sqrt(squares / cosines / n), reach: studentQuantile(0.975, cosines) };
 }

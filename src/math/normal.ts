@@ -11,6 +11,9 @@ export function normalQuantile(p: number): number {
   return start - (normalProbability(start) - p) / density;
 }
 
+/** Standard errors in half a 95 % interval of what is normal. */
+export const normalReach = normalQuantile(0.975);
+
 function roughQuantile(p: number): number {
   const q = p - 0.5;
   if (Math.abs(q) <= 0.425) {

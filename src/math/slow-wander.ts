@@ -1,3 +1,5 @@
+import { cosineProjection } from './cosine-projection.ts';
+
 /**
  * Variance of Σ weight·x(at) for a first-order wander x around zero (Ornstein–Uhlenbeck) of variance 1, whose
  * values `tau` apart correlate with 1/e.
@@ -32,8 +34,7 @@ export function wanderIn(residuals: Float64Array, span: number, tau: number): nu
   let along = 0;
   let unit = 0;
   for (let j = slow.from; j <= slow.to; j++) {
-    let projection = 0;
-    for (let i = 0; i < n; i++) projection += residuals[i]! * Math.cos((Math.PI * j * (i + 0.5)) / n);
+    const projection = cosineProjection(residuals, j);
     const spectrum = (2 * tau * n) / span / (1 + ((Math.PI * j * tau) / span) ** 2);
     along += ((2 / n) * projection ** 2 - quick) * spectrum;
     unit += spectrum ** 2;

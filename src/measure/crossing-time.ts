@@ -60,14 +60,11 @@ function crossingOf(curve: RatioFit, blocks: Blocks, rising: boolean): { at: num
     (root) => Math.abs(root) < 1 && line + 3 * bend * root > 0 === rising,
   );
   if (at === undefined) return null;
-  const half = halfInterval(
-    curve,
-    new Map([
-      [0, 1],
-      [1, at - meanTime],
-      [2, bendAt(at) - meanBend],
-    ]),
-  );
+  const half = halfInterval(curve, [
+    [0, 1],
+    [1, at - meanTime],
+    [2, bendAt(at) - meanBend],
+  ]);
   return { at, half: half / Math.abs(line + 3 * bend * at) };
 }
 

@@ -118,13 +118,10 @@ function ratioChart(subject: string, blocks: Blocks, found: RatioFit | StepFit):
       const at = middle + halfSpan * time;
       const along = 'at' in found ? (at < found.at ? 0 : 1) - found.after : time;
       const level = fit.coefficients[0]! + fit.coefficients[1]! * along;
-      const half = halfInterval(
-        found,
-        new Map([
-          [0, 1],
-          [1, along],
-        ]),
-      );
+      const half = halfInterval(found, [
+        [0, 1],
+        [1, along],
+      ]);
       return { at, percent: percent(level), low: percent(level - half), high: percent(level + half) };
     }),
   };

@@ -1,7 +1,8 @@
 import { firstOrder } from '../math/first-order.ts';
 import { leastSquares } from '../math/least-squares.ts';
+import { mean as meanOf } from '../math/mean.ts';
 import { meanMaximal } from '../math/mean-maximal.ts';
-import { normalQuantile } from '../math/normal.ts';
+import { normalReach } from '../math/normal.ts';
 import { type RobustFit, robustFit } from '../math/robust-fit.ts';
 import { wanderVariance } from '../math/slow-wander.ts';
 import type { Chart, Stretch } from '../types.ts';
@@ -146,9 +147,7 @@ function weighed(
   };
 }
 
-const normalReach = normalQuantile(0.975);
 const ones = ({ at }: HeartBlocks) => new Float64Array(at.length).fill(1);
-const meanOf = (column: Float64Array) => column.reduce((a, b) => a + b, 0) / column.length;
 
 interface Usual {
   readonly slowBeats: number;

@@ -10,7 +10,6 @@ import { blockInterval } from './pair/block-interval.ts';
 const settling = 10;
 /** Means (s) that the interval of what a meter holds rests on. */
 const grain = 10;
-/** km/h in a metre a second. */
 
 interface Meter {
   readonly subject: string;

@@ -1,4 +1,4 @@
-import { normalQuantile } from '../math/normal.ts';
+import { normalReach } from '../math/normal.ts';
 import { studentQuantile } from '../math/student.ts';
 import type { EffortsChart, Reading, Stretch } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
@@ -71,7 +71,6 @@ export const sprintExcess = defineMeasure({
 
 /** Standard deviation of what whole seconds leave unsaid, s: a rectangle of a second. */
 const clockSpread = 1 / Math.sqrt(12);
-const normalReach = normalQuantile(0.975);
 
 function isCut({ core, stretch }: Effort, room: number): boolean {
   return core[0] - stretch[0] < room || stretch[1] - core[1] < room;

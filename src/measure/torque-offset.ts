@@ -1,7 +1,7 @@
 import { quantileSorted } from 'simple-statistics';
 import { deming, type Line } from '../math/deming.ts';
 import { mean } from '../math/mean.ts';
-import { normalQuantile } from '../math/normal.ts';
+import { normalReach } from '../math/normal.ts';
 import { robustSpread } from '../math/robust-spread.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
 import { blocksOf } from './pair/blocks.ts';
@@ -9,8 +9,6 @@ import { gate } from './pair/gate.ts';
 import { pairSamples } from './pair/samples.ts';
 import { pairWander, varianceByWander } from './pair/wander.ts';
 
-/** Standard errors in half a 95 % interval. */
-const normalReach = normalQuantile(0.975);
 /** N·m times rpm, in W. */
 const wattsPerTorque = (2 * Math.PI) / 60;
 
@@ -56,7 +54,7 @@ export const torqueOffset = defineMeasure({
       return [intercept - half, intercept + half];
     });
     const honest = (spread: number) => ({ centre: 0, spread: Math.hypot(spread, middle.interceptError) });
-    const rpm = blocks.cadence.reduce((a, b) => a + b, 0) / blocks.count;
+    const rpm = mean(blocks.cadence);
     return measured(middle.intercept, 'N·m', [Math.min(...ends), Math.max(...ends)], blocks.count, {
       stretches: [all.window],
       expected: { declared: honest(options.declaredSpread), field: honest(options.fieldSpread) },

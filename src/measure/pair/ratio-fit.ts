@@ -1,6 +1,6 @@
 import { medianSorted } from 'simple-statistics';
 import { changePoint } from '../../math/change-point.ts';
-import { normalQuantile } from '../../math/normal.ts';
+import { normalReach } from '../../math/normal.ts';
 import { type RobustFit, reachOf, robustFit } from '../../math/robust-fit.ts';
 import type { Blocks } from './blocks.ts';
 import { pairWander, varianceByWander } from './wander.ts';
@@ -161,7 +161,7 @@ export function effectOf(ratio: RatioFit, effect: Effect): EffectFound | null {
     coefficient: fitted.coefficients[k]!,
     error: fitted.errors[k]!,
     quick: fitted.reach * fitted.errors[k]!,
-    half: halfInterval(ratio, new Map([[k, 1]])),
+    half: halfInterval(ratio, [[k, 1]]),
     inflation: fitted.inflation[k - 1]!,
   };
 }
@@ -177,9 +177,6 @@ export interface EffectFound {
   readonly inflation: number;
 }
 
-/** Standard errors in half a 95 % interval of what is normal. */
-const normalReach = normalQuantile(0.975);
-
 /**
  * Half a 95 % interval of a sum of coefficients, each times a number: what is quick and slow wander add in
  * squares. Regressors are centred, so that the quick errors of coefficients hardly move together.
@@ -188,7 +185,7 @@ const normalReach = normalQuantile(0.975);
  */
 export function halfInterval(
   { fit: fitted, middles, wander }: RatioFit,
-  multiples: ReadonlyMap<number, number>,
+  multiples: readonly (readonly [coefficient: number, multiple: number])[],
 ): number {
   const weights = new Float64Array(middles.length);
   let quick = 0;

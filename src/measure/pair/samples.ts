@@ -24,8 +24,6 @@ const kept = new WeakMap<AlignedSecond, PairSamples>();
  */
 const silence = { seconds: 6, watts: 40 };
 
-/** km/h in a metre a second. */
-
 /** Seconds around a sprint in which lag and averaging still carry it. */
 const sprintRoom = 5;
 

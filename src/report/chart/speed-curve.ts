@@ -6,7 +6,6 @@ import type { Picture, Setting } from './picture.ts';
 import { extent, polyline } from './reduce.ts';
 
 const height = 240;
-/** Speed is recorded in m/s and spoken of in km/h. */
 
 /** Power against speed, with the curve that it keeps to. */
 export function speedCurve(chart: SpeedCurveChart, setting: Setting): Picture {

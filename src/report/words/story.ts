@@ -51,7 +51,7 @@ const steps: Readonly<Record<StepId, string>> = {
 
 /** The same where the clocks run together in stretches only. */
 const alignedInParts =
-  'Put on the primary’s clock in {segments} stretches, since its clock jumped in between: {offset:s} added in the first.';
+  'Put on the primary’s clock in {segments} stretches, each with an offset of its own; that of one is {offset:s}.';
 
 const alignments: Readonly<Record<AlignmentReason, string>> = {
   'power-agrees': 'the power of both fits at one offset and at no other',

@@ -1,5 +1,6 @@
 import type { Random } from '../random.ts';
 import type { Draft, Submission, SubmissionWish } from '../submission.ts';
+import { withMeterOf } from './pair.ts';
 
 /**
  * One thing that can be wrong with a submission. A fault changes what is drawn before the ride (a meter,
@@ -44,6 +45,5 @@ export type Evidence =
 
 /** The draft with the primary's meter changed. */
 export function withPrimaryMeter(draft: Draft, change: Partial<Draft['meters'][number]>): Draft {
-  const at = draft.recordings[0]!.meter;
-  return { ...draft, meters: draft.meters.map((meter, k) => (k === at ? { ...meter, ...change } : meter)) };
+  return withMeterOf(draft, 0, change);
 }

@@ -17,7 +17,7 @@ export const headUnitAverages: Fault = {
   ...shared,
   name: 'head unit averages',
   after(submission, strength) {
-    const power = meanOver(submission.primary.channels.power!, strength).map(Math.round);
+    const power = meanOver(submission.primary.channels.power!, strength);
     return toldOtherwise(submission, { power });
   },
 };
@@ -37,7 +37,7 @@ export const smoothingSwitched: Fault = {
   after(submission, strength, random) {
     const power = submission.primary.channels.power!.slice();
     const from = Math.round(power.length * random.between(0.15, 0.4));
-    power.set(meanOver(power.subarray(from), strength).map(Math.round), from);
+    power.set(meanOver(power.subarray(from), strength), from);
     return toldOtherwise(submission, { power });
   },
 };
@@ -52,7 +52,7 @@ export function averagedBy({ kernel, noise }: MeterSpec, slow: Kernel): Partial<
   };
 }
 
-/** Watts, each the mean of the last seconds; over a dropout the last reading goes on in the mean. */
+/** Whole watts, each the mean of the last seconds; over a dropout the last reading goes on in the mean. */
 function meanOver(power: Float64Array, seconds: number): Float64Array {
   let last = 0;
   const held = power.map((watts) => {
@@ -60,5 +60,5 @@ function meanOver(power: Float64Array, seconds: number): Float64Array {
     return last;
   });
   const means = smooth(held, 1, { shape: 'box', seconds });
-  return power.map((watts, k) => (Number.isNaN(watts) ? watts : means[k]!));
+  return power.map((watts, k) => (Number.isNaN(watts) ? watts : Math.round(means[k]!)));
 }

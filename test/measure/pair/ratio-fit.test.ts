@@ -64,14 +64,11 @@ it('tells an error that grows with power throughout, and one that begins at the 
 it('widens the interval of a sum of coefficients by those that it holds', () => {
   const blocks = hour(new Random('sum'), () => 0);
   const ratio = fitRatio(blocks, 'time')!;
-  const level = halfInterval(ratio, new Map([[0, 1]]));
-  const both = halfInterval(
-    ratio,
-    new Map([
-      [0, 1],
-      [1, 1],
-    ]),
-  );
+  const level = halfInterval(ratio, [[0, 1]]);
+  const both = halfInterval(ratio, [
+    [0, 1],
+    [1, 1],
+  ]);
   expect(both).toBeGreaterThan(level);
   expect(both).toBeLessThan(level + effectOf(ratio, 'time')!.half);
 });
