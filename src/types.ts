@@ -108,6 +108,7 @@ export interface Defect {
 }
 export type DefectId =
   | 'truncated' // ended early; the whole messages before were kept. values: kept (records), lostBytes
+  | 'size-impossible' // header states more than any recording holds. values: stated and held (bytes), kept
   | 'checksum-wrong' // stored checksum does not match; content read all the same
   | 'never-closed' // header says no data; recovered by walking the messages. values: kept
   | 'chained' // several recordings in one file; read as one. values: parts

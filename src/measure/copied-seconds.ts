@@ -1,5 +1,5 @@
 import type { Repeat } from '../math/repeats.ts';
-import type { CopiesChart, Stretch } from '../types.ts';
+import type { CopiesChart, Reading, Stretch } from '../types.ts';
 import { defineMeasure, exact, notApplicable, number } from './measure.ts';
 import { readings } from './recording/close-ups.ts';
 import { copiesIn } from './recording/copies.ts';
@@ -68,7 +68,10 @@ export const copiedSeconds = defineMeasure({
               },
             }),
       },
-      charts: longest === undefined ? [] : [chart(`copies:${subjectOf(all, recording)}`, samples, copies)],
+      charts:
+        longest === undefined
+          ? []
+          : [chart(`copies:${subjectOf(all, recording)}`, samples, copies, options.sampleSeconds)],
     });
   },
 });
@@ -124,27 +127,46 @@ function follows({ first, second }: Repeat, chain: Chain, most: number): boolean
   return gaps.every((gap) => gap >= -3 && gap <= most);
 }
 
-/** Time that the samples of the copy stand for. */
+/** Time that the samples of the copy stand for, in its second place. */
 function secondsOf(pieces: readonly Repeat[], at: Float64Array, most: number): number {
   let seconds = 0;
   for (const { second, length } of pieces) {
-    for (let k = second; k < second + length; k++) {
-      const step = (at[k + 1] ?? at[k]! + 1) - at[k]!;
-      seconds += Math.max(0, Math.min(most, step));
-    }
+    for (let k = second; k < second + length; k++) seconds += Math.min(most, stepAfter(at, k));
   }
   return seconds;
 }
 
-function chart(id: string, { power, at }: Samples, copies: readonly Chain[]): CopiesChart {
+/** Seconds from a sample to the next. */
+function stepAfter(at: Float64Array, k: number): number {
+  return Math.max(0, (at[k + 1] ?? at[k]! + 1) - at[k]!);
+}
+
+/** A chain with the time that it lasts. */
+interface Copy extends Chain {
+  readonly seconds: number;
+}
+
+function chart(id: string, samples: Samples, copies: readonly Copy[], most: number): CopiesChart {
   return {
     kind: 'copies',
     id,
-    copies: copies.slice(0, shown).map(({ first, second }) => ({
-      at: [at[first[0]]!, at[second[0]]!],
-      seconds: first[1] - first[0],
-      first: readings(power, ...first),
-      second: readings(power, ...second),
+    copies: copies.slice(0, shown).map(({ first, second, seconds }) => ({
+      at: [samples.at[first[0]]!, samples.at[second[0]]!],
+      seconds,
+      first: bySecond(samples, first, most),
+      second: bySecond(samples, second, most),
     })),
   };
+}
+
+/** Samples second by second: each until the next, as a recorder leaves out what did not change. A break is empty. */
+function bySecond({ power, at }: Samples, [from, to]: Stretch, most: number): Reading[] {
+  const seconds: number[] = [];
+  for (let k = from; k < to; k++) {
+    const step = stepAfter(at, k);
+    for (let t = 0; t < Math.min(most, step); t++) {
+      seconds.push(t === 0 || step <= most ? power[k]! : Number.NaN);
+    }
+  }
+  return readings(Float64Array.from(seconds), 0, seconds.length);
 }

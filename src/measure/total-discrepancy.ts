@@ -1,3 +1,4 @@
+import type { Defect, DefectId } from '../types.ts';
 import { defineMeasure, exact, notApplicable, number } from './measure.ts';
 import { subjectOf } from './recording/subject.ts';
 import { type Definition, type Total, totalsOf } from './recording/totals.ts';
@@ -22,7 +23,7 @@ export const totalDiscrepancy = defineMeasure({
     const furthest = rows.reduce((a, b) => (b.off > a.off ? b : a));
     const nearest = nearestOf(furthest);
     return exact(furthest.off, '%', rows.length, {
-      circumstances: recording.recording.defects.some(({ id }) => unfinished.has(id)) ? ['unfinished'] : [],
+      circumstances: recording.recording.defects.some(unfinished) ? ['unfinished'] : [],
       details: {
         total: furthest.total,
         stated: { value: furthest.stated, unit: furthest.unit },
@@ -51,13 +52,20 @@ export const totalDiscrepancy = defineMeasure({
 });
 
 /** Defects that part a file's totals from its samples. */
-const unfinished: ReadonlySet<string> = new Set([
+const parting: ReadonlySet<DefectId> = new Set([
   'truncated',
   'never-closed',
   'chained',
   'several-sessions',
   'markup-ends-early',
 ]);
+/** Bytes of a checksum. A file that lacks no more lacks no sample: cutting it off excuses nothing. */
+const checksumBytes = 2;
+
+function unfinished({ id, values }: Defect): boolean {
+  const lost = id === 'truncated' ? values.lostBytes : undefined;
+  return parting.has(id) && !(typeof lost === 'number' && lost <= checksumBytes);
+}
 
 /** The value within a definition's range that is nearest to what is stated. */
 function bounded(stated: number, { low, high }: Definition): number {

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { copiedSeconds } from '../../src/measure/copied-seconds.ts';
 import { normalise } from '../../src/normalise/index.ts';
+import type { CopiesChart } from '../../src/types.ts';
 import { measuredOf } from './measure-of.ts';
 import { alone, recordingOf, ride, seriesOf, start } from './series.ts';
 
@@ -48,7 +49,14 @@ test('a sparing recorder is counted in seconds, and a break in it hardly at all'
   const power = base.slice(0, 1800);
   for (let i = 0; i < 60; i++) power[1220 + i] = base[300 + i]!;
   const { series } = normalise(recordingOf({ power }, { time }), 'primary');
-  expect(measuredOf(copiedSeconds, 'repeated-block', alone(series)).value).toBe(4 * 59 + 10);
+  const { value, charts } = measuredOf(copiedSeconds, 'repeated-block', alone(series));
+  expect(value).toBe(4 * 59 + 10);
+  // The chart counts seconds as the finding does: 59 samples stand for four, the break is left empty.
+  const [copy] = (charts[0] as CopiesChart).copies;
+  expect(copy).toMatchObject({ at: [1200, 1220 * 4], seconds: 4 * 59 + 10 });
+  expect(copy!.first).toHaveLength(240);
+  expect(copy!.first.slice(0, 8)).toEqual([...Array(4).fill(base[300]), ...Array(4).fill(base[301])]);
+  expect(copy!.second.filter((watts) => watts === null)).toHaveLength(9);
 });
 
 test('constant stretches, repeated targets and even ramps tell nothing', () => {

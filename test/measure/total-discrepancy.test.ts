@@ -46,6 +46,9 @@ test.each([
 test('the totals of a damaged file may belong to other samples', () => {
   const damaged = put({ meanPower: mean / 2 }, [{ id: 'truncated', values: {} }]);
   expect(measuredOf(totalDiscrepancy, 'summary-mismatch', damaged).circumstances).toEqual(['unfinished']);
+  // Whoever cuts the checksum off has taken no sample away.
+  const cut = put({ meanPower: mean / 2 }, [{ id: 'truncated', values: { kept: 3600, lostBytes: 2 } }]);
+  expect(measuredOf(totalDiscrepancy, 'summary-mismatch', cut).circumstances).toEqual([]);
 });
 
 test('a file without totals, or with zeros for them, states none', () => {

@@ -121,6 +121,11 @@ function readPart(
   function defectOf(): Defect | null {
     if (whole) return sound ? null : { id: 'checksum-wrong', values: {} };
     if (fits && end > declaredEnd) return { id: 'never-closed', values: { kept: records } };
+    const held = bytes.length - start;
+    // No recording is so long: the number is wrong, and the bytes between were never written.
+    if (next - start > limits.fileBytes) {
+      return { id: 'size-impossible', values: { stated: next - start, held, kept: records } };
+    }
     return { id: 'truncated', values: { kept: records, lostBytes: Math.max(next, bytes.length) - end } };
   }
 }

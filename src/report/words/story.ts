@@ -19,6 +19,8 @@ import { recordingName } from './subject.ts';
 const defects: Readonly<Record<DefectId, string>> = {
   truncated:
     'The file ends early: {kept|record was|records were} kept, {lostBytes|byte was|bytes were} lost.',
+  'size-impossible':
+    'The file’s header states {stated|byte|bytes}, more than any recording holds, and the file has {held}: {kept|record was|records were} read, to the end of its messages. Copy the file from the head unit again.',
   'checksum-wrong': 'The file’s stored checksum does not match its content. It was read all the same.',
   'never-closed': 'The recorder never closed the file: {kept|record was|records were} recovered from it.',
   chained: 'The file holds {parts|recording|recordings} one behind another; they were read as one.',
@@ -90,6 +92,7 @@ export function defectSaid(defect: Defect): Sentence {
 /** Faults of a file that a reader must know before the grade: part of the ride may be missing or wrong. */
 const damages: ReadonlySet<DefectId> = new Set([
   'truncated',
+  'size-impossible',
   'checksum-wrong',
   'never-closed',
   'markup-ends-early',

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readFit } from '../../../src/read/fit/fit.ts';
+import { plain } from '../../../src/report/words/sentence.ts';
+import { defectSaid } from '../../../src/report/words/story.ts';
 import {
   type BaseTypeName,
   baseTypes,
@@ -545,6 +547,18 @@ describe('damage', () => {
     expect(ride.defects).toEqual([{ id: 'never-closed', values: { kept: 60 } }]);
     expect(ride.time).toHaveLength(60);
     expect(column(ride.channels.power)).toEqual(Array.from({ length: 60 }, (_, i) => wattsAt(i)));
+  });
+
+  test('a header that claims two gigabytes: its number is wrong, and nothing was lost', () => {
+    const size = 0x7fff_ffff;
+    const ride = readFit(smallRide(60).bytes({ size }));
+    expect(ride.defects).toEqual([
+      { id: 'size-impossible', values: { stated: 14 + size + 2, held: whole.length, kept: 60 } },
+    ]);
+    expect(column(ride.channels.power)).toEqual(Array.from({ length: 60 }, (_, i) => wattsAt(i)));
+    expect(plain(defectSaid(ride.defects[0]!))).toBe(
+      'The file’s header states 2,147,483,663 bytes, more than any recording holds, and the file has 920: 60 records were read, to the end of its messages. Copy the file from the head unit again.',
+    );
   });
 
   test('framing that breaks in the middle ends the kept part', () => {
