@@ -168,6 +168,33 @@ describe('a report read by everyone', () => {
     expect(pdf.length).toBeGreaterThan(50_000);
     await close(page);
   });
+
+  it('leaves out on paper what is folded away, says so, and prints what its reader unfolded', async (context) => {
+    const { page } = await open(context);
+    const workings = page.locator('section[aria-labelledby=workings]');
+    const first = workings.locator('details').first();
+    const saidOnPaper = workings.locator('p.paper');
+    expect(await saidOnPaper.isVisible()).toBe(false);
+    await page.emulateMedia({ media: 'print' });
+    expect(await saidOnPaper.isVisible()).toBe(true);
+    expect(await saidOnPaper.textContent()).toMatch(/left out on paper/);
+    expect(await first.isVisible()).toBe(false);
+    await first.evaluate((one) => one.setAttribute('open', ''));
+    expect(await first.locator('dl').isVisible()).toBe(true);
+    await close(page);
+  });
+
+  it('cuts no drawing and no finding in two on paper', async (context) => {
+    const { page } = await open(context);
+    await page.emulateMedia({ media: 'print' });
+    const breaks = await page.evaluate(() =>
+      [...document.querySelectorAll('figure, .finding, .sides, tr')].map(
+        (one) => getComputedStyle(one).breakInside,
+      ),
+    );
+    expect(new Set(breaks)).toEqual(new Set(['avoid']));
+    await close(page);
+  });
 });
 
 describe('looking closer', () => {

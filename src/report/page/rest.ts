@@ -3,7 +3,7 @@ import { number } from '../words/number.ts';
 import { capital, plain } from '../words/sentence.ts';
 import { figure } from './figure.ts';
 import type { Layout } from './layout.ts';
-import { part, said, section, terms } from './said.ts';
+import { folded, part, said, section, terms } from './said.ts';
 
 /** What was checked and found fine, with the charts that only these checks argue from. */
 export function fineFindings(layout: Layout): Markup | null {
@@ -19,7 +19,13 @@ export function fineFindings(layout: Layout): Markup | null {
   return section(
     'fine',
     'Checked and found fine',
-    html`${answers}${charts.length > 0 && html`<details><summary>Charts of these checks</summary>${charts.map((chart) => figure(layout, chart))}</details>`}`,
+    html`${answers}${
+      charts.length > 0 &&
+      folded(
+        'Charts of these checks',
+        charts.map((chart) => figure(layout, chart)),
+      )
+    }`,
     'checks',
   );
 }

@@ -1,4 +1,5 @@
 import { type Hole, html, type Markup } from '../markup.ts';
+import { notPrinted } from '../words/paper.ts';
 import type { Sentence } from '../words/sentence.ts';
 
 /** A sentence with strangers' words set apart, so that they neither mix with ours nor turn our direction. */
@@ -27,6 +28,11 @@ export function terms(rows: readonly (readonly [term: string, text: Hole])[]): M
 
 export function bullets(items: readonly Hole[]): Markup {
   return html`<ul>${items.map((item) => html`<li>${item}</li>`)}</ul>`;
+}
+
+/** What is folded away until a reader asks for it. On paper only its title stands, unless it was unfolded before. */
+export function folded(title: Hole, content: Hole): Markup {
+  return html`<details><summary>${title}<span class="paper"> (${notPrinted})</span></summary>${content}</details>`;
 }
 
 /** A table that scrolls by itself where the page is narrow, also by keyboard. */

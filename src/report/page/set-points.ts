@@ -3,7 +3,7 @@ import { html, type Markup } from '../markup.ts';
 import { quantity, span } from '../words/number.ts';
 import { heldSaid, targetsSaid, trendSaid } from '../words/set-points.ts';
 import { meterName } from '../words/subject.ts';
-import { bullets, part, table } from './said.ts';
+import { bullets, folded, part, table } from './said.ts';
 
 /** More blocks than these stay in the JSON alone. */
 const mostBlocks = 60;
@@ -42,6 +42,6 @@ export function setPoints(report: Report): Markup | null {
     'What was held at a set-point',
     html`<p>${targetsSaid(report, found)}</p>${
       found.trends.length > 0 && bullets(found.trends.map((trend) => trendSaid(report, trend)))
-    }<details><summary>Each block</summary>${shown}</details>`,
+    }${folded('Each block', shown)}`,
   );
 }

@@ -14,7 +14,7 @@ import { alignmentFacts, alignmentSaid, defectSaid, leftOutSaid, stepSaid } from
 import { deviceSaid, recordingName, subjectName } from '../words/subject.ts';
 import { figure } from './figure.ts';
 import { isWholeRide, type Layout } from './layout.ts';
-import { bullets, part, said, section, table, terms } from './said.ts';
+import { bullets, folded, part, said, section, table, terms } from './said.ts';
 import { setPoints } from './set-points.ts';
 
 /** Where the data came from, how it was put together, and everything that was done to it. */
@@ -120,7 +120,7 @@ function sections(report: Report): Markup | null {
   );
   return part(
     'Sections found in the ride',
-    html`${counts.length > 0 && html`<p>${plain(capital(list(counts)))}.</p>`}<details><summary>Each section</summary>${shown}</details>`,
+    html`${counts.length > 0 && html`<p>${plain(capital(list(counts)))}.</p>`}${folded('Each section', shown)}`,
   );
 }
 

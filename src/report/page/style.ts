@@ -14,6 +14,8 @@ const variables = (which: 0 | 1) =>
  * The page's look: a margin column holds the headings, which stay in sight while their section passes; the
  * main column holds what is said. Levels are told apart by words and by the weight of the line above them,
  * never by colour alone. The main column is as wide as a drawing, 760 px.
+ * Paper gets what is argued about: what the page folds away is left out there and said to be, and neither a
+ * drawing nor a finding that fits on a page is cut in two.
  */
 export const style = `
 :root{${variables(0)};--serif:Charter,"Bitstream Charter","Sitka Text",Cambria,"Noto Serif",Georgia,serif;--sans:system-ui,-apple-system,"Segoe UI","Noto Sans",Roboto,sans-serif;--mono:ui-monospace,"SFMono-Regular",Menlo,Consolas,"Noto Sans Mono",monospace;color-scheme:light dark}
@@ -63,6 +65,7 @@ figure>figcaption{margin-bottom:.4rem;color:var(--ink)}
 .chart{display:block;width:100%;height:auto;overflow:visible}
 figure .fine-print{margin-top:.4rem;max-width:44rem}
 .narrow,[hidden]{display:none!important}
+.paper{display:none}
 .tools{display:flex;flex-wrap:wrap;gap:.4rem;align-items:center;margin-bottom:.7rem;font-family:var(--sans);font-size:.8125rem}
 button,select{font:inherit;color:var(--ink);background:none;border:1px solid var(--quiet);border-radius:2px;padding:.3rem .7rem;cursor:pointer;min-height:2rem}
 select{flex:1 1 14rem;max-width:100%;min-width:0}
@@ -98,5 +101,5 @@ pre{margin:.5rem 0 0;padding:.7rem .9rem;background:var(--band);white-space:pre-
 @media screen and (max-width:30rem){.rests li{grid-template-columns:minmax(0,1fr)}}
 @media screen and (max-width:44rem){.wide{display:none}.narrow:not([hidden]){display:block!important}.row{margin-top:2.4rem}}
 @media screen and (prefers-color-scheme:dark){:root{${variables(1)}}${darkDrawing}}
-@media print{.tools{display:none}.f-paper{fill:none}.numbers td,.numbers th{white-space:normal}:root{color-scheme:light}body{font-size:9.5pt}main{max-width:none;padding:0}.row{margin-top:1.6rem}figure,tr,li,dl>div{break-inside:avoid}h1,h2,h3,h4,figcaption,.eyebrow{break-after:avoid}.scroll{overflow:visible}figure details:not([open]){display:none}details::details-content{content-visibility:visible;display:block}summary{list-style:none}a{text-decoration:none}.sides{grid-template-columns:1fr 1fr}dl>div{grid-template-columns:11rem minmax(0,1fr);gap:0 1.5rem}@page{margin:16mm 15mm}}
+@media print{:root{color-scheme:light;font-size:12.5px}@page{margin:15mm}main{max-width:none;padding:0}.tools{display:none}.f-paper{fill:none}a{text-decoration:none}.scroll{overflow:visible}.numbers td,.numbers th{white-space:normal}.row{display:block;margin-top:1.6rem}.row>div{margin-top:.8rem}.finding+.finding{margin-top:1.6rem}.part+.part{margin-top:1.2rem}figure{max-width:none;margin-top:1.2rem}.sides{grid-template-columns:1fr 1fr}dl>div{grid-template-columns:11rem minmax(0,1fr);gap:0 1.5rem}.finding,.part,figure,.sides,tr,li,dl>div{break-inside:avoid}h1,h2,h3,h4,figcaption,.eyebrow,.claim,summary{break-after:avoid}p.paper{display:block}summary{list-style:none}details:not([open])>summary>.paper{display:inline}figure details:not([open]),.workings details:not([open]){display:none}}
 `;

@@ -2,18 +2,20 @@ import type { OptionValue, Report, ReportMeasurement, Rule } from '../../types.t
 import { type Hole, html, type Markup } from '../markup.ts';
 import { levelWords } from '../words/grade.ts';
 import { number, quantity, range } from '../words/number.ts';
+import { workingsNotPrinted } from '../words/paper.ts';
 import { reasonInFull } from '../words/reasons.ts';
 import { foreign } from '../words/sentence.ts';
 import { falseAlarmSaid, sourceSaid } from '../words/source.ts';
 import { subjectName } from '../words/subject.ts';
-import { said, section, table, terms } from './said.ts';
+import { folded, said, section, table, terms } from './said.ts';
 
 /** For whoever wants to redo the sums: every rule, every option, every result. */
 export function workings(report: Report): Markup {
   return section(
     'workings',
     'How each number was worked out',
-    report.rules.items.map((rule) => ruleOf(report, rule)),
+    html`${report.rules.items.map((rule) => ruleOf(report, rule))}<p class="paper">${workingsNotPrinted(report.rules.items.length)}</p>`,
+    'workings',
   );
 }
 
@@ -86,9 +88,8 @@ export function checksums(report: Report): Markup {
     ['role', 'name', 'checksum (SHA-256)'],
     inputs.map((input) => [input.role, said([foreign(input.name)]), html`<code>${input.sha256}</code>`]),
   );
-  const overlaid = rules.overlaid.map(
-    ({ file, text }) =>
-      html`<details><summary>${said([foreign(file)])}</summary><pre><code>${text}</code></pre></details>`,
+  const overlaid = rules.overlaid.map(({ file, text }) =>
+    folded(said([foreign(file)]), html`<pre><code>${text}</code></pre>`),
   );
   return section(
     'checksums',
