@@ -8,14 +8,19 @@ import path from 'node:path';
 import process from 'node:process';
 import FitParser from 'fit-file-parser';
 import { audit, type Stage } from '../../src/audit.ts';
+import { marksOf } from '../../src/event/fingerprint.ts';
 import { logSpacedDurations, meanMaximal } from '../../src/math/mean-maximal.ts';
+import { copiedSeconds } from '../../src/measure/copied-seconds.ts';
+import { sharedSeconds } from '../../src/measure/shared-seconds.ts';
+import { normalise } from '../../src/normalise/index.ts';
 import { compileProfile } from '../../src/profile.ts';
+import { read } from '../../src/read/index.ts';
 import { renderCsv } from '../../src/report/csv.ts';
 import { renderHtml } from '../../src/report/html.ts';
 import { renderJson } from '../../src/report/json.ts';
 import { renderText } from '../../src/report/text.ts';
 import { ruleSet } from '../../src/rules.ts';
-import type { Profile, Report } from '../../src/types.ts';
+import type { Outcome, Profile, Report } from '../../src/types.ts';
 import { type OnDisk, pastFiles, writePair } from './files.ts';
 import { runProcess } from './process.ts';
 
@@ -90,6 +95,58 @@ async function meanMaximalPower(): Promise<void> {
   heading('Mean-maximal power of 8 h');
   row('one duration', ms(pass));
   row(`${durations.length} durations, 1 s to 8 h`, ms(all), `${ratio(all, pass)} of one`);
+}
+
+/** The search for copied stretches in 8 h, within a recording and across two, beside strict decoding of one. */
+async function copies({ primary }: OnDisk): Promise<void> {
+  const bytes = new Uint8Array(readFileSync(primary));
+  const recording = await read({ name: path.basename(primary), bytes });
+  const { series } = normalise(recording, 'primary');
+  const { power } = series.channels;
+  const planted = (from: number, to: number, column = power!) => {
+    const copy = column.slice();
+    copy.copyWithin(to, from, from + 60);
+    return { ...series, recording: { ...recording, channels: { power: copy } }, channels: { power: copy } };
+  };
+  const own = planted(3000, 20_000);
+  const theirs = new Float64Array(power!.length).map((_, i) => power![power!.length - 1 - i]!);
+  theirs.set(power!.subarray(5000, 5060), 12_000);
+  // Whoever wants the search to take long repeats a pattern all day.
+  const pattern = planted(
+    0,
+    0,
+    power!.map((_, i) => power![1000 + (i % 97)]!),
+  );
+  const { rules } = await ruleSet();
+  const optionsOf = (measure: string) => rules.find((rule) => rule.measure === measure)!.options as never;
+  const subjects = { primary: own, seconds: [], sections: [], rider: {}, race: {}, history: null } as const;
+  const all = {
+    ...subjects,
+    window: [0, series.length] as const,
+    others: [{ name: 'other', power: theirs }],
+  };
+  const within = (one: typeof own) => () =>
+    said(copiedSeconds.compute({ ...all, primary: one }, one, optionsOf('copied-seconds')));
+  const { time: decode } = await timed(() => {
+    decodeStrictly(bytes);
+    return '';
+  });
+  heading('A minute copied, looked for in 8 h; target well under a second');
+  row('strict decoding of the file', ms(decode));
+  const searches = {
+    'within the recording': within(own),
+    'within a pattern all day': within(pattern),
+    'in the recording of another': () => said(sharedSeconds.compute(all, own, optionsOf('shared-seconds'))),
+    'marks of the recording': () => `${marksOf(recording).split(' ').length} marks`,
+  };
+  for (const [what, search] of Object.entries(searches)) {
+    const { time, result } = await timed(search);
+    row(what, ms(time), `${ratio(time, decode)} of decoding; ${result}`);
+  }
+}
+
+function said(outcome: Outcome): string {
+  return outcome.state === 'measured' ? `${outcome.value} s found` : outcome.state;
 }
 
 /** Decoding and audit in turn, so that both meet the same machine. */
@@ -208,6 +265,7 @@ try {
   process.stdout.write(`Node ${process.version}, medians of ${rounds} (processes: ${coldRounds})\n`);
   await inProcess(pair);
   await growth(hour, long);
+  await copies(long);
   await meanMaximalPower();
   await history();
   cold(pair);
