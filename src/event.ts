@@ -357,12 +357,12 @@ export function crossChecks(
   const ruleOf = (number: string | null) =>
     sets.get(folders.get(number ?? '') ?? null)?.rules.find(({ measure }) => measure === 'shared-seconds');
   const marks = earlier.map((one) => one.marks);
-  const shared = sharedContent(rows, marks).flatMap(({ a, b, seconds }): SharedContent[] => {
+  const shared = sharedContent(rows, marks).flatMap(({ a, b, seconds, alike }): SharedContent[] => {
     const rule = ruleOf(a.number);
     if (rule === undefined || rule.off !== undefined) return [];
     const { level } = verdictOf(rule, { value: seconds, interval: [seconds, seconds], unit: 's' });
     if (level === 'none') return [];
-    return [{ rule: rule.id, level, seconds, a: { number: a.number!, role: a.role }, b }];
+    return [{ rule: rule.id, level, seconds, alike, a: { number: a.number!, role: a.role }, b }];
   });
   const differences = [...sets.values()]
     .flatMap(({ rules }) => rules)

@@ -934,8 +934,10 @@ export interface EventRow {
 export interface SharedContent {
   readonly rule: string;
   readonly level: Level;
-  /** Seconds that are certainly the same, sample by sample. */
+  /** Seconds that are certainly the same, sample by sample, in the channel that agrees for longest. */
   readonly seconds: number;
+  /** That channel, and others that agree for a third as long; power that was multiplied rises and falls alike. */
+  readonly alike: readonly ('power' | 'cadence' | 'rises and falls')[];
   readonly a: { readonly number: string; readonly role: string };
   /** Of an earlier event, only the code of the recording is known: the start of its checksum. */
   readonly b: { readonly event: string | null; readonly number: string | null; readonly role: string };

@@ -5,34 +5,51 @@ import type { Recording } from '../types.ts';
  * Marks of content: digests of short stretches, chosen by content alone, so that two copies choose the same
  * ones wherever they lie (winnowing: Schleimer, Wilkerson and Aiken 2003, SIGMOD, p. 76). A stretch that two
  * recordings share for `span + reach - 1` samples shares at least one mark. A mark is 48 bits made from thirty
- * samples of some seven bits each: most of what they held is gone, and no sample can be had from it. These
- * numbers are part of the form: other ones would make marks that cannot be compared with those of earlier events.
+ * samples of some seven bits each, or from forty-five of which it knows no more than whether they rise or fall:
+ * no sample can be had from it. These numbers are part of the form: other ones would make marks that cannot be
+ * compared with those of earlier events.
  */
 
-/** Samples in a marked stretch. */
-export const span = 30;
-/** Starting places of which one is chosen. */
-const reach = 60;
-/**
- * Least share of a stretch's samples at which the channel bends, and least number of different changes.
- * Cadence moves by a turn or two, so that two riders' may agree for long where it is smooth.
- */
-const telling = { p: { share: 0.4, changes: 4 }, c: { share: 0.6, changes: 5 } } as const;
-type Telling = (typeof telling)['p' | 'c'];
+/** What is marked: power, cadence, and the rises and falls of power, which stay where somebody multiplied it. */
+export const markedChannels = ['p', 'c', 'r'] as const;
+type MarkedChannel = (typeof markedChannels)[number];
+
+interface Kind {
+  /** Samples in a marked stretch. */
+  readonly span: number;
+  /** Starting places of which one is chosen. */
+  readonly reach: number;
+  /** Least share of a stretch's samples at which the channel bends. */
+  readonly bends: number;
+  /** Least number of different changes. */
+  readonly changes: number;
+}
+
+/** Cadence moves by a turn or two, so that two riders' may agree for long where it is smooth. */
+export const kinds: Readonly<Record<MarkedChannel, Kind>> = {
+  p: { span: 30, reach: 60, bends: 0.4, changes: 4 },
+  c: { span: 30, reach: 60, bends: 0.6, changes: 5 },
+  r: { span: 45, reach: 40, bends: 0.4, changes: 3 },
+};
 const hexDigits = 12;
 /** Digits of a place at most, to the base of 36: no recording has more samples. */
 const placeDigits = 6;
 
 export interface Mark {
-  readonly channel: 'p' | 'c';
+  readonly channel: MarkedChannel;
   /** Sample of the file at which the marked stretch begins. */
   readonly at: number;
   readonly digest: string;
 }
 
-/** The marks of a recording's power, and of its cadence, which stays where somebody rescaled power. */
+/** The marks of a recording's power, of its cadence, which stays where somebody rescaled power, and of how power moves. */
 export function marksOf({ channels }: Pick<Recording, 'channels'>): string {
-  const marks = [...marksIn('p', channels.power), ...marksIn('c', channels.cadence)];
+  const { power, cadence } = channels;
+  const marks = [
+    ...marksIn('p', power),
+    ...marksIn('c', cadence),
+    ...marksIn('r', power === undefined ? undefined : directions(power)),
+  ];
   return marks.map(({ channel, at, digest }) => `${channel}${at.toString(36)}.${digest}`).join(' ');
 }
 
@@ -53,11 +70,14 @@ export function readMarks(text: string, tell: MarkTold): void {
   }
 }
 
+const isMarked = (letter: string | undefined): letter is MarkedChannel =>
+  (markedChannels as readonly unknown[]).includes(letter);
+
 function readMark(text: string, from: number, end: number, tell: MarkTold): void {
   const channel = text[from];
   const dot = end - hexDigits - 1;
   const digits = dot - from - 1;
-  if ((channel !== 'p' && channel !== 'c') || digits < 1 || digits > placeDigits || text[dot] !== '.') return;
+  if (!isMarked(channel) || digits < 1 || digits > placeDigits || text[dot] !== '.') return;
   const at = wholeNumber(text, from + 1, dot, 36);
   const digest = wholeNumber(text, dot + 1, end, 16);
   if (!Number.isNaN(at + digest)) tell(channel, at, digest);
@@ -74,15 +94,22 @@ function wholeNumber(text: string, from: number, to: number, base: number): numb
   return sum;
 }
 
-function marksIn(channel: Mark['channel'], values: Float64Array | undefined): Mark[] {
-  if (values === undefined || values.length < span) return [];
-  return choose(values, telling[channel]).map((at) => ({ channel, at, digest: digestOf(values, at) }));
+/** Whether each sample lies above the one before (1), below (-1) or at it (0). */
+function directions(values: Float64Array): Float64Array {
+  return values.map((value, i) => Math.sign(value - (values[i - 1] ?? Number.NaN)));
+}
+
+function marksIn(channel: MarkedChannel, values: Float64Array | undefined): Mark[] {
+  const kind = kinds[channel];
+  if (values === undefined || values.length < kind.span) return [];
+  return choose(values, kind).map((at) => ({ channel, at, digest: digestOf(values, at, kind.span) }));
 }
 
 /** In every run of `reach` starting places the one of least hash; of equal ones the last. */
-function choose(values: Float64Array, least: Telling): number[] {
+function choose(values: Float64Array, kind: Kind): number[] {
+  const { span, reach } = kind;
   const hashes = rollingHashes(values, span);
-  const bends = tellingPlaces(values, least);
+  const bends = tellingPlaces(values, kind);
   const usable = (at: number) => !Number.isNaN(hashes[at]!) && bends[at] === 1;
   const chosen: number[] = [];
   let low = -1;
@@ -100,7 +127,7 @@ function choose(values: Float64Array, least: Telling): number[] {
 }
 
 /** Where a stretch holds enough of a rider to be told from any other: 1, elsewhere 0. */
-function tellingPlaces(values: Float64Array, least: Telling): Uint8Array {
+function tellingPlaces(values: Float64Array, { span, bends: least, changes }: Kind): Uint8Array {
   const places = new Uint8Array(Math.max(0, values.length - span + 1));
   // bends[i]: how many samples up to the i-th change otherwise than the one before did.
   const bends = new Int32Array(values.length + 1);
@@ -109,14 +136,14 @@ function tellingPlaces(values: Float64Array, least: Telling): Uint8Array {
     bends[i + 1] = bends[i]! + (bent ? 1 : 0);
   }
   for (let at = 0; at < places.length; at++) {
-    const enough = bends[at + span]! - bends[at + 2]! >= least.share * span;
-    if (enough && differs(values, at, least.changes)) places[at] = 1;
+    const enough = bends[at + span]! - bends[at + 2]! >= least * span;
+    if (enough && differs(values, at, span, changes)) places[at] = 1;
   }
   return places;
 }
 
 /** Whether a stretch holds so many different changes. */
-function differs(values: Float64Array, at: number, changes: number): boolean {
+function differs(values: Float64Array, at: number, span: number, changes: number): boolean {
   const seen: number[] = [];
   for (let i = at + 1; i < at + span; i++) {
     const change = values[i]! - values[i - 1]!;
@@ -131,7 +158,7 @@ function differs(values: Float64Array, at: number, changes: number): boolean {
  * Two lanes of multiplying and shifting, each finished as in MurmurHash3 (Appleby 2011, public domain), in
  * hexadecimal. A whole checksum of every stretch would cost more than the rest of an audit's bookkeeping.
  */
-function digestOf(values: Float64Array, at: number): string {
+function digestOf(values: Float64Array, at: number, span: number): string {
   let a = 0x9e3779b9;
   let b = 0x85ebca6b;
   for (let i = at; i < at + span; i++) {

@@ -1,5 +1,5 @@
-import type { EventMarks, EventRow } from '../types.ts';
-import { type Mark, readMarks, span } from './fingerprint.ts';
+import type { EventMarks, EventRow, SharedContent } from '../types.ts';
+import { kinds, type Mark, markedChannels, readMarks } from './fingerprint.ts';
 
 /** Marks that must agree at one distance before two recordings are said to share content: few may be chance. */
 const leastMarks = 3;
@@ -13,11 +13,12 @@ export interface Holder {
   readonly role: string;
 }
 
-export interface Shared {
+export interface Shared extends Pick<SharedContent, 'seconds' | 'alike'> {
   readonly a: Holder;
   readonly b: Holder;
-  readonly seconds: number;
 }
+
+const channelNames = { p: 'power', c: 'cadence', r: 'rises and falls' } as const;
 
 /**
  * Pairs of recordings of two riders, or of this event and an earlier one, that share content, each with the
@@ -69,8 +70,8 @@ function* groupsOf(texts: readonly string[]): Generator<readonly Spot[]> {
   for (const [holder, text] of texts.entries()) {
     readMarks(text, (channel, at, digest) => {
       const index = count++;
-      // A digest has 48 bits: with one for the channel it is still a whole number.
-      const key = digest * 2 + (channel === 'c' ? 1 : 0);
+      // A digest has 48 bits: with two for the channel it is still a whole number.
+      const key = digest * 4 + markedChannels.indexOf(channel);
       keys[index] = key;
       holders[index] = holder;
       places[index] = at;
@@ -88,35 +89,48 @@ function* groupsOf(texts: readonly string[]): Generator<readonly Spot[]> {
     if (members[first]! < 2 || members[first]! > mostHolders) continue;
     const group: Spot[] = [];
     for (let i = first; i >= 0; i = next[i]!) {
-      group.push({ holder: holders[i]!, at: places[i]!, channel: keys[i]! % 2 === 1 ? 'c' : 'p' });
+      group.push({ holder: holders[i]!, at: places[i]!, channel: markedChannels[keys[i]! % 4]! });
     }
     yield group;
   }
 }
 
+/** Places in the first of two recordings, by the distance to those in the second. */
+type Distances = Map<number, number[]>;
+
 function pairsOf(holders: readonly Holder[], groups: Iterable<readonly Spot[]>): Shared[] {
-  // Pair → channel and distance → places in the first.
-  const pairs = new Map<string, Map<string, number[]>>();
+  const pairs = new Map<string, Map<Mark['channel'], Distances>>();
   for (const group of groups) {
     for (const [i, first] of group.entries()) {
       for (const second of group.slice(i + 1)) {
         if (!comparable(holders[first.holder]!, holders[second.holder]!)) continue;
-        const pair = `${first.holder} ${second.holder}`;
-        const distances = pairs.get(pair) ?? new Map<string, number[]>();
-        const distance = first.channel + (second.at - first.at);
-        distances.set(distance, [...(distances.get(distance) ?? []), first.at]);
-        pairs.set(pair, distances);
+        const channels = got(pairs, `${first.holder} ${second.holder}`, () => new Map());
+        const distances = got(channels, first.channel, (): Distances => new Map());
+        got(distances, second.at - first.at, (): number[] => []).push(first.at);
       }
     }
   }
-  const found = [...pairs].flatMap(([pair, distances]) => {
+  const found = [...pairs].flatMap(([pair, channels]) => {
     const [a, b] = pair.split(' ').map(Number) as [number, number];
-    const seconds = Math.max(...[...distances.values()].map(covered));
-    return seconds === 0 ? [] : [{ a, b, seconds }];
+    const agreeing = markedChannels.flatMap((channel) => {
+      const places = [...(channels.get(channel)?.values() ?? [])];
+      const seconds = Math.max(0, ...places.map((one) => covered(one, kinds[channel].span)));
+      return seconds === 0 ? [] : [{ channel, seconds }];
+    });
+    if (agreeing.length === 0) return [];
+    const longest = Math.max(...agreeing.map(({ seconds }) => seconds));
+    const alike = agreeing.filter(({ seconds }) => seconds >= longest / 3);
+    return [{ a, b, seconds: longest, alike: alike.map(({ channel }) => channelNames[channel]) }];
   });
   return found
     .sort((x, y) => x.a - y.a || x.b - y.b)
-    .map(({ a, b, seconds }) => ({ a: holders[a]!, b: holders[b]!, seconds }));
+    .map((one) => ({ ...one, a: holders[one.a]!, b: holders[one.b]! }));
+}
+
+function got<K, V>(map: Map<K, V>, key: K, fresh: () => V): V {
+  const known = map.get(key) ?? fresh();
+  map.set(key, known);
+  return known;
 }
 
 /** Earlier events were compared with one another in their time; a rider's own recordings are audited together. */
@@ -126,7 +140,7 @@ function comparable(a: Holder, b: Holder): boolean {
 }
 
 /** Samples under marks that begin at these places. */
-function covered(places: readonly number[]): number {
+function covered(places: readonly number[], span: number): number {
   if (places.length < leastMarks) return 0;
   let sum = 0;
   let reached = -1;

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { marksOf, readMarks } from '../../src/event/fingerprint.ts';
 import { sharedContent } from '../../src/event/shared.ts';
+import { sharedSaid } from '../../src/report/event/words.ts';
+import { plain } from '../../src/report/words/sentence.ts';
 import type { EventRow } from '../../src/types.ts';
 import { drawSubmission } from '../make/index.ts';
 
@@ -37,9 +39,28 @@ describe('marks of content', () => {
     expect(sharedContent([await row('1', a), await row('2', b)], [])).toEqual([]);
   });
 
-  it('are found in cadence where somebody rescaled power', async () => {
+  it('are found in cadence where somebody rescaled power, and in how power rises and falls', async () => {
     const power = a.power!.map((watts) => Math.round(watts * 1.05));
-    expect(sharedContent([await row('1', a), await row('2', withPower(a, power))], [])).toHaveLength(1);
+    const [shared] = sharedContent([await row('1', a), await row('2', withPower(a, power))], []);
+    expect(shared).toMatchObject({ alike: ['cadence', 'rises and falls'] });
+    // Two and a half minutes put into another's ride, where nothing but power was recorded.
+    const put = b.power!.slice();
+    put.set(power.subarray(900, 1050), 400);
+    const [part] = sharedContent([await row('1', a), await row('2', { power: put })], []);
+    expect(part).toMatchObject({ alike: ['rises and falls'] });
+    expect(part!.seconds).toBeGreaterThanOrEqual(45);
+    expect(part!.seconds).toBeLessThanOrEqual(150);
+    expect(
+      plain(sharedSaid({ rule: '', level: 'query', ...part!, a: { number: '1', role: 'primary' } })),
+    ).toMatch(
+      /^Riders 1 \(primary\) and 2 \(primary\): at least .* are the same, power in every rise and fall, as it is where one was multiplied, in both recordings\.$/,
+    );
+  });
+
+  it('are not shared by two meters on one ride, whose power is more alike than that of any two riders', async () => {
+    const { primary, seconds } = drawSubmission('two meters', { kind: 'bunch race', minutes: 40 });
+    const rows = [await row('1', primary.channels), await row('2', { power: seconds[0]!.channels.power! })];
+    expect(sharedContent(rows, [])).toEqual([]);
   });
 
   it('are compared with those kept of an earlier event, and those not with one another', async () => {
@@ -58,7 +79,7 @@ describe('marks of content', () => {
 
   it('reveal nothing: digests and places, no sample', async () => {
     const text = await marksOf({ channels: a });
-    expect(text).toMatch(/^([pc][0-9a-z]+\.[0-9a-f]{12}( |$))+$/);
+    expect(text).toMatch(/^([pcr][0-9a-z]+\.[0-9a-f]{12}( |$))+$/);
     expect(parsed(text).length).toBeGreaterThan(50);
     // A target held for minutes tells nobody from anybody: it leaves no mark.
     expect(await marksOf({ channels: { power: new Float64Array(3600).fill(200) } })).toBe('');

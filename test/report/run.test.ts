@@ -187,6 +187,7 @@ describe('marks on files', () => {
         rule: 'duplicate-submission',
         level: 'refer' as const,
         seconds: 900,
+        alike: ['power' as const],
         a: { number: '1', role: 'primary' },
         b: { event: null, number: '2', role: 'primary' },
       },
