@@ -25,6 +25,10 @@ export const decimals: Readonly<Record<Unit, number>> = {
 /** A speed of 1 m/s in km/h. */
 export const kmh = 3.6;
 
+/** Seconds of a day without a leap second, and of a quarter of an hour: time zones differ in whole quarters. */
+export const day = 86_400;
+export const quarterHour = 900;
+
 /** Rounds half away from zero to the unit's decimals; never returns -0. */
 export function roundTo(value: number, unit: Unit): number {
   const scale = 10 ** decimals[unit];

@@ -2,11 +2,12 @@ import { execFile } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
+import { MiB } from '../sizes.ts';
 
 /** ms after which git is given up: it only looks at what is there. */
 const patience = 60_000;
 /** Bytes that git may answer with: a list of some hundred thousand names. */
-const mostBytes = 64 * 1024 * 1024;
+const mostBytes = 64 * MiB;
 
 /** Environment that git needs; what the job holds besides is none of its business. */
 const passedOn = ['PATH', 'HOME', 'USERPROFILE', 'SystemRoot', 'TEMP', 'TMP', 'TMPDIR'];

@@ -15,11 +15,12 @@ import { checksum, checksumSafely, limits, readFileSafely, writeWhole } from '..
 import { parseJson } from '../json.ts';
 import { Problem } from '../problem.ts';
 import { renderOverview, renderSummaryCsv, renderSummaryMarkdown } from '../report/event/index.ts';
+import { MiB } from '../sizes.ts';
 import type { Decision, EventRecord } from '../types.ts';
 import type { Io } from './io.ts';
 
 /** Bytes of the record of an event of ten thousand. */
-const recordBytes = 512 * 1024 * 1024;
+const recordBytes = 512 * MiB;
 
 /** The record in a folder that `event` or `merge` wrote. */
 export async function recordIn(io: Io, folder: string): Promise<EventRecord> {

@@ -6,6 +6,7 @@ import { checksum, limits, writeWhole } from '../files/index.ts';
 import { canonical } from '../json.ts';
 import { Problem, type ProblemParts, sentence } from '../problem.ts';
 import { renderHtml, renderJson, renderLetter } from '../report/index.ts';
+import { MiB } from '../sizes.ts';
 import { tool } from '../tool.ts';
 import type { Entry, EventRow, NamedBytes, Report, RuleSet, UnreadableFile } from '../types.ts';
 import { EventFiles } from './event-disk.ts';
@@ -34,7 +35,7 @@ export type TaskResult =
   /** Nothing can be written: no fault of this submission, and no use in going on. */
   | { readonly stop: ProblemParts };
 
-const rowBytes = 8 * 1024 * 1024;
+const rowBytes = 8 * MiB;
 
 interface Kept {
   readonly key: string;

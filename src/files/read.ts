@@ -11,6 +11,7 @@ import {
 } from 'node:fs';
 import path from 'node:path';
 import { Problem } from '../problem.ts';
+import { KiB } from '../sizes.ts';
 import type { NamedBytes } from '../types.ts';
 import { similarName } from './similar.ts';
 import { whyNot } from './trouble.ts';
@@ -60,7 +61,7 @@ export function checksumSafely(file: string, options: ReadOptions): Promise<stri
 }
 
 /** What is read at once of a file of which nothing is kept. */
-const piece = new Uint8Array(256 * 1024);
+const piece = new Uint8Array(256 * KiB);
 
 /**
  * Every step asks the system without waiting in between: an event has thousands of small files, and a promise for
@@ -127,7 +128,7 @@ function readAtMost(descriptor: number, size: number, most: number, file: string
 }
 
 function tooLarge(file: string, most: number): Problem {
-  return refused(file, `it is larger than ${Math.round(most / 1024).toLocaleString('en')} kB`);
+  return refused(file, `it is larger than ${Math.round(most / KiB).toLocaleString('en')} kB`);
 }
 
 function refused(file: string, what: string, hint?: string): Problem {

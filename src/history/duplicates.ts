@@ -1,3 +1,4 @@
+import { longestRide } from '../sizes.ts';
 import type { PastRide } from '../types.ts';
 import { settings } from './settings.ts';
 
@@ -10,10 +11,10 @@ export function withoutDuplicates(rides: readonly PastRide[]): { kept: PastRide[
   const kept: PastRide[] = [];
   const dropped: PastRide[] = [];
   const byTime = [...rides].sort(inOrder);
-  // A ride may last two days at most, so only the few that began shortly before can overlap.
+  // Only the few that began shortly before can overlap.
   for (const ride of byTime) {
     let earlier = kept.length - 1;
-    while (earlier >= 0 && kept[earlier]!.from >= ride.from - 2 * 86_400) {
+    while (earlier >= 0 && kept[earlier]!.from >= ride.from - longestRide) {
       if (sameRide(kept[earlier]!, ride)) break;
       earlier--;
     }

@@ -1,4 +1,5 @@
 import { Problem } from '../problem.ts';
+import { sizes } from '../sizes.ts';
 import type { Device, Flaw, LeftOut, LeftOutFile, PastRide, Place, Profile } from '../types.ts';
 import { settings } from './settings.ts';
 
@@ -9,7 +10,7 @@ import { settings } from './settings.ts';
  * @throws Problem `profile-wrong` that names the field
  */
 export function parseProfile(text: string): Profile {
-  if (text.length > settings.mostBytes) wrong('the profile is too large', '');
+  if (text.length > sizes.profile) wrong('the profile is too large', '');
   const top = record(parsed(text), '', ['profileVersion', 'durations', 'rides', 'leftOut']);
   if (top.profileVersion !== 1) {
     throw new Problem({

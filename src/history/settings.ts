@@ -38,6 +38,4 @@ export const settings = {
   duplicateAgreement: 0.005,
   /** No profile file holds more rides than this: 30 years of daily riding. */
   mostRides: 12_000,
-  /** A profile file larger than this (bytes) is refused unread. */
-  mostBytes: 32 * 1024 * 1024,
 } as const;

@@ -1,3 +1,4 @@
+import { longestRide } from '../sizes.ts';
 import { settings } from './settings.ts';
 
 /** Which records to use, in order of time, and the second that each belongs to. */
@@ -50,7 +51,7 @@ function largestBody(time: Float64Array, records: Int32Array): readonly [number,
     const breaks =
       i === records.length ||
       time[records[i]!]! - time[records[i - 1]!]! > settings.farSeconds ||
-      time[records[i]!]! - time[records[from]!]! >= settings.longestSeconds;
+      time[records[i]!]! - time[records[from]!]! >= longestRide;
     if (!breaks) continue;
     if (i - from > best[1] - best[0]) best = [from, i];
     from = i;

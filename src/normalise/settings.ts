@@ -5,8 +5,6 @@ export const settings = {
    * largest body of records is kept. Longer than any café stop, shorter than a night.
    */
   farSeconds: 6 * 3600,
-  /** No grid longer than this (s): two days. A clock that jumps to 2085 must not allocate a century. */
-  longestSeconds: 48 * 3600,
   /** A recorder whose records lie 2 to this many seconds apart writes irregularly ("smart recording"). */
   bridgeSeconds: 15,
   /** Share of such steps from which the recorder counts as irregular; below it, they are dropouts. */

@@ -1,15 +1,12 @@
-const KiB = 1024;
-const MiB = 1024 * KiB;
+import { MiB, sizes } from '../sizes.ts';
 
 /**
  * How much of a stranger's file reading agrees to take in. Each limit lies well above the largest honest
  * file and well below what would exhaust a small machine.
  */
 export const limits = {
-  /** Bytes of one file, packed or not: a whole day at one record a second is about 5 MB as FIT, 40 MB as TCX. */
-  fileBytes: 64 * MiB,
-  /** Bytes of a ZIP that holds a rider's past rides: a few thousand of them. */
-  archiveBytes: 512 * MiB,
+  fileBytes: sizes.recording,
+  archiveBytes: sizes.archive,
   /** Bytes that all members of such a ZIP may unpack to, one after another. */
   archiveUnpackedBytes: 4096 * MiB,
   /** Members of a ZIP, recordings or not. */

@@ -1,3 +1,4 @@
+import { KiB } from '../sizes.ts';
 import type { Recording } from '../types.ts';
 import { findHeadings, firstColumns } from './csv/headings.ts';
 import { textHead } from './text.ts';
@@ -7,7 +8,7 @@ export type Content = Recording['format'] | 'gzip' | 'zip' | Unreadable;
 export type Unreadable = 'table' | 'web page' | 'other text' | 'nothing' | 'other bytes';
 
 /** Bytes looked at to find the root element or the headings. */
-const head = 64 * 1024;
+const head = 64 * KiB;
 const prolog = /^(?:\s|<\?[^>]*>|<!--[\s\S]*?-->|<![^>]*>)*/;
 const rootName = /^<(?:[\w.-]+:)?([\w.-]+)/;
 
