@@ -13,21 +13,6 @@ export function evenBelief(first: number, last: number, step: number): Belief {
   return { first, step, weights: new Float64Array(size).fill(1 / size) };
 }
 
-/** Believes a normal distribution, cut off at the ends of the grid. */
-export function normalBelief(
-  mean: number,
-  spread: number,
-  first: number,
-  last: number,
-  step: number,
-): Belief {
-  const { weights } = evenBelief(first, last, step);
-  for (let i = 0; i < weights.length; i++)
-    weights[i] = Math.exp(-0.5 * ((first + i * step - mean) / spread) ** 2);
-  normaliseWeights(weights);
-  return { first, step, weights };
-}
-
 /** Scales the weights to sum to 1; returns the sum they had. */
 export function normaliseWeights(weights: Float64Array): number {
   let sum = 0;

@@ -59,19 +59,3 @@ function prefixSums(power: Float64Array, first: number, seconds: number) {
   }
   return { sums, valid };
 }
-
-/**
- * Whole durations spaced evenly on a log scale, from 1 s to `longest` inclusive, without repeats.
- *
- * @param perDecade how many to a tenfold
- */
-export function logSpacedDurations(longest: number, perDecade: number): number[] {
-  const durations: number[] = [];
-  for (let k = 0; ; k++) {
-    const duration = Math.round(10 ** (k / perDecade));
-    if (duration >= longest) break;
-    if (duration !== durations.at(-1)) durations.push(duration);
-  }
-  if (longest >= 1) durations.push(Math.floor(longest));
-  return durations;
-}

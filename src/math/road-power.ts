@@ -1,9 +1,8 @@
-/** What a rider and bicycle have to overcome. */
-export interface Road {
-  /** Rider and bicycle, kg. */
-  readonly massKg: number;
+/** What a bicycle has to overcome beside its weight. */
+interface Road {
   /** Drag area, m². */
   readonly dragArea: number;
+  /** Coefficient of rolling resistance. */
   readonly rolling: number;
   /** Air, kg/m³. */
   readonly density: number;
@@ -16,42 +15,21 @@ const wheelMass = 0.14 / 0.311 ** 2;
 /** Efficiency of the chain (Martin et al. 1998). */
 export const chainEfficiency = 0.976;
 
-/**
- * Power at the wheel (W) without gravity, rolling and change of speed of the mass: drag and bearings, by the
- * model of Martin et al. 1998, J Appl Biomech 14:276-291.
- *
- * @param speed m/s over ground
- * @param air m/s against the air
- */
-export function dragPower(
-  { dragArea, density }: Omit<Road, 'massKg' | 'rolling'>,
-  speed: number,
-  air = speed,
-): number {
-  return 0.5 * density * (dragArea + wheelDragArea) * air * air * speed + (speed * (91 + 8.7 * speed)) / 1000;
-}
-
-/** Power at the cranks (W) that holds a speed on a grade (rise over run) by the same model. */
-export function roadPower(road: Road, speed: number, grade: number, air = speed): number {
-  const along = Math.cos(Math.atan(grade));
-  const weight = road.massKg * gravity * speed * along * (road.rolling + grade);
-  return (dragPower(road, speed, air) + weight) / chainEfficiency;
+/** Power at the wheel (W) at a speed (m/s) in still air without gravity, rolling and change of speed: drag and bearings. */
+function dragPower({ dragArea, density }: Road, speed: number): number {
+  return 0.5 * density * (dragArea + wheelDragArea) * speed ** 3 + (speed * (91 + 8.7 * speed)) / 1000;
 }
 
 /**
- * Mass of rider and bicycle (kg) that this power at the wheel moves: the same model solved for mass.
+ * Mass of rider and bicycle (kg) that this power at the wheel moves in still air: the model of Martin et al. 1998,
+ * J Appl Biomech 14:276-291, solved for mass.
  *
  * @param watts mean power at the wheel
  * @param speed mean speed, m/s
+ * @param grade rise over run
  * @param gained change of half the squared speed for each second, m²/s³
  */
-export function movedMass(
-  road: Omit<Road, 'massKg'>,
-  watts: number,
-  speed: number,
-  grade: number,
-  gained: number,
-): number {
+export function movedMass(road: Road, watts: number, speed: number, grade: number, gained: number): number {
   const along = Math.cos(Math.atan(grade));
   const perKg = gravity * speed * along * (road.rolling + grade) + gained;
   return (watts - dragPower(road, speed) - wheelMass * gained) / perKg;

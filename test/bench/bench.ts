@@ -9,7 +9,8 @@ import process from 'node:process';
 import FitParser from 'fit-file-parser';
 import { audit, type Stage } from '../../src/audit.ts';
 import { marksOf } from '../../src/event/fingerprint.ts';
-import { logSpacedDurations, meanMaximal } from '../../src/math/mean-maximal.ts';
+import { settings } from '../../src/history/settings.ts';
+import { meanMaximal } from '../../src/math/mean-maximal.ts';
 import { copiedSeconds } from '../../src/measure/copied-seconds.ts';
 import { sharedSeconds } from '../../src/measure/shared-seconds.ts';
 import { normalise } from '../../src/normalise/index.ts';
@@ -86,10 +87,10 @@ async function history(): Promise<void> {
   );
 }
 
-/** Best mean powers at every log-spaced duration, beside one pass over the samples. */
+/** Best mean powers at every duration of a profile, beside one pass over the samples. */
 async function meanMaximalPower(): Promise<void> {
   const power = Float64Array.from({ length: 8 * 3600 }, (_, i) => 200 + ((i * 7919) % 101));
-  const durations = logSpacedDurations(power.length, 10);
+  const { durations } = settings;
   const { time: pass } = await timed(() => String(meanMaximal(power, [1]).watts[0]));
   const { time: all } = await timed(() => String(meanMaximal(power, durations).watts[0]));
   heading('Mean-maximal power of 8 h');

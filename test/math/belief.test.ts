@@ -1,14 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { abilityFrom } from '../../src/math/ability.ts';
 import type { Belief } from '../../src/math/belief.ts';
-import {
-  beliefQuantile,
-  blurred,
-  chanceAbove,
-  evenBelief,
-  normalBelief,
-  valueExceeded,
-} from '../../src/math/belief.ts';
+import { beliefQuantile, blurred, chanceAbove, evenBelief, valueExceeded } from '../../src/math/belief.ts';
+
+/** Believes a normal distribution, cut off at the ends of the grid. */
+function normalBelief(centre: number, sd: number, first: number, last: number, step: number): Belief {
+  const { weights } = evenBelief(first, last, step);
+  const densities = weights.map((_, i) => Math.exp(-0.5 * ((first + i * step - centre) / sd) ** 2));
+  const sum = densities.reduce((a, b) => a + b, 0);
+  return { first, step, weights: densities.map((density) => density / sum) };
+}
 
 const mean = ({ first, step, weights }: Belief) =>
   weights.reduce((sum, w, i) => sum + w * (first + i * step), 0);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { logSpacedDurations, meanMaximal } from '../../src/math/mean-maximal.ts';
+import { settings } from '../../src/history/settings.ts';
+import { meanMaximal } from '../../src/math/mean-maximal.ts';
 
 /** The definition, spelled out: every window summed afresh. */
 function plainly(power: readonly number[], duration: number): number {
@@ -73,34 +74,15 @@ describe('meanMaximal', () => {
     expect([...from]).toEqual([2, 2]);
   });
 
-  it('takes an eight-hour ride at every log-spaced duration within a few milliseconds', () => {
+  it('takes an eight-hour ride at every duration of a profile within a few milliseconds', () => {
     const power = Float64Array.from({ length: 8 * 3600 }, (_, i) => 200 + ((i * 7919) % 101));
-    const durations = logSpacedDurations(power.length, 10);
-    meanMaximal(power, durations);
+    meanMaximal(power, settings.durations);
     const times = Array.from({ length: 9 }, () => {
       const start = performance.now();
-      meanMaximal(power, durations);
+      meanMaximal(power, settings.durations);
       return performance.now() - start;
     });
     // Median on an idle machine: about 2 ms. Wide margin, since test machines are shared.
     expect(times.sort((a, b) => a - b)[4]).toBeLessThan(25);
-  });
-});
-
-describe('logSpacedDurations', () => {
-  it('runs from one second to the longest, rising, whole', () => {
-    fc.assert(
-      fc.property(
-        fc.integer({ min: 1, max: 40_000 }),
-        fc.integer({ min: 3, max: 30 }),
-        (longest, perDecade) => {
-          const durations = logSpacedDurations(longest, perDecade);
-          expect(durations[0]).toBe(1);
-          expect(durations.at(-1)).toBe(longest);
-          for (let i = 1; i < durations.length; i++) expect(durations[i]!).toBeGreaterThan(durations[i - 1]!);
-          expect(durations.every(Number.isInteger)).toBe(true);
-        },
-      ),
-    );
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { roadPower } from '../../src/math/road-power.ts';
 import { massShortfall } from '../../src/measure/mass-shortfall.ts';
+import { steadyPower } from '../make/road.ts';
 import { measuredOf, outcomeOf } from './measure-of.ts';
 import { alone, recordingOf, seriesOf, uniform } from './series.ts';
 
@@ -8,7 +8,7 @@ const id = 'implied-mass';
 /** Ten minutes up a climb of changing grade on a simulated course: rider of 70 kg on 8 kg. */
 function climbing(massKg: number | undefined, indoors = true, noise = 0) {
   const random = uniform(3);
-  const road = { massKg: 78, dragArea: 0.22, rolling: 0.004, density: 1.19883 };
+  const load = { mass: 78, cdA: 0.22, crr: 0.004, density: 1.19883 };
   let height = 100;
   const altitude: number[] = [];
   const speed: number[] = [];
@@ -18,7 +18,7 @@ function climbing(massKg: number | undefined, indoors = true, noise = 0) {
     const v = 20 / (4 + 60 * grade) + noise * (random() - 0.5);
     altitude.push(height);
     speed.push(v);
-    power.push(roadPower(road, 20 / (4 + 60 * grade), grade));
+    power.push(steadyPower(load, 20 / (4 + 60 * grade), grade));
     height += v * grade;
   }
   const columns = { power, speed, altitude };
