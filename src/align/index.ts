@@ -9,6 +9,7 @@ import type {
   Stretch,
   Subject,
 } from '../types.ts';
+import { quarterHour } from '../units.ts';
 import { byChannel, correlationAt, detrend } from './by-channel.ts';
 import { type Choice, choose } from './choose.ts';
 import { lags as correlateLags, gainWithin, peaks } from './lags.ts';
@@ -221,9 +222,9 @@ function channelAgreement(
 }
 
 function zoneSlip(offset: number): number {
-  const quarters = Math.round(offset / settings.zoneSeconds);
+  const quarters = Math.round(offset / quarterHour);
   if (quarters === 0) return 0;
-  const nearest = quarters * settings.zoneSeconds;
+  const nearest = quarters * quarterHour;
   return Math.abs(offset - nearest) <= settings.zoneSlackSeconds ? nearest : 0;
 }
 

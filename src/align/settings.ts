@@ -20,8 +20,7 @@ export const settings = {
   sameHeart: 0.85,
   /** Header times this close (s) to a lag may choose it among equals. */
   clockSeconds: 12,
-  /** Offsets near a multiple of this (s) look like a time-zone slip. */
-  zoneSeconds: 900,
+  /** Offsets so near (s) to whole quarters of an hour look like a time-zone slip. */
   zoneSlackSeconds: 120,
   /** Window (s) in which a clock of its own can be told: about half a minute of detail. */
   segmentWindow: 30,

@@ -1,4 +1,5 @@
 import { medianSorted, quantileSorted } from 'simple-statistics';
+import { robustSpread } from '../math/robust-spread.ts';
 import type { EventRow, FieldEffect, FieldRange, RepeatedDifference, SharedDevice } from '../types.ts';
 import { roundTo } from '../units.ts';
 import { byNumber } from './entries.ts';
@@ -11,8 +12,6 @@ const effect = { riders: 5, share: 0.25 } as const;
 const leastEvents = 3;
 /** Riders on one serial number from whom on it is the recorder's habit, not one device in many hands. */
 const mostHands = 4;
-/** Scales the median absolute deviation of a normal sample to its standard deviation. */
-const toSpread = 1.4826;
 
 const audited = (rows: readonly EventRow[]) => rows.filter(({ state }) => state === 'audited');
 
@@ -45,12 +44,11 @@ export function fieldRanges(rows: readonly EventRow[]): FieldRange[] {
 function rangeOf(values: readonly number[], unit: FieldRange['unit']) {
   const sorted = [...values].sort((a, b) => a - b);
   const median = medianSorted(sorted);
-  const off = sorted.map((value) => Math.abs(value - median)).sort((a, b) => a - b);
   return {
     median: roundTo(median, unit),
     low: roundTo(quantileSorted(sorted, 0.05), unit),
     high: roundTo(quantileSorted(sorted, 0.95), unit),
-    spread: roundTo(toSpread * medianSorted(off), unit),
+    spread: roundTo(robustSpread(sorted.map((value) => value - median)), unit),
   };
 }
 

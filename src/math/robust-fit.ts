@@ -14,8 +14,8 @@ export interface RobustFit {
   /** How far each regressor can be told from the others: 1 wholly, above 5 hardly (variance inflation). */
   readonly inflation: Float64Array;
   readonly effectiveCount: number;
-  /** What a row adds to a coefficient for each unit of its value, row by row: 0 is the intercept. */
-  readonly influence: (coefficient: number) => Float64Array;
+  /** What each row adds to each coefficient for a unit of its value; the first is the intercept. */
+  readonly influence: readonly Float64Array[];
 }
 
 /** Tukey's constant for 95 % efficiency at the normal distribution (Beaton & Tukey 1974). */
@@ -92,8 +92,9 @@ function describe(
       (column, k) => fit.inverse[k + 1]![k + 1]! * squaresAround(column, weights),
     ),
     effectiveCount,
-    influence: (k) =>
-      weights.map((w, i) => w * design.reduce((sum, column, j) => sum + fit.inverse[k]![j]! * column[i]!, 0)),
+    influence: fit.inverse.map((row) =>
+      weights.map((w, i) => w * design.reduce((sum, column, j) => sum + row[j]! * column[i]!, 0)),
+    ),
   };
 }
 

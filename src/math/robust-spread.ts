@@ -1,7 +1,7 @@
 import { quickselect } from 'simple-statistics';
 
 /** Median absolute deviation of a normal distribution, in standard deviations: the 75 % quantile. */
-const medianDeviation = 0.6745;
+export const medianDeviation = 0.6745;
 
 /**
  * Standard deviation of deviations around zero that a few wild ones cannot move: their median size over that

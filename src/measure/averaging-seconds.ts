@@ -1,6 +1,7 @@
 import { autocovariance } from '../math/autoregression.ts';
 import { fitAveraging, type ScatterRatio } from '../math/averaging.ts';
 import { jackknifeError } from '../math/jackknife.ts';
+import { robustSpread } from '../math/robust-spread.ts';
 import { inSteadyWindow } from '../math/steady-windows.ts';
 import type { AveragingChart, Stretch } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
@@ -187,11 +188,7 @@ function lagOfDip(correlation: Float64Array, dip: number): number | null {
 /** Correlation of the second differences of power, changes clipped, at lags 0 … `longestSeconds`. */
 function bendCorrelation(power: Float64Array, { clip, longestSeconds }: Options): Float64Array {
   const changes = power.map((watts, i) => watts - (power[i - 1] ?? Number.NaN));
-  const sizes = changes
-    .filter((change) => !Number.isNaN(change))
-    .map(Math.abs)
-    .sort();
-  const most = clip * Math.max(1, 1.4826 * (sizes[sizes.length >> 1] ?? 0));
+  const most = clip * Math.max(1, robustSpread(changes));
   const clipped = changes.map((change) => Math.max(-most, Math.min(most, change)));
   const bends = clipped.map((change, i) => change - (clipped[i - 1] ?? Number.NaN));
   const covariance = autocovariance(bends, longestSeconds);

@@ -4,6 +4,7 @@ import { meanMaximal } from '../math/mean-maximal.ts';
 import { normalProbability, normalQuantile } from '../math/normal.ts';
 import { typicalFall } from '../math/power-duration.ts';
 import type { Chart, History, PastRide, Quantity, Subjects } from '../types.ts';
+import { day } from '../units.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
 import { abilityBelief } from './rider/ability-belief.ts';
 import { highest, type Kin, type WindowGroup, windowGroups } from './rider/past-windows.ts';
@@ -132,7 +133,7 @@ export const excessOverHistory = defineMeasure({
 function daysOf(rides: readonly PastRide[]): number {
   const [first, last] = [rides.map(({ from }) => from), rides.map(({ to }) => to)];
   return (
-    1 + Math.floor((last.reduce((a, b) => Math.max(a, b)) - first.reduce((a, b) => Math.min(a, b))) / 86_400)
+    1 + Math.floor((last.reduce((a, b) => Math.max(a, b)) - first.reduce((a, b) => Math.min(a, b))) / day)
   );
 }
 
@@ -147,7 +148,7 @@ const lengthOf = (seconds: number): Quantity =>
 const sameFor = <T>(range: T) => ({ declared: range, field: range });
 
 function recent({ rides }: History, { primary }: Subjects, { oldest }: Options): PastRide[] {
-  return rides.filter((ride) => primary.start - ride.to <= oldest * 86_400);
+  return rides.filter((ride) => primary.start - ride.to <= oldest * day);
 }
 
 function compare(

@@ -173,7 +173,7 @@ function describe(
   const trend = leastSquares([ones(blocks), blocks.at], blocks.followed)?.coefficients[1] ?? 0;
   const errorOf = (slopeError: number, rise: number) =>
     Math.hypot(Math.hypot(slopeError, gainError * trend) * (to - from), rise * gainError) / gain;
-  const wander = usual.slowBeats * Math.sqrt(wanderVariance(fit.influence(1), blocks.at, usual.slowSeconds));
+  const wander = usual.slowBeats * Math.sqrt(wanderVariance(fit.influence[1]!, blocks.at, usual.slowSeconds));
   const half = Math.hypot(
     fit.reach * errorOf(fit.errors[1]!, watts),
     (normalReach * wander * (to - from)) / gain,

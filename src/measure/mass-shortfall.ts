@@ -1,6 +1,8 @@
 import { median } from 'simple-statistics';
 import { declaredFor } from '../declared.ts';
+import { normalReach } from '../math/normal.ts';
 import { airDensity, chainEfficiency, movedMass } from '../math/road-power.ts';
+import { robustSpread } from '../math/robust-spread.ts';
 import { SecondState, type Series, type Stretch } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { subjectOf } from './recording/subject.ts';
@@ -49,13 +51,14 @@ export const massShortfall = defineMeasure({
     if (!(middle > options.bicycleKg) || scatter > options.mostScatter * middle)
       return notApplicable('speed-not-tied');
     const percent = (kg: number) => 100 * (1 - (kg - options.bicycleKg) / massKg);
-    // Standard error of a median of normal values: 1.2533 σ/√n, σ = 1.4826 median deviations.
-    const reach = (1.96 * 1.2533 * 1.4826 * scatter) / Math.sqrt(blocks);
+    // Standard error of a median of normal values: √(π/2) σ/√n.
+    const error = Math.sqrt(Math.PI / 2 / blocks) * robustSpread(masses.map((mass) => mass - middle));
+    const reach = normalReach * error;
     const meter = device === null ? options.fieldSpread : device.tolerancePercent / Math.sqrt(3);
     const lever = middle / massKg;
     const spread = (own: number) => ({
       centre: 0,
-      spread: Math.hypot(own * lever, options.otherSpread, (100 * reach) / 1.96 / massKg),
+      spread: Math.hypot(own * lever, options.otherSpread, (100 * error) / massKg),
     });
     return measured(percent(middle), '%', [percent(middle + reach), percent(middle - reach)], blocks, {
       expected: { declared: spread(meter), field: spread(options.fieldSpread) },

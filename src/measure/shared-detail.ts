@@ -1,5 +1,6 @@
 import { laggedSums } from '../math/lagged.ts';
 import { mean } from '../math/mean.ts';
+import { normalReach } from '../math/normal.ts';
 import { robustSpread } from '../math/robust-spread.ts';
 import type { AlignedSecond, Channel, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
@@ -53,7 +54,7 @@ export const sharedDetail = defineMeasure({
       Math.max(4, (seconds * options.samplesPerDetail) / faster),
     );
     const z = mean(found.map(({ correlation }) => Math.atanh(Math.min(correlation, 0.999999))));
-    const half = (1.96 * Math.hypot(...samples.map((n) => 1 / Math.sqrt(n - 3)))) / found.length;
+    const half = (normalReach * Math.hypot(...samples.map((n) => 1 / Math.sqrt(n - 3)))) / found.length;
     const value = Math.tanh(z);
     const count = Math.round(Math.min(...samples));
     return measured(value, 'r', [Math.tanh(z - half), Math.tanh(z + half)], count, {

@@ -3,14 +3,12 @@ import { deming, type Line } from '../math/deming.ts';
 import { mean } from '../math/mean.ts';
 import { normalReach } from '../math/normal.ts';
 import { robustSpread } from '../math/robust-spread.ts';
+import { crankPower, crankTorque } from '../math/torque.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
 import { blocksOf } from './pair/blocks.ts';
 import { gate } from './pair/gate.ts';
 import { pairSamples } from './pair/samples.ts';
 import { pairWander, varianceByWander } from './pair/wander.ts';
-
-/** N·m times rpm, in W. */
-const wattsPerTorque = (2 * Math.PI) / 60;
 
 /**
  * Constant torque between two meters, N·m, as a zero offset that was not done leaves it: torque of the
@@ -41,7 +39,7 @@ export const torqueOffset = defineMeasure({
     if (quantileSorted(sorted, 0.95) < options.leastRange * quantileSorted(sorted, 0.05)) {
       return notApplicable('narrow-range', { what: 'power' });
     }
-    const torque = (watts: Float64Array) => watts.map((w, i) => w / (blocks.cadence[i]! * wattsPerTorque));
+    const torque = (watts: Float64Array) => watts.map((w, i) => crankTorque(w, blocks.cadence[i]!));
     const own = torque(blocks.own);
     const other = torque(blocks.other);
     const lines = options.errorRatios.map((errorRatio) => deming(other, own, errorRatio));
@@ -59,7 +57,7 @@ export const torqueOffset = defineMeasure({
       stretches: [all.window],
       expected: { declared: honest(options.declaredSpread), field: honest(options.fieldSpread) },
       details: {
-        watts: { value: middle.intercept * rpm * wattsPerTorque, unit: 'W' },
+        watts: { value: crankPower(middle.intercept, rpm), unit: 'W' },
         rpm: { value: rpm, unit: 'rpm' },
         gain: { value: 100 * (middle.slope - 1), unit: '%' },
       },

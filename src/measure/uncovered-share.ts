@@ -1,8 +1,8 @@
 import type { Stretch } from '../types.ts';
+import { quarterHour } from '../units.ts';
 import { defineMeasure, exact, notApplicable, number } from './measure.ts';
 import { subjectOf } from './recording/subject.ts';
 
-const quarter = 900;
 /** Time zones reach from UTC-12 to UTC+14; two of them lie at most 26 h apart. */
 const furthestSlip = 26 * 3600;
 
@@ -64,7 +64,7 @@ function clamp(seconds: number, most: number): number {
 
 /** The smallest slip by whole quarters of an hour for which this holds, s. */
 function slipThat(holds: (by: number) => boolean): number | null {
-  for (let by = quarter; by <= furthestSlip; by += quarter) {
+  for (let by = quarterHour; by <= furthestSlip; by += quarterHour) {
     if (holds(by)) return by;
     if (holds(-by)) return -by;
   }

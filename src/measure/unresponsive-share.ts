@@ -1,5 +1,6 @@
 import { firstOrder } from '../math/first-order.ts';
 import { totalLength } from '../math/stretches.ts';
+import { wilson } from '../math/wilson.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
 import { cleanHeartRate, type HeartRateFaults, heartRateFaults } from './rider/heart-rate.ts';
 import { answer, heartWindows } from './rider/heart-windows.ts';
@@ -72,13 +73,4 @@ function circumstancesOf({ missing, stuck, cadence }: HeartRateFaults, least: nu
     ['cadence counted', cadence],
   ] as const;
   return named.filter(([, stretches]) => totalLength(stretches) >= least).map(([name]) => name);
-}
-
-/** 95 % interval of a share by Wilson's score. */
-function wilson(hits: number, of: number): [number, number] {
-  const z = 1.96;
-  const share = hits / of;
-  const middle = (share + z ** 2 / (2 * of)) / (1 + z ** 2 / of);
-  const reach = (z / (1 + z ** 2 / of)) * Math.sqrt((share * (1 - share)) / of + z ** 2 / (4 * of ** 2));
-  return [Math.max(0, middle - reach), Math.min(1, middle + reach)];
 }

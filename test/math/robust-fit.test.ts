@@ -66,9 +66,9 @@ describe('robustFit', () => {
     const x = line(60, (i) => (i % 20 === 0 ? 1 : 0.01 * random.normal()));
     const y = x.map((v) => 1 + 2 * v + random.normal(0, 0.1));
     const fit = robustFit([x], y)!;
-    const slope = fit.influence(1);
+    const slope = fit.influence[1]!;
     expect(slope.reduce((sum, weight, i) => sum + weight * y[i]!, 0)).toBeCloseTo(fit.coefficients[1]!, 6);
-    expect(reachOf(fit, slope)).toBeGreaterThan(1.2 * reachOf(fit, fit.influence(0)));
+    expect(reachOf(fit, slope)).toBeGreaterThan(1.2 * reachOf(fit, fit.influence[0]!));
   });
 
   it('covers the true slope about as often as it claims, for neighbours that resemble each other', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { wilson } from '../../src/math/wilson.ts';
 import { unresponsiveShare } from '../../src/measure/unresponsive-share.ts';
 import { measuredOf, outcomeOf } from './measure-of.ts';
 import { heartRide } from './rider/heart.ts';
@@ -33,12 +34,12 @@ describe('unresponsiveShare', () => {
     expect(all!.interval[0]).toBeGreaterThan(0.4);
     expect(half!.stretches.every(([from]) => from < 1800)).toBe(true);
   });
-  it('gives the interval of Wilson 1927', () => {
-    // 10 of 20: centre 0.5, half-width 1.96·√(0.25/20 + 1.96²/1600)/(1 + 1.96²/20) = 0.2007 (computed).
-    const { interval, value, count } = measuredOf(unresponsiveShare, id, mixed(1));
-    const z = 1.96;
-    const middle = (value + z ** 2 / (2 * count)) / (1 + z ** 2 / count);
-    expect((interval[0] + interval[1]) / 2).toBeCloseTo(interval[1] < 1 ? middle : (interval[0] + 1) / 2, 9);
+  it('counts windows: its interval is that of the silent ones among them', () => {
+    const { interval, value, count, details } = measuredOf(unresponsiveShare, id, mixed(1));
+    expect(details).toMatchObject({ windows: count, silent: Math.round(value * count) });
+    const [low, high] = wilson(Math.round(value * count), count);
+    expect(interval[0]).toBeCloseTo(low, 3);
+    expect(interval[1]).toBeCloseTo(high, 3);
   });
   it('tells faults of sensors from a heart that does not answer', () => {
     const heartRate = own.heartRate.slice();

@@ -191,7 +191,7 @@ export function halfInterval(
   let quick = 0;
   for (const [k, multiple] of multiples) {
     quick += (multiple * fitted.errors[k]!) ** 2;
-    fitted.influence(k).forEach((weight, i) => {
+    fitted.influence[k]!.forEach((weight, i) => {
       weights[i]! += multiple * weight;
     });
   }

@@ -1,3 +1,5 @@
+import { medianDeviation } from '../../math/robust-spread.ts';
+
 /** Differences wider than this (W times seconds) are counted together: they lie far above any median. */
 const countedApart = 4095;
 /** Blocks of the ride that can be left out. */
@@ -24,7 +26,7 @@ export function deviation(power: Float64Array, span: number, widest = Number.POS
   const counts = new Int32Array(countedApart + 1);
   for (let i = 0; i < sizes.length; i++) counts[sizes[i]!]!++;
   const spread = (pairs: number) => {
-    const robust = median(counts, pairs) / 0.6745 / span;
+    const robust = median(counts, pairs) / medianDeviation / span;
     return Math.sqrt(Math.max(0, robust * robust - 1 / (6 * span)));
   };
   const without = Array.from({ length: blocks }, (_, block) => {

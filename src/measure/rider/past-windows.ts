@@ -1,5 +1,6 @@
 import type { PastWindow } from '../../math/ability.ts';
 import type { Device, PastRide, Series } from '../../types.ts';
+import { day } from '../../units.ts';
 
 /** A ride's hardest window: ln(watts) at the duration asked about. */
 export interface RideWindow extends PastWindow {
@@ -68,7 +69,7 @@ function hardest(
   kin: readonly Kin[],
   controlledShare: number,
 ): RideWindow | null {
-  const age = Math.max(0, (raceFrom - ride.to) / 86_400);
+  const age = Math.max(0, (raceFrom - ride.to) / day);
   const controlled = (ride.controlled ?? 0) >= controlledShare;
   let best: RideWindow | null = null;
   for (const { at, shift, distance, heartRateFloor, wattsFloor } of kin) {

@@ -1,3 +1,4 @@
+import { day } from '../../units.ts';
 import { dateSeconds, parseClock, timeSeconds } from '../clock.ts';
 import type { Headings } from './headings.ts';
 import { cellNumber } from './numbers.ts';
@@ -15,7 +16,6 @@ export interface TimeReader {
 /** Numbers from here on are seconds since 1970, not since a start (1973); from the second on, milliseconds. */
 const epochSeconds = 1e8;
 const epochMilliseconds = 1e11;
-const day = 86_400;
 
 const dottedDate = /^(\d{1,2})\.(\d{1,2})\.(\d{4})$/;
 const isoDate = /^(\d{4})-(\d\d)-(\d\d)$/;
