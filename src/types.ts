@@ -443,6 +443,8 @@ export type SubjectKind = 'recording' | 'pair' | 'rider' | 'submission';
 export interface MeasureInfo {
   readonly id: string;
   readonly of: SubjectKind;
+  /** Of its value, its interval, its honest range, and of the limits that are set to the value. */
+  readonly unit: Unit;
   readonly options: Readonly<Record<string, OptionSpec>>;
   /** The circumstances it may report, each with the words that explain it. */
   readonly circumstances: Readonly<Record<string, string>>;

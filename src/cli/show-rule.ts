@@ -1,8 +1,10 @@
 import { raisedLevels } from '../judge/limit.ts';
 import { clean } from '../report/index.ts';
+import { ruleLimitSaid, ruleNumber, spreadSaid } from '../report/words/limit.ts';
+import { number, unitMark } from '../report/words/number.ts';
 import { falseAlarmSaid, sourceSaid } from '../report/words/source.ts';
 import { wrap } from '../report/wrap.ts';
-import type { Limit, MeasureInfo, OptionValue, Rule, RuleExample } from '../types.ts';
+import type { MeasureInfo, OptionValue, Rule, RuleExample, Unit } from '../types.ts';
 import type { painter } from './say.ts';
 
 type Paint = ReturnType<typeof painter>;
@@ -13,17 +15,6 @@ const subjects: Readonly<Record<Rule['subjects'], string>> = {
   pairs: 'the primary beside each second recording',
   rider: 'the rider',
   submission: 'the submission as a whole',
-};
-
-const spreads: Readonly<Record<Limit['of'], string>> = {
-  value: '',
-  'declared spread': ' spreads as declared',
-  'field spread': ' spreads as found in the field',
-};
-
-const ends: Readonly<Record<Limit['end'], string>> = {
-  cautious: 'by the cautious end of the range',
-  estimate: 'by the value itself',
 };
 
 /** All that a rule says, for a reader: question, limits, numbers, words, source, examples. */
@@ -46,10 +37,10 @@ export function showRule(rule: Rule, measure: MeasureInfo, width: number, paint:
   if (rule.off !== undefined) put(`Switched off: ${rule.off}`);
   lines.push('');
   put(
-    `Put to ${subjects[rule.subjects]}; family ${rule.family}; highest level ${rule.highest}; measure ${measure.id}.`,
+    `Put to ${subjects[rule.subjects]}; family ${rule.family}; highest level ${rule.highest}; measure ${measure.id}${inUnit(measure.unit)}.`,
   );
   if (rule.needs.length > 0) put(`Needs ${rule.needs.join(', ')}.`);
-  part('Limits', limitLines(rule));
+  part('Limits', limitLines(rule, measure.unit));
   part(
     'Held down',
     rule.ceilings.map(({ when, level, why }) => {
@@ -76,26 +67,34 @@ export function showRule(rule: Rule, measure: MeasureInfo, width: number, paint:
     falseAlarmSaid(rule) ?? (rule.highest === 'note' ? 'Never: what it finds is a remark.' : 'Not measured.'),
     ...(falseAlarm === undefined ? [] : [`Measure it again: ${falseAlarm.command}`]),
   ]);
-  part('Examples, judged whenever the rule is loaded', rule.examples.map(exampleLine));
+  part(
+    'Examples, judged whenever the rule is loaded',
+    rule.examples.map((example) => exampleLine(example, measure.unit)),
+  );
   return `${lines.join('\n')}\n`;
 }
 
-function limitLines(rule: Rule): string[] {
-  return raisedLevels.flatMap((level) => {
-    const limit = rule.limits[level];
-    if (limit === undefined) return [];
-    const numbers = (['at least', 'at most'] as const)
-      .filter((bound) => limit[bound] !== undefined)
-      .map((bound) => `${bound} ${limit[bound]}${spreads[limit.of]}`);
-    return [`${level}: ${numbers.join(' or ')}, ${ends[limit.end]}`];
+/** What the measure's value is counted in; a count or a ratio bears no unit. */
+function inUnit(unit: Unit): string {
+  if (unit === 'share') return ', a share';
+  const mark = unitMark(unit);
+  return mark === '' ? '' : `, in ${mark}`;
+}
+
+function limitLines({ limits }: Rule, unit: Unit): string[] {
+  const set = raisedLevels.flatMap((level) => {
+    const limit = limits[level];
+    return limit === undefined ? [] : [{ level, limit }];
   });
+  const lines = set.map(({ level, limit }) => `${level}: ${ruleLimitSaid(limit, unit)}`);
+  return set.some(({ limit }) => limit.of !== 'value') ? [...lines, spreadSaid] : lines;
 }
 
 function said(value: OptionValue): string {
   return typeof value === 'number' ? String(value) : `[${value.join(', ')}]`;
 }
 
-function exampleLine({ value, interval, count, circumstances = [], level }: RuleExample): string {
+function exampleLine({ value, interval, count, circumstances = [], level }: RuleExample, unit: Unit): string {
   const when = circumstances.length === 0 ? '' : `, ${circumstances.join(', ')}`;
-  return `${value} [${interval.join(', ')}] from ${count}${when}: ${level}`;
+  return `${ruleNumber(value, unit)} [${interval.map(number).join(', ')}] from ${count}${when}: ${level}`;
 }

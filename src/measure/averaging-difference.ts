@@ -10,6 +10,7 @@ import { gate } from './pair/gate.ts';
 export const averagingDifference = defineMeasure({
   id: 'averaging-difference',
   of: 'pair',
+  unit: 's',
   options: {
     longestSeconds: number('longest moving mean tried, s'),
     lagSeconds: number('lags tried either side, s'),
@@ -36,7 +37,7 @@ export const averagingDifference = defineMeasure({
         if (correlation > best.correlation) best = { seconds, lag, correlation };
       }
     }
-    return exact(best.seconds, 's', all.window[1] - all.window[0], {
+    return exact(best.seconds, all.window[1] - all.window[0], {
       stretches: [all.window],
       details: {
         smoother: ownSmoother ? 'primary' : 'second',

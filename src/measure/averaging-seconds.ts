@@ -20,6 +20,7 @@ import { deviation } from './recording/wander.ts';
 export const averagingSeconds = defineMeasure({
   id: 'averaging-seconds',
   of: 'recording',
+  unit: 's',
   options: {
     spans: numbers('spans of the shorter means, each twice the one before, s'),
     stepFactor: number(
@@ -57,7 +58,7 @@ export const averagingSeconds = defineMeasure({
         : notApplicable('too-short', { seconds: following, needed: options.minimumSeconds });
     }
     const { stretch, found } = mostAveraged(power, whole, options);
-    return measured(found.seconds, 's', [found.low, found.high], found.count, {
+    return measured(found.seconds, [found.low, found.high], found.count, {
       stretches: found.correlation === null ? [] : [stretch],
       details: {
         averaging: found.averaging,

@@ -1,6 +1,6 @@
 import { declaredPair } from '../declared.ts';
-import type { AlignedSecond, Measured, NotApplicable, Subjects } from '../types.ts';
-import { defineMeasure, notApplicable, number } from './measure.ts';
+import type { AlignedSecond, NotApplicable, Subjects } from '../types.ts';
+import { defineMeasure, notApplicable, number, type Reading } from './measure.ts';
 import { blocksOf } from './pair/blocks.ts';
 import { dependence, dependenceOptions } from './pair/dependence.ts';
 import { gate } from './pair/gate.ts';
@@ -14,6 +14,7 @@ import { pairSamples } from './pair/samples.ts';
 export const cadenceDependence = defineMeasure({
   id: 'cadence-dependence',
   of: 'pair',
+  unit: '%',
   options: {
     ...dependenceOptions,
     leastCadenceRange: number('least range of cadence, rpm'),
@@ -31,7 +32,7 @@ export const cadenceDependence = defineMeasure({
       effect: 'cadence' | 'speed',
       leastRange: number,
       spread: (range: number) => number,
-    ): Measured | NotApplicable => {
+    ): Reading | NotApplicable => {
       const column = blocks[effect];
       if (column.some(Number.isNaN)) return notApplicable('no-channel', { channel: effect });
       const distance = (from: number, to: number) => to - from;
@@ -64,7 +65,7 @@ function mayTurnFlywheel(all: Subjects, { subject }: AlignedSecond): boolean {
 }
 
 /** Distance from the middle of the honest range, in its spreads; what could not be measured is nearer than anything. */
-function farOut(outcome: Measured | NotApplicable): number {
+function farOut(outcome: Reading | NotApplicable): number {
   if (outcome.state !== 'measured') return -1;
   return Math.abs(outcome.value) / outcome.expected!.declared.spread;
 }

@@ -20,6 +20,7 @@ const shown = 4;
 export const copiedSeconds = defineMeasure({
   id: 'copied-seconds',
   of: 'recording',
+  unit: 's',
   options: {
     windowSamples: number('shortest repeat looked for'),
     tellingShare: number('share of its samples at which power must bend'),
@@ -46,7 +47,7 @@ export const copiedSeconds = defineMeasure({
       .sort((a, b) => b.seconds - a.seconds || a.first[0] - b.first[0]);
     const longest = copies[0];
     const second = (k: number) => samples.at[k]!;
-    return exact(longest?.seconds ?? 0, 's', valid, {
+    return exact(longest?.seconds ?? 0, valid, {
       stretches: copies
         .slice(0, shown)
         .flatMap((copy) =>

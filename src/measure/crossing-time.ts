@@ -13,6 +13,7 @@ import { pairSamples } from './pair/samples.ts';
 export const crossingTime = defineMeasure({
   id: 'crossing-time',
   of: 'pair',
+  unit: 'min',
   options: {
     blockSeconds: number('length of a block, s'),
     leastBlocks: number('fewest blocks that make a trend'),
@@ -37,7 +38,7 @@ export const crossingTime = defineMeasure({
     const minutes = (at: number) => (curve.middle + curve.halfSpan * at - all.window[0]) / 60;
     const within = (at: number) => Math.max(0, Math.min(race, minutes(at)));
     const { at, half } = crossing;
-    return measured(minutes(at), 'min', [within(at - half), within(at + half)], blocks.count, {
+    return measured(minutes(at), [within(at - half), within(at + half)], blocks.count, {
       stretches: [all.window],
       details: { direction: time.coefficient > 0 ? 'below to above' : 'above to below' },
     });

@@ -1,5 +1,5 @@
-import type { Measured, RatioChart, Subjects } from '../types.ts';
-import { defineMeasure, measured, notApplicable, number } from './measure.ts';
+import type { RatioChart, Subjects } from '../types.ts';
+import { defineMeasure, measured, notApplicable, number, type Reading } from './measure.ts';
 import { type Blocks, blocksOf } from './pair/blocks.ts';
 import { gate } from './pair/gate.ts';
 import { effectOf, fitRatio, fitStep, halfInterval, type RatioFit, type StepFit } from './pair/ratio-fit.ts';
@@ -13,6 +13,7 @@ import { pairSamples } from './pair/samples.ts';
 export const differenceTrend = defineMeasure({
   id: 'difference-trend',
   of: 'pair',
+  unit: '%',
   options: {
     blockSeconds: number('length of a block, s'),
     leastBlocks: number('fewest blocks that make a trend'),
@@ -58,7 +59,7 @@ function describe(
   blocks: Blocks,
   found: RatioFit | StepFit,
   options: { declaredSpread: number; fieldSpread: number },
-): Measured {
+): Reading {
   const [from, to] = all.window;
   const stepped = 'at' in found;
   const { coefficient, error, half } = effectOf(found, stepped ? 'step' : 'time')!;
@@ -68,7 +69,6 @@ function describe(
   const sampling = 100 * race * error;
   return measured(
     growth(coefficient),
-    '%',
     [growth(coefficient - half), growth(coefficient + half)],
     blocks.count,
     {

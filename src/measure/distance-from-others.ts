@@ -21,6 +21,7 @@ interface Meter {
 export const distanceFromOthers = defineMeasure({
   id: 'distance-from-others',
   of: 'submission',
+  unit: '%',
   options: {
     blockSeconds: number('length of a block, s'),
     leastBlocks: number('fewest blocks'),
@@ -54,7 +55,7 @@ export const distanceFromOthers = defineMeasure({
     const share = own.map((spread, i) => (i === odd ? spread : spread / rest.length));
     const single = Math.hypot(...share, alone ? chainLoss.spread : 0);
     const spread = single * widthOfFarthest(meters.length);
-    return measured(value, '%', [value, value], count, {
+    return measured(value, [value, value], count, {
       stretches: [all.window],
       expected: { declared: { centre: 0, spread }, field: { centre: 0, spread } },
       circumstances: [

@@ -19,6 +19,7 @@ const medianEfficiency = 0.37;
 export const effortSpread = defineMeasure({
   id: 'effort-spread',
   of: 'pair',
+  unit: '%',
   options: {
     blockSeconds: number('length of an effort, s'),
     leastBlocks: number('fewest efforts'),
@@ -41,7 +42,7 @@ export const effortSpread = defineMeasure({
     const half = (deviations: number) => 100 * Math.expm1(Math.max(0, deviations));
     const reach = studentQuantile(0.975, n - 1) * error;
     const honest = { centre: honestCentre, spread: honestSpread };
-    return measured(half(1.96 * spread), '%', [half(1.96 * spread - reach), half(1.96 * spread + reach)], n, {
+    return measured(half(1.96 * spread), [half(1.96 * spread - reach), half(1.96 * spread + reach)], n, {
       stretches: [all.window],
       expected: { declared: honest, field: honest },
       details: { seconds: { value: blockSeconds, unit: 's' } },

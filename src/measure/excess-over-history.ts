@@ -72,6 +72,7 @@ interface Comparison {
 export const excessOverHistory = defineMeasure({
   id: 'excess-over-history',
   of: 'rider',
+  unit: '%',
   options: spec,
   circumstances: {
     'meter unknown': 'not every file lists its power sensor: past rides count as measured by another meter',
@@ -98,7 +99,6 @@ export const excessOverHistory = defineMeasure({
     const percent = (over: number) => 100 * (most.watts / over - 1);
     return measured(
       percent(middle),
-      '%',
       [
         percent(Math.exp(beliefQuantile(most.belief, 0.975))),
         percent(Math.exp(beliefQuantile(most.belief, 0.025))),

@@ -12,6 +12,7 @@ import { recordPower } from './rider/records.ts';
 export const excessOverRecord = defineMeasure({
   id: 'excess-over-record',
   of: 'recording',
+  unit: '%',
   options: {
     durations: numbers('durations compared, s'),
     fieldSpread: number('SD of meters as found in the field, %'),
@@ -32,7 +33,7 @@ export const excessOverRecord = defineMeasure({
     const most = compared.reduce((a, b) => (b.perKg / b.record > a.perKg / a.record ? b : a));
     const own = declaredFor(devices, series.recording.name, 'primary');
     const spread = (meter: number) => ({ centre: 0, spread: Math.hypot(meter, options.massSpread) });
-    return exact(100 * (most.perKg / most.record - 1), '%', compared.length, {
+    return exact(100 * (most.perKg / most.record - 1), compared.length, {
       stretches: [[most.from, most.from + most.duration]],
       expected: { declared: spread(claimed(own, options.fieldSpread)), field: spread(options.fieldSpread) },
       details: {

@@ -12,6 +12,7 @@ import { subjectOf } from './recording/subject.ts';
 export const flatPowerShare = defineMeasure({
   id: 'flat-power-share',
   of: 'recording',
+  unit: 'share',
   options: {
     windowSeconds: number('shortest time that a level lasts, s'),
     fewestRecords: number('and the fewest records it holds, for recorders that leave seconds out'),
@@ -39,7 +40,7 @@ export const flatPowerShare = defineMeasure({
     const plateaus = plateausOf(records, power, flat, options.stepWatts);
     const lengths = plateaus.map(({ stretch: [from, to] }) => to - from);
     const total = lengths.reduce((sum, length) => sum + length, 0);
-    return exact(total / seconds, 'share', seconds, {
+    return exact(total / seconds, seconds, {
       stretches: plateaus.map(({ stretch }) => stretch),
       circumstances: all.race.kind === 'workout' ? ['workout'] : [],
       details: {

@@ -15,6 +15,7 @@ import { subjectOf } from './recording/subject.ts';
 export const frozenSeconds = defineMeasure({
   id: 'frozen-seconds',
   of: 'recording',
+  unit: 's',
   options: {
     powerSeconds: number('shortest time that power must repeat, s'),
     cadenceSeconds: number('shortest time that cadence must repeat, s'),
@@ -44,7 +45,7 @@ export const frozenSeconds = defineMeasure({
     const steps = inPower.filter(
       ([from], k) => k > 0 && from - inPower[k - 1]![1] <= options.adjoiningSeconds,
     ).length;
-    return exact(totalLength(stretches), 's', recording.length, {
+    return exact(totalLength(stretches), recording.length, {
       stretches,
       circumstances: [
         ...(steps > options.targetShare * inPower.length ? ['target levels'] : []),

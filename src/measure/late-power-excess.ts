@@ -22,6 +22,7 @@ import { cleanHeartRate, heartRateFaults } from './rider/heart-rate.ts';
 export const latePowerExcess = defineMeasure({
   id: 'late-power-excess',
   of: 'recording',
+  unit: '%',
   options: {
     leadSeconds: number('beginning of the race that is left out, s'),
     finalSeconds: number('end of the race that is left out, with its sprint, s'),
@@ -189,7 +190,7 @@ function describe(
       usual.otherSpread,
     ),
   };
-  return measured(percent(watts), '%', [percent(watts - half), percent(watts + half)], blocks.at.length, {
+  return measured(percent(watts), [percent(watts - half), percent(watts + half)], blocks.at.length, {
     stretches: [[from, to]],
     expected: { declared: honest, field: honest },
     details: {

@@ -21,6 +21,7 @@ import { subjectOf } from './recording/subject.ts';
 export const latticeExcess = defineMeasure({
   id: 'lattice-excess',
   of: 'recording',
+  unit: '%',
   options: {
     leastFactor: number('smallest factor looked for'),
     greatestFactor: number('greatest factor looked for'),
@@ -72,7 +73,7 @@ export const latticeExcess = defineMeasure({
     const lattice = findLattice(watts, options);
     const chance = lattice === null ? 1 : Math.min(1, Math.exp(lattice.logTried - lattice.gain));
     if (lattice === null || chance > options.chance) {
-      return exact(0, '%', watts.length, { details: { samples: watts.length } });
+      return exact(0, watts.length, { details: { samples: watts.length } });
     }
     const percent = (factor: number) => 100 * Math.abs(factor - 1);
     const ends = [percent(lattice.low), percent(lattice.high)].sort((a, b) => a - b) as [number, number];
@@ -81,7 +82,7 @@ export const latticeExcess = defineMeasure({
     const stretch: Stretch = throughout
       ? [at(0), at(watts.length - 1) + 1]
       : [at(lattice.from), at(lattice.to - 1) + 1];
-    return measured(percent(lattice.factor), '%', ends, watts.length, {
+    return measured(percent(lattice.factor), ends, watts.length, {
       stretches: [stretch],
       circumstances: [...(throughout ? ['throughout'] : []), ...(lattice.factor < 1 ? ['lowered'] : [])],
       chance,

@@ -12,6 +12,7 @@ import { subjectOf } from './recording/subject.ts';
 export const lostSeconds = defineMeasure({
   id: 'lost-seconds',
   of: 'recording',
+  unit: 's',
   options: {
     withinSeconds: number('length of the stretch in which losses are added up, s'),
     stillSpeed: number('slower than this a rider stands, and a meter may sleep, m/s'),
@@ -30,7 +31,7 @@ export const lostSeconds = defineMeasure({
     const gaps = stretchesWhere(from, to, (i) => lost[i] === 1);
     const paused = stretchesWhere(from, to, (i) => recording.state[i] === SecondState.paused);
     const total = totalLength(gaps);
-    return exact(mostWithin(lost, all.window, options.withinSeconds), 's', to - from, {
+    return exact(mostWithin(lost, all.window, options.withinSeconds), to - from, {
       stretches: gaps,
       details: {
         within: { value: Math.min(options.withinSeconds, to - from), unit: 's' },

@@ -19,6 +19,7 @@ const humidity = 0.5;
 export const massShortfall = defineMeasure({
   id: 'mass-shortfall',
   of: 'recording',
+  unit: '%',
   options: {
     stretchSeconds: number('length of a stretch, s'),
     leastStretches: number('fewest stretches'),
@@ -60,7 +61,7 @@ export const massShortfall = defineMeasure({
       centre: 0,
       spread: Math.hypot(own * lever, options.otherSpread, (100 * error) / massKg),
     });
-    return measured(percent(middle), '%', [percent(middle + reach), percent(middle - reach)], blocks, {
+    return measured(percent(middle), [percent(middle + reach), percent(middle - reach)], blocks, {
       expected: { declared: spread(meter), field: spread(options.fieldSpread) },
       circumstances: series.recording.indoors === true ? [] : ['outdoors'],
       details: {

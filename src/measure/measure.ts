@@ -35,15 +35,24 @@ export const number = (what: string) => ({ what, list: false }) as const;
 /** A list of numbers in the rule file. */
 export const numbers = (what: string) => ({ what, list: true }) as const;
 
+/** What a measure computes: its unit is stated once, beside its name. */
+export type Reading = Omit<Measured, 'unit'>;
+
 /** Defines a measure; `compute` receives the options typed as they are declared. */
 export function defineMeasure<K extends keyof Target, S extends Record<string, OptionSpec>>(measure: {
   readonly id: string;
   readonly of: K;
+  readonly unit: Unit;
   readonly options: S;
   readonly circumstances?: Readonly<Record<string, string>>;
-  readonly compute: (all: Subjects, target: Target[K], options: OptionsOf<S>) => Outcome;
+  readonly compute: (all: Subjects, target: Target[K], options: OptionsOf<S>) => Reading | NotApplicable;
 }): Measure<K> {
-  return { circumstances: {}, ...measure } as Measure<K>;
+  const { unit } = measure;
+  const compute = (all: Subjects, target: Target[K], options: OptionsOf<S>): Outcome => {
+    const outcome = measure.compute(all, target, options);
+    return outcome.state === 'measured' ? { ...outcome, unit } : outcome;
+  };
+  return { circumstances: {}, ...measure, compute } as Measure<K>;
 }
 
 /** The one way to say "cannot be computed": never NaN, never a pass. */
@@ -51,7 +60,7 @@ export function notApplicable(reason: ReasonId, values: Values = {}): NotApplica
   return { state: 'not applicable', reason, values };
 }
 
-type Extras = Partial<Omit<Measured, 'state' | 'value' | 'unit' | 'interval' | 'count'>>;
+type Extras = Partial<Omit<Reading, 'state' | 'value' | 'interval' | 'count'>>;
 
 /**
  * The one way to return a value. Throws when it is not finite: a NaN that reached this point is a bug
@@ -59,11 +68,10 @@ type Extras = Partial<Omit<Measured, 'state' | 'value' | 'unit' | 'interval' | '
  */
 export function measured(
   value: number,
-  unit: Unit,
   interval: readonly [number, number],
   count: number,
   extras: Extras = {},
-): Measured {
+): Reading {
   if (![value, ...interval, count].every(Number.isFinite)) {
     throw new Error(`not a finite measurement: ${value} [${interval.join(', ')}] of ${count}`);
   }
@@ -75,13 +83,12 @@ export function measured(
     charts: [],
     ...extras,
     value,
-    unit,
     interval,
     count,
   };
 }
 
 /** An exact count or length: its interval is itself. */
-export function exact(value: number, unit: Unit, count: number, extras: Extras = {}): Measured {
-  return measured(value, unit, [value, value], count, extras);
+export function exact(value: number, count: number, extras: Extras = {}): Reading {
+  return measured(value, [value, value], count, extras);
 }

@@ -10,6 +10,7 @@ import { defineMeasure, exact, notApplicable } from './measure.ts';
 export const misplacedShare = defineMeasure({
   id: 'misplaced-share',
   of: 'recording',
+  unit: 'share',
   options: {},
   compute(_all, recording) {
     const { time } = recording.recording;
@@ -21,7 +22,7 @@ export const misplacedShare = defineMeasure({
     const doubled = whole ? Math.max(0, time.length - timeless - far - recorded) : 0;
     // What was written behind the clock usually shares its second as well: no record counts twice.
     const misplaced = Math.min(time.length, Math.max(behind, doubled) + timeless + far);
-    return exact(misplaced / time.length, 'share', time.length, {
+    return exact(misplaced / time.length, time.length, {
       details: {
         records: time.length,
         misplaced,

@@ -11,6 +11,7 @@ type Lack = 'absent' | 'zero' | 'invalid';
 export const missingChannelCount = defineMeasure({
   id: 'missing-channel-count',
   of: 'recording',
+  unit: 'count',
   options: {
     validShare: number('share of the recorded seconds in which a channel must hold a value'),
   },
@@ -31,7 +32,7 @@ export const missingChannelCount = defineMeasure({
         .filter(({ lack }) => lack === kind)
         .map(({ channel }) => (channel === 'heartRate' ? 'heart rate' : channel))
         .join(', ') || 'none';
-    return exact(lacks.length, 'count', wanted.length, {
+    return exact(lacks.length, wanted.length, {
       circumstances: lacks.map(({ channel }) => channel),
       details: {
         required: wanted.length,

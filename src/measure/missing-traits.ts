@@ -10,6 +10,7 @@ import { traitsOf } from './recording/traits.ts';
 export const missingTraits = defineMeasure({
   id: 'missing-traits',
   of: 'recording',
+  unit: 'count',
   options: {
     minimumWatts: number('power from which seconds count, W'),
     minimumSeconds: number('seconds below which a trait is not looked at'),
@@ -30,7 +31,7 @@ export const missingTraits = defineMeasure({
       return notApplicable('too-short', { seconds: recording.length, needed: options.minimumSeconds });
     }
     const missing = traits.filter(({ drawn }) => !drawn.shown);
-    return exact(missing.length, 'count', traits.length, {
+    return exact(missing.length, traits.length, {
       details: {
         missing: missing.length,
         looked: traits.length,

@@ -15,6 +15,7 @@ import { pairSamples } from './pair/samples.ts';
 export const overallDifference = defineMeasure({
   id: 'overall-difference',
   of: 'pair',
+  unit: '%',
   options: {
     blockSeconds: number('length of a block, s'),
     leastBlocks: number('fewest blocks that give an interval'),
@@ -36,7 +37,7 @@ export const overallDifference = defineMeasure({
     const percent = 100 * (ratio - 1);
     // Every second difference is one that the others do not hold.
     const half = 100 * studentQuantile(0.975, blocks.count / 2) * error;
-    return measured(percent, '%', [percent - half, percent + half], blocks.count, {
+    return measured(percent, [percent - half, percent + half], blocks.count, {
       stretches: [all.window],
       expected: expectedDifference(all, pair.subject, 100 * error),
       details: {

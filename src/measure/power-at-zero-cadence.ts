@@ -14,6 +14,7 @@ import { subjectOf } from './recording/subject.ts';
 export const powerAtZeroCadence = defineMeasure({
   id: 'power-at-zero-cadence',
   of: 'recording',
+  unit: 's',
   options: {
     minimumWatts: number('power from which a second counts, W'),
     tailSeconds: number('how long power may go on after the cranks stop, s'),
@@ -28,7 +29,7 @@ export const powerAtZeroCadence = defineMeasure({
     if (still >= options.deadShare * flowing) return notApplicable('dead-channel', { channel: 'cadence' });
     const held = stretches.filter(([from, to]) => to - from > options.tailSeconds);
     const beyond = totalLength(held) - held.length * options.tailSeconds;
-    return exact(beyond, 's', held.length, {
+    return exact(beyond, held.length, {
       stretches: held,
       details: {
         stretches: held.length,

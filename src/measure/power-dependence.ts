@@ -11,6 +11,7 @@ import { pairSamples } from './pair/samples.ts';
 export const powerDependence = defineMeasure({
   id: 'power-dependence',
   of: 'pair',
+  unit: '%',
   options: {
     ...dependenceOptions,
     leastRange: number('least range of power, as a logarithm of the ratio of its ends'),

@@ -12,6 +12,7 @@ import { meanWithin } from './rider/windows.ts';
 export const reserveShare = defineMeasure({
   id: 'reserve-share',
   of: 'rider',
+  unit: '%',
   options: {
     durations: numbers('durations of the efforts that critical power is fitted to, s'),
     fewest: number('fewest of them that must be all-out'),
@@ -40,7 +41,7 @@ export const reserveShare = defineMeasure({
     const three = threeParameterFit(seconds, watts);
     const { cp, reserve } = granted(two, three, options);
     const drawn = mostDrawn(power, cp, ...all.window);
-    return exact((100 * drawn) / reserve, '%', efforts.length, {
+    return exact((100 * drawn) / reserve, efforts.length, {
       stretches: [all.window],
       details: {
         drawn: { value: drawn / 1000, unit: 'kJ' },

@@ -17,6 +17,7 @@ import { detailOf, detailRatio } from './pair/detail.ts';
 export const sharedDetail = defineMeasure({
   id: 'shared-detail',
   of: 'pair',
+  unit: 'r',
   options: {
     powerSeconds: number('what is faster than this is detail of power, s'),
     legSeconds: number('what is faster than this is detail of cadence or heart rate, s'),
@@ -57,7 +58,7 @@ export const sharedDetail = defineMeasure({
     const half = (normalReach * Math.hypot(...samples.map((n) => 1 / Math.sqrt(n - 3)))) / found.length;
     const value = Math.tanh(z);
     const count = Math.round(Math.min(...samples));
-    return measured(value, 'r', [Math.tanh(z - half), Math.tanh(z + half)], count, {
+    return measured(value, [Math.tanh(z - half), Math.tanh(z + half)], count, {
       stretches: [all.window],
       circumstances: [
         ...(unequal && body?.channel !== 'cadence' ? ['unequal averaging'] : []),

@@ -11,6 +11,7 @@ import { type CopySearch, copiesIn } from './recording/copies.ts';
 export const sharedSeconds = defineMeasure({
   id: 'shared-seconds',
   of: 'recording',
+  unit: 's',
   options: {
     windowSamples: number('shortest stretch looked for'),
     tellingShare: number('share of its samples at which the channel must bend'),
@@ -27,9 +28,9 @@ export const sharedSeconds = defineMeasure({
       .filter((one) => one !== null)
       .sort((a, b) => b.length - a.length);
     const longest = shared[0];
-    if (longest === undefined) return exact(0, 's', recording.length, { details: { other: 'none' } });
+    if (longest === undefined) return exact(0, recording.length, { details: { other: 'none' } });
     const { length, own, theirs, channel, other, total } = longest;
-    return exact(length, 's', recording.length, {
+    return exact(length, recording.length, {
       stretches: [[own, own + length]],
       details: { other: other.name, channel, total: { value: total, unit: 's' }, first: own },
       charts: [

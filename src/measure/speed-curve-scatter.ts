@@ -23,6 +23,7 @@ const blocks = 10;
 export const speedCurveScatter = defineMeasure({
   id: 'speed-curve-scatter',
   of: 'recording',
+  unit: '%',
   options: {
     rows: number('seconds used, evenly chosen over the ride'),
     trimShare: number('share of them, the furthest from a first curve, left out of the second'),
@@ -57,7 +58,7 @@ export const speedCurveScatter = defineMeasure({
     );
     if (fit === null) return notApplicable('cannot-separate');
     const value = percent(fit.residuals);
-    return measured(value, '%', intervalOf(value, fit.residuals, percent), rows.watts.length, {
+    return measured(value, intervalOf(value, fit.residuals, percent), rows.watts.length, {
       details: {
         spread: { value: own, unit: '%' },
         of: fit.inertia === null ? 'speed' : 'speed and its change',

@@ -12,6 +12,7 @@ import { subjectOf } from './recording/subject.ts';
 export const spikeCount = defineMeasure({
   id: 'spike-count',
   of: 'recording',
+  unit: 'count',
   options: {
     widestRecords: number('longest run of high records that counts as one spike'),
     aroundRecords: number('records looked at on either side'),
@@ -25,7 +26,7 @@ export const spikeCount = defineMeasure({
     if (records === null) return notApplicable('no-channel', { channel: 'power' });
     const { spikes, valid, highest } = find(recording, records, options);
     const first = spikes[0];
-    return exact(spikes.length, 'count', valid, {
+    return exact(spikes.length, valid, {
       stretches: spikes,
       details:
         first === undefined

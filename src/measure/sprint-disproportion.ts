@@ -10,6 +10,7 @@ import { highest } from './rider/past-windows.ts';
 export const sprintDisproportion = defineMeasure({
   id: 'sprint-disproportion',
   of: 'rider',
+  unit: '%',
   options: {
     sprint: number('duration of the sprint, s'),
     longer: numbers('durations that it is held against, s'),
@@ -39,7 +40,7 @@ export const sprintDisproportion = defineMeasure({
     const rises = options.longer.map((seconds, k) => Math.max(1, (race.watts[k + 1]! || 0) / best(seconds)));
     const level = rises.reduce((a, b) => Math.max(a, b));
     const honest = { centre: 0, spread: options.spread };
-    return exact(100 * (peak / pastSprint / level - 1), '%', hard, {
+    return exact(100 * (peak / pastSprint / level - 1), hard, {
       stretches: [[race.from[0]!, race.from[0]! + options.sprint]],
       expected: { declared: honest, field: honest },
       details: {

@@ -17,6 +17,7 @@ import { gate } from './pair/gate.ts';
 export const sprintExcess = defineMeasure({
   id: 'sprint-excess',
   of: 'pair',
+  unit: '%',
   options: {
     roomSeconds: number('room before and after for lag and averaging, s'),
     shortSeconds: number('typical sprint below which averaging decides too much, s'),
@@ -51,7 +52,7 @@ export const sprintExcess = defineMeasure({
       ...(seconds < options.shortSeconds ? ['short sprints'] : []),
       ...(detailRatio(own, other, all.window) > options.mostDetailRatio ? ['unequal averaging'] : []),
     ];
-    return measured(mean, '%', [mean - half, mean + half], efforts.length, {
+    return measured(mean, [mean - half, mean + half], efforts.length, {
       stretches: efforts.map(({ stretch }) => stretch),
       expected: {
         declared: { centre: 0, spread: Math.hypot(options.declaredSpread, error) },

@@ -19,6 +19,7 @@ import { pairWander, varianceByWander } from './pair/wander.ts';
 export const torqueOffset = defineMeasure({
   id: 'torque-offset',
   of: 'pair',
+  unit: 'N·m',
   options: {
     blockSeconds: number('length of a block, s'),
     leastBlocks: number('fewest blocks that make a line'),
@@ -53,7 +54,7 @@ export const torqueOffset = defineMeasure({
     });
     const honest = (spread: number) => ({ centre: 0, spread: Math.hypot(spread, middle.interceptError) });
     const rpm = mean(blocks.cadence);
-    return measured(middle.intercept, 'N·m', [Math.min(...ends), Math.max(...ends)], blocks.count, {
+    return measured(middle.intercept, [Math.min(...ends), Math.max(...ends)], blocks.count, {
       stretches: [all.window],
       expected: { declared: honest(options.declaredSpread), field: honest(options.fieldSpread) },
       details: {

@@ -9,6 +9,7 @@ import { defineMeasure, exact, notApplicable, number } from './measure.ts';
 export const torqueShare = defineMeasure({
   id: 'torque-share',
   of: 'recording',
+  unit: '%',
   options: {
     standstill: number('torque that people reach at a standstill, N·m'),
     slope: number('fall of it with cadence, N·m per rpm'),
@@ -36,7 +37,7 @@ export const torqueShare = defineMeasure({
     }
     if (judged < options.leastSeconds) return notApplicable('no-power-flow');
     const possible = limitAt(most.rpm);
-    return exact(100 * most.share, '%', judged, {
+    return exact(100 * most.share, judged, {
       stretches: [[most.at, most.at + hold]],
       details: {
         torque: { value: most.share * possible, unit: 'N·m' },

@@ -10,6 +10,7 @@ import { type Definition, type Total, totalsOf } from './recording/totals.ts';
 export const totalDiscrepancy = defineMeasure({
   id: 'total-discrepancy',
   of: 'recording',
+  unit: '%',
   options: {
     mostMissing: number('share of the timer that may be missing from the samples and still explain a total'),
   },
@@ -22,7 +23,7 @@ export const totalDiscrepancy = defineMeasure({
     const rows = totals.map((total) => ({ ...total, off: distance(total) }));
     const furthest = rows.reduce((a, b) => (b.off > a.off ? b : a));
     const nearest = nearestOf(furthest);
-    return exact(furthest.off, '%', rows.length, {
+    return exact(furthest.off, rows.length, {
       circumstances: recording.recording.defects.some(unfinished) ? ['unfinished'] : [],
       details: {
         total: furthest.total,

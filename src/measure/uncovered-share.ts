@@ -14,6 +14,7 @@ const furthestSlip = 26 * 3600;
 export const uncoveredShare = defineMeasure({
   id: 'uncovered-share',
   of: 'recording',
+  unit: 'share',
   options: {
     slipShare: number('share of the race that may stay uncovered after a slip of the clock is undone'),
   },
@@ -29,7 +30,7 @@ export const uncoveredShare = defineMeasure({
     const uncovered = (slip: number) => seconds - overlap(race, [ride[0] + slip, ride[1] + slip]);
     const value = uncovered(0) / seconds;
     const slip = value > slipShare ? slipThat((by) => uncovered(by) <= slipShare * seconds) : null;
-    return exact(value, 'share', seconds, {
+    return exact(value, seconds, {
       circumstances: slip === null ? [] : ['zone slip'],
       details: {
         late: { value: clamp(ride[0] - race[0], seconds), unit: 's' },

@@ -8,6 +8,7 @@ import { defineMeasure, measured, notApplicable } from './measure.ts';
 export const unexplainedDetail = defineMeasure({
   id: 'unexplained-detail',
   of: 'pair',
+  unit: 'share',
   options: {},
   circumstances: {
     independent: 'what is left over behaves as between two meters',
@@ -19,7 +20,7 @@ export const unexplainedDetail = defineMeasure({
     if (evidence === null) return notApplicable('too-short', { seconds: 0, needed: 0 });
     const { left, noise, gain, dynamics } = evidence;
     const seconds = all.window[1] - all.window[0];
-    return measured(left, 'share', [left, left], seconds, {
+    return measured(left, [left, left], seconds, {
       stretches: [all.window],
       circumstances: alignment.origin === 'derived' ? [] : [alignment.origin],
       details: {

@@ -13,6 +13,7 @@ import { answer, heartWindows } from './rider/heart-windows.ts';
 export const unresponsiveShare = defineMeasure({
   id: 'unresponsive-share',
   of: 'recording',
+  unit: 'share',
   options: {
     windowSeconds: number('length of a window, s'),
     leastWindows: number('fewest windows with changing power'),
@@ -49,7 +50,7 @@ export const unresponsiveShare = defineMeasure({
     const best = tried.reduce((a, b) => (total(b) > total(a) ? b : a));
     const silent = windows.filter((_, k) => best[k]! < options.leastCorrelation);
     const share = silent.length / blocks;
-    return measured(share, 'share', wilson(silent.length, blocks), blocks, {
+    return measured(share, wilson(silent.length, blocks), blocks, {
       stretches: silent.map(({ stretch }) => stretch),
       circumstances: circumstancesOf(faults, options.faultShare * (all.window[1] - all.window[0])),
       details: {

@@ -5,6 +5,7 @@ import { defineMeasure, exact, notApplicable, number } from './measure.ts';
 export const zeroCadenceShare = defineMeasure({
   id: 'zero-cadence-share',
   of: 'recording',
+  unit: 'share',
   options: {
     minimumWatts: number('power from which a second counts as pedalling, W'),
     minimumSeconds: number('seconds of pedalling with a cadence below which nothing is said'),
@@ -21,6 +22,6 @@ export const zeroCadenceShare = defineMeasure({
       if (cadence[i] === 0) zero++;
     }
     if (pedalling < options.minimumSeconds) return notApplicable('no-power-flow');
-    return exact(zero / pedalling, 'share', pedalling, { details: { seconds: pedalling, zero } });
+    return exact(zero / pedalling, pedalling, { details: { seconds: pedalling, zero } });
   },
 });

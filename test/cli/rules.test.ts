@@ -48,6 +48,12 @@ describe('rules show', () => {
     expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(100);
   });
 
+  it('gives limits and examples their unit', async () => {
+    const { out } = await run(['rules', 'show', 'dead-cadence'], { columns: 100, env: { NO_COLOR: '1' } });
+    expect(out).toContain('query: at least 0.9 (90\u00a0%), by the cautious end of the interval');
+    expect(out).toContain('0.3 (30\u00a0%) [0.3, 0.3] from 3000: note');
+  });
+
   it('shows a rule as an event has it', async () => {
     const folder = folderOf({ 'dead-cadence.rule.json': { id: 'dead-cadence', off: 'No cadence here.' } });
     const { out } = await run(['rules', 'show', 'dead-cadence', '--rules', folder]);

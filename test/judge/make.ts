@@ -34,6 +34,7 @@ export const rule: Rule = {
 export const measure: MeasureInfo = {
   id: 'wobble-size',
   of: 'recording',
+  unit: 's',
   options: {
     windowSeconds: { what: 'length of a window, s', list: false },
     bands: { what: 'edges of the bands, Hz', list: true },
@@ -41,7 +42,7 @@ export const measure: MeasureInfo = {
   circumstances: { cobbles: 'the road is paved with cobbles' },
 };
 
-const pairMeasure: MeasureInfo = { id: 'hub-gap', of: 'pair', options: {}, circumstances: {} };
+const pairMeasure: MeasureInfo = { id: 'hub-gap', of: 'pair', unit: '%', options: {}, circumstances: {} };
 
 export const ground: Ground = {
   rules: [rule],

@@ -1,7 +1,7 @@
 import { quantileSorted } from 'simple-statistics';
 import { studentQuantile } from '../../math/student.ts';
-import type { DependenceChart, Measured, NotApplicable } from '../../types.ts';
-import { measured, notApplicable, number } from '../measure.ts';
+import type { DependenceChart, NotApplicable } from '../../types.ts';
+import { measured, notApplicable, number, type Reading } from '../measure.ts';
 import type { Blocks } from './blocks.ts';
 import { effectOf, fitRatio } from './ratio-fit.ts';
 
@@ -41,7 +41,7 @@ export function dependence(
   blocks: Blocks,
   axis: Axis,
   options: DependenceOptions,
-): Measured | NotApplicable {
+): Reading | NotApplicable {
   if (blocks.count < options.leastBlocks) {
     return notApplicable('too-few-blocks', { blocks: blocks.count, needed: options.leastBlocks });
   }
@@ -59,7 +59,6 @@ export function dependence(
   const { declared, field } = axis.honest(range);
   return measured(
     change(coefficient),
-    '%',
     [change(coefficient - half), change(coefficient + half)],
     blocks.count,
     {

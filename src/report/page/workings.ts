@@ -1,6 +1,7 @@
-import type { OptionValue, Report, ReportMeasurement, Rule } from '../../types.ts';
+import type { OptionValue, Report, ReportMeasurement, Rule, Unit } from '../../types.ts';
 import { type Hole, html, type Markup } from '../markup.ts';
 import { levelWords } from '../words/grade.ts';
+import { ruleLimitSaid } from '../words/limit.ts';
 import { number, quantity, range } from '../words/number.ts';
 import { workingsNotPrinted } from '../words/paper.ts';
 import { reasonInFull } from '../words/reasons.ts';
@@ -25,7 +26,7 @@ function ruleOf(report: Report, rule: Rule): Markup {
     ['Asks', rule.question],
     ['Measure', html`<code>${rule.measure}</code>`],
     ['Needs', rule.needs.join(', ')],
-    ['Limits', limits(rule)],
+    ['Limits', limits(rule, results.find((one) => one.unit !== null)?.unit ?? null)],
     ['Highest level', rule.highest],
     ['Lowered when', rule.ceilings.map((one) => one.why).join(' ')],
     ['Where the limits come from', sourceSaid(rule)],
@@ -51,17 +52,11 @@ function resultSaid(one: ReportMeasurement): Hole {
   ];
 }
 
-function limits({ limits }: Rule): string {
+function limits({ limits }: Rule, unit: Unit | null): string {
   return (['note', 'query', 'refer'] as const)
     .flatMap((level) => {
       const one = limits[level];
-      if (one === undefined) return [];
-      const sides = (['at least', 'at most'] as const).flatMap((side) =>
-        one[side] === undefined ? [] : [`${side} ${number(one[side])}`],
-      );
-      return [
-        `${levelWords[level]}: ${sides.join(' or ')}, of the ${one.of}, by the ${one.end === 'cautious' ? 'cautious end of the interval' : 'estimate itself'}`,
-      ];
+      return one === undefined ? [] : [`${levelWords[level]}: ${ruleLimitSaid(one, unit)}`];
     })
     .join('; ');
 }
