@@ -16,16 +16,18 @@ export function states(recording: Recording, order: Order): Uint8Array {
     const from = seconds[i - 1]! + 1;
     const to = seconds[i]!;
     if (to <= from) continue;
-    state.fill(gapState(to - from), from - start, to - start);
-
-    function gapState(length: number): number {
-      if (isPaused(from, to)) return SecondState.paused;
-      if (irregular && length < settings.bridgeSeconds) return SecondState.bridged;
-      if (length >= settings.pauseSeconds && isStill(recording, records[i - 1]!)) return SecondState.paused;
-      return SecondState.missing;
-    }
+    const stated = isPaused(from, to);
+    const gap = stated ? SecondState.paused : unstated(recording, records[i - 1]!, to - from, irregular);
+    state.fill(gap, from - start, to - start);
   }
   return state;
+}
+
+/** What a gap of `length` seconds after a record is where the file does not say. */
+function unstated(recording: Recording, record: number, length: number, irregular: boolean): number {
+  if (irregular && length < settings.bridgeSeconds) return SecondState.bridged;
+  if (length >= settings.pauseSeconds && isStill(recording, record)) return SecondState.paused;
+  return SecondState.missing;
 }
 
 function writesIrregularly(seconds: Float64Array): boolean {

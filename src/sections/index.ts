@@ -20,7 +20,7 @@ export function findSections(set: AlignedSet, window: Stretch): Section[] {
   const thirds = [...of('first third', [[from, from + third]]), ...of('last third', [[to - third, to]])];
   if (power === null) return thirds;
   const steady = levelStretches(power, window, {
-    grain: 30,
+    grain: settings.steadyGrain,
     share: settings.steadyShare,
     shortest: settings.steadyShortest,
   });

@@ -23,7 +23,7 @@ export function overUnders(held: readonly LevelStretch[]): Stretch[] {
 function continues(levels: readonly LevelStretch[], from: number, i: number): boolean {
   const last = levels[i - 1]!;
   const next = levels[i]!;
-  if (next.stretch[0] - last.stretch[1] > 20) return false;
+  if (next.stretch[0] - last.stretch[1] > settings.overUnderBetween) return false;
   const change = next.watts / last.watts - 1;
   if (Math.abs(change) < settings.overUnderStep) return false;
   if (i - 1 === from) return true;

@@ -27,7 +27,8 @@ export const settings = {
    * controlled session varies by 2 to 4 %. */
   setPointSpread: 0.05,
   setPointShortest: 60,
-  /** Steady: half-minute means within this share of their level for so long (s). */
+  /** Steady: means over so many seconds within this share of their level for so long (s). */
+  steadyGrain: 30,
   steadyShare: 0.08,
   steadyShortest: 180,
   /** Over-under: at least so many levels in turn above and below, each so long (s), and so far apart. */
@@ -35,6 +36,8 @@ export const settings = {
   overUnderShortest: 20,
   overUnderLongest: 180,
   overUnderStep: 0.06,
+  /** Between two levels lie at most so many seconds that are neither. */
+  overUnderBetween: 20,
   /** Each comes back to the level before the last within this share of it. */
   overUnderAlike: 0.1,
 } as const;

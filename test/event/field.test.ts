@@ -48,6 +48,24 @@ describe('the field', () => {
     expect(fieldEffects(rows.slice(2, 12))).toEqual([]);
   });
 
+  it('calls a quarter of a category one of the event, and a smaller share not', () => {
+    const rows = Array.from({ length: 21 }, (_, i) =>
+      rowOf(String(i), { findings: i < 5 ? [finding('late-drift', 'query')] : [] }),
+    );
+    expect(fieldEffects(rows.slice(0, 20))).toMatchObject([{ of: 20, riders: { length: 5 } }]);
+    expect(fieldEffects(rows)).toEqual([]);
+  });
+
+  it('counts no note, and nobody who was not audited', () => {
+    const rows = Array.from({ length: 8 }, (_, i) =>
+      rowOf(String(i), {
+        state: i < 4 ? 'audited' : 'not audited',
+        findings: [finding('late-drift', 'query'), finding('mean-bias', 'note')],
+      }),
+    );
+    expect(fieldEffects(rows)).toEqual([]);
+  });
+
   it('shows a device in two hands at once, not one that was lent afterwards, nor one file twice', () => {
     const rows = (second: EventRow['recordings'][number]) => [
       rowOf('1', { recordings: [recorded('Tern 7', 0, 'a')] }),
@@ -60,11 +78,12 @@ describe('the field', () => {
     expect(sharedDevices(rows(recorded('Tern 7', 100, 'a')))).toEqual([]);
   });
 
-  it('passes over a serial number that many recordings bear: a habit of the recorder', () => {
-    const rows = Array.from({ length: 5 }, (_, i) =>
+  it('passes over a serial number that four riders bear at once: a habit of the recorder', () => {
+    const rows = Array.from({ length: 4 }, (_, i) =>
       rowOf(String(i), { recordings: [recorded('App 1', 0, String(i))] }),
     );
     expect(sharedDevices(rows)).toEqual([]);
+    expect(sharedDevices(rows.slice(1))).toEqual([{ device: 'App 1', riders: ['1', '2', '3'] }]);
   });
 
   it('shows meters that differ the same way at three events', () => {

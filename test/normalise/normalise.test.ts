@@ -82,6 +82,47 @@ describe('normalise', () => {
     expect(stepIds(recording)).toEqual(['read', 'bridged']);
   });
 
+  /** How the first second of a gap of so many seconds is told, after a record at this speed. */
+  const gapAt = (seconds: number, speed: number, more: readonly number[] = []) => {
+    const time = [...Array.from({ length: 20 }, (_, t) => t), 20 + seconds, ...more];
+    const channels = {
+      power: new Float64Array(time.length).fill(200),
+      speed: new Float64Array(time.length).fill(speed),
+    };
+    return laid(recordingOf(time, [], { channels })).series.state[20];
+  };
+
+  it('takes gaps of up to 14 s for the rhythm of a recorder that leaves seconds out in one of ten', () => {
+    const rhythm = Array.from({ length: 30 }, (_, k) => 100 + 3 * k);
+    expect(gapAt(14, 8, rhythm)).toBe(SecondState.bridged);
+    expect(gapAt(15, 8, rhythm)).toBe(SecondState.missing);
+    // Twenty records without a gap and two steps that leave seconds out, one more than a tenth of all steps.
+    expect(gapAt(10, 8)).toBe(SecondState.missing);
+    expect(gapAt(10, 8, [35])).toBe(SecondState.missing);
+    expect(gapAt(10, 8, [35, 40])).toBe(SecondState.bridged);
+  });
+
+  it('takes 5 s that begin slower than 1.5 m/s for a pause, and nothing shorter or faster', () => {
+    expect(gapAt(5, 1.4)).toBe(SecondState.paused);
+    expect(gapAt(4, 1.4)).toBe(SecondState.missing);
+    expect(gapAt(5, 1.6)).toBe(SecondState.missing);
+  });
+
+  it('takes a record without power and cadence for a standstill where speed is unknown', () => {
+    const stopped = (power: number, cadence: number) => {
+      const time = [...seconds(20), 1100];
+      const channels = {
+        power: new Float64Array(21).fill(power),
+        cadence: new Float64Array(21).fill(cadence),
+      };
+      return laid(recordingOf(time, [], { channels })).series.state[50];
+    };
+    expect(stopped(0, 0)).toBe(SecondState.paused);
+    expect(stopped(0, Number.NaN)).toBe(SecondState.paused);
+    expect(stopped(0, 70)).toBe(SecondState.missing);
+    expect(stopped(150, 0)).toBe(SecondState.missing);
+  });
+
   it('tells a stated pause, and one that began at a standstill, from a dropout', () => {
     const time = [...seconds(20), ...seconds(20, 1100), ...seconds(20, 1200), ...seconds(20, 1300)];
     const speed = time.map((t) => (t === 1119 ? 0.4 : 8));
