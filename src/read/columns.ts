@@ -4,7 +4,7 @@ import { sortMeters } from './meters.ts';
 /** Columns as a format read them: all of one length, NaN where there is nothing. */
 export interface RawColumns {
   readonly time: Float64Array;
-  readonly channels: { readonly [C in Channel]?: Float64Array };
+  readonly channels: { readonly [C in Channel]?: Float64Array | undefined };
   /** Columns beside the power channel that may be meters of their own. */
   readonly meters: readonly ExtraMeter[];
 }

@@ -1,6 +1,6 @@
 /**
  * `npm run bench`: what an audit costs, as ratios within one run, so that the machine matters little.
- * The yardstick is strict decoding of the same files by the decoder that reading uses, and nothing else.
+ * The yardstick is strict decoding of the same files into objects by a public decoder, and nothing else.
  */
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';

@@ -1,34 +1,32 @@
 import type { Recording } from '../../types.ts';
-import { finite } from '../number.ts';
-import type { Message } from './decode.ts';
+import { hasValue } from '../columns.ts';
 
 export interface Balance {
-  /** Left share of power, %, where the side is known; else the share of one leg. */
-  readonly share: Float64Array;
+  /** Left share of power, %, where the side is known; else the share of one leg; absent where there is none. */
+  readonly share: Float64Array | undefined;
   readonly side: Recording['balanceSide'];
 }
 
+/** How a stored balance is packed (FIT Profile, type left_right_balance). */
+const shareBits = 0x7f;
+const rightFlag = 0x80;
+
 /**
- * left_right_balance holds the share of one leg, and a flag that says it is the right one (FIT Profile, type
- * left_right_balance). Without the flag the leg is not known. Where a file sets the flag on some records
- * only, the others are left out: to mix known and unknown legs would invent a change of balance.
+ * left_right_balance holds the share of one leg, and a flag that says it is the right one. Without the flag
+ * the leg is not known. Where a file sets the flag on some records only, the others are left out: to mix
+ * known and unknown legs would invent a change of balance.
  */
-export function balanceOf(records: readonly Message[]): Balance {
-  const share = new Float64Array(records.length).fill(Number.NaN);
-  const flagged = records.some((record) => parts(record)?.right === true);
-  let any = false;
-  records.forEach((record, i) => {
-    const balance = parts(record);
-    if (balance === null || (flagged && balance.right !== true)) return;
-    const value = finite(balance.value);
-    if (!(value <= 100)) return;
-    share[i] = flagged ? 100 - value : value;
-    any = true;
-  });
-  return { share, side: !any ? null : flagged ? 'right' : 'unknown' };
+export function balanceOf(stored: Float64Array | undefined): Balance {
+  const flagged = stored?.some(isRight) ?? false;
+  const share = stored?.map((value) => shareOf(value, flagged));
+  const side = share === undefined || !hasValue(share) ? null : flagged ? 'right' : 'unknown';
+  return { share, side };
 }
 
-function parts(record: Message): { value?: unknown; right?: unknown } | null {
-  const balance = record.left_right_balance;
-  return typeof balance === 'object' && balance !== null ? balance : null;
+const isRight = (stored: number) => (stored & rightFlag) !== 0;
+
+function shareOf(stored: number, flagged: boolean): number {
+  const share = stored & shareBits;
+  if (Number.isNaN(stored) || isRight(stored) !== flagged || share > 100) return Number.NaN;
+  return flagged ? 100 - share : share;
 }

@@ -1,11 +1,12 @@
 import FitParser from 'fit-file-parser';
-import { Problem } from '../../problem.ts';
-import { type DeveloperFields, renameDeveloperFields } from './developer.ts';
+import { undecodable } from './damage.ts';
 import type { Part } from './parts.ts';
+import { freshAllowance, kinds, timeInHeader, walk } from './walk.ts';
 
 /** A decoded message: field names of the FIT Profile, values in SI units. Trust no type in it. */
 export type Message = Readonly<Record<string, unknown>>;
 
+/** All messages of a part but its records. */
 export interface Decoded {
   readonly fileIds: readonly Message[];
   readonly deviceInfos: readonly Message[];
@@ -13,19 +14,15 @@ export interface Decoded {
   readonly sessions: readonly Message[];
   readonly laps: readonly Message[];
   readonly events: readonly Message[];
-  readonly records: readonly Message[];
 }
 
 /**
- * Decodes the whole messages of one part. Developer fields appear under the keys that `known` notes.
+ * Decodes the whole messages of one part, without its records.
  *
  * @throws Problem `format-damaged` when the decoder refuses them.
  */
-export function decode(bytes: Uint8Array, part: Part, known: DeveloperFields): Decoded {
-  const mended = !part.intact || part.fieldDescriptions.length > 0;
-  const content = mended ? mend(bytes, part) : bytes.subarray(part.start);
-  if (mended) renameDeveloperFields(content, part, known);
-  const fit = parse(content);
+export function decode(bytes: Uint8Array, part: Part): Decoded {
+  const fit = parse(withoutRecords(bytes, part));
   const list = (name: string) => (fit[name] ?? []) as Message[];
   return {
     fileIds: list('file_ids'),
@@ -34,21 +31,37 @@ export function decode(bytes: Uint8Array, part: Part, known: DeveloperFields): D
     sessions: list('sessions'),
     laps: list('laps'),
     events: list('events'),
-    records: list('records'),
   };
 }
 
-/** A copy of the part's whole messages under a header that states their size. */
-function mend(bytes: Uint8Array, part: Part): Uint8Array {
-  const copy = bytes.slice(part.start, part.end);
-  new DataView(copy.buffer).setUint32(4, copy.length - part.headerSize, true);
-  return copy;
+/**
+ * A part of the file as it would be without its records. They stay where the compressed header of another
+ * message continues the time of the messages before it.
+ */
+function withoutRecords(bytes: Uint8Array, { start, headerSize, end }: Part): Uint8Array {
+  const kept = new Uint8Array(end - start);
+  let length = 0;
+  let from = start;
+  let continued = false;
+  walk(bytes, start + headerSize, end, freshAllowance(), ({ kind }, at, messageEnd) => {
+    const header = at - 1;
+    if (kind === kinds.record) {
+      kept.set(bytes.subarray(from, header), length);
+      length += header - from;
+      from = messageEnd;
+    } else continued ||= timeInHeader(bytes[header]!) !== null;
+  });
+  if (continued) [length, from] = [0, start];
+  kept.set(bytes.subarray(from, end), length);
+  length += end - from;
+  new DataView(kept.buffer).setUint32(4, length - headerSize, true);
+  return kept.subarray(0, length);
 }
 
 function parse(content: Uint8Array): Message {
   let result: Message | undefined;
   // `force` skips the decoder's own check of header, size and checksum. findParts has made it already, and
-  // decides more finely what a failure costs; made twice, it would take a tenth of the time again.
+  // decides more finely what a failure costs.
   const parser = new FitParser({ force: true, mode: 'list' });
   try {
     // It reads any view by its buffer and offset, though its types name two kinds only.
@@ -58,10 +71,6 @@ function parse(content: Uint8Array): Message {
   } catch {
     result = undefined;
   }
-  if (result !== undefined) return result;
-  throw new Problem({
-    code: 'format-damaged',
-    what: 'the messages in this FIT file cannot be decoded',
-    hint: 'Copy the file from the head unit again',
-  });
+  if (result === undefined) throw undecodable();
+  return result;
 }

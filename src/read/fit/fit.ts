@@ -1,15 +1,13 @@
-import type { Defect, ExtraMeter } from '../../types.ts';
+import type { Defect } from '../../types.ts';
 import { assemble } from '../columns.ts';
 import type { Parsed } from '../format.ts';
-import { isMeterName } from '../meters.ts';
-import { finite } from '../number.ts';
 import { indoorsOf, sportOf } from '../sport.ts';
 import { balanceOf } from './balance.ts';
-import { clock, column, nativeNames, plainChannels } from './channels.ts';
-import { type Decoded, decode, type Message } from './decode.ts';
-import type { DeveloperField, DeveloperFields } from './developer.ts';
-import { findParts, type Part } from './parts.ts';
-import { nativePower, oddPowerTypes } from './power.ts';
+import { plainChannels } from './channels.ts';
+import { type Decoded, decode } from './decode.ts';
+import { findParts } from './parts.ts';
+import { recordFields } from './record-fields.ts';
+import { readRecords } from './records.ts';
 import { deviceOf, lapsOf, meterOf, pausesOf, sportWords, totalsOf } from './summary.ts';
 
 /**
@@ -21,24 +19,21 @@ import { deviceOf, lapsOf, meterOf, pausesOf, sportWords, totalsOf } from './sum
  */
 export function readFit(bytes: Uint8Array): Parsed {
   const { parts, defects } = findParts(bytes);
-  const known: DeveloperFields = new Map();
-  const decoded = together(parts.map((part) => decode(bytes, part, known)));
-  const { records, sessions } = decoded;
-  const developerFields = [...known.values()];
-  const channels = plainChannels(records);
-  const oddPower = recoverPower(bytes, parts, channels.power!);
-  const balance = balanceOf(records);
+  const decoded = together(parts.map((part) => decode(bytes, part)));
+  const { sessions } = decoded;
+  const records = readRecords(bytes, parts);
+  const balance = balanceOf(records.columns.left_right_balance);
   const { defects: columnDefects, ...columns } = assemble({
-    time: column(records, (record) => clock(record.timestamp)),
-    channels: { ...channels, balance: balance.share },
-    meters: developerMeters(records, developerFields),
+    time: records.columns.timestamp ?? new Float64Array(records.length).fill(Number.NaN),
+    channels: { ...plainChannels(records.columns), balance: balance.share },
+    meters: records.meters,
   });
   const words = sportWords(decoded);
   const meter = meterOf(decoded);
   return {
     ...columns,
     sport: sportOf(words),
-    indoors: indoorsOf(words, records.some(hasPosition)),
+    indoors: indoorsOf(words, records.located),
     device: deviceOf(decoded),
     ...(meter === null ? {} : { meter }),
     balanceSide: balance.side,
@@ -50,8 +45,8 @@ export function readFit(bytes: Uint8Array): Parsed {
       ...(sessions.length > 1
         ? [{ id: 'several-sessions', values: { sessions: sessions.length } } as const]
         : []),
-      ...collisions(developerFields),
-      ...oddPower,
+      ...collisions(records.developerNames),
+      ...records.oddPowerTypes.map((type) => ({ id: 'odd-power-type', values: { type } }) as const),
       ...columnDefects,
     ],
   };
@@ -66,32 +61,11 @@ function together(parts: readonly Decoded[]): Decoded {
     sessions: parts.flatMap((part) => part.sessions),
     laps: parts.flatMap((part) => part.laps),
     events: parts.flatMap((part) => part.events),
-    records: parts.flatMap((part) => part.records),
   };
 }
 
-/** Fills in, in place, native power that the decoder drops for its wire type. */
-function recoverPower(bytes: Uint8Array, parts: readonly Part[], power: Float64Array): Defect[] {
-  const types = new Set(parts.flatMap(oddPowerTypes));
-  if (types.size > 0) {
-    const native = parts.flatMap((part) => [...nativePower(bytes, part)]);
-    for (let i = 0; i < power.length; i++) if (Number.isNaN(power[i]!)) power[i] = native[i]!;
-  }
-  return [...types].map((type) => ({ id: 'odd-power-type', values: { type } }));
-}
-
-function developerMeters(records: readonly Message[], fields: readonly DeveloperField[]): ExtraMeter[] {
-  return fields
-    .filter(({ name, units }) => isMeterName(name, units))
-    .map(({ key, name }) => ({ name, power: column(records, (record) => finite(record[key])) }));
-}
-
-function collisions(fields: readonly DeveloperField[]): Defect[] {
-  return [...new Set(fields.map(({ name }) => name))]
-    .filter((name) => nativeNames.has(name))
+function collisions(developerNames: ReadonlySet<string>): Defect[] {
+  return [...developerNames]
+    .filter((name) => Object.hasOwn(recordFields, name))
     .map((name) => ({ id: 'colliding-field', values: { name } }));
-}
-
-function hasPosition(record: Message): boolean {
-  return typeof record.position_lat === 'number' || typeof record.position_long === 'number';
 }

@@ -2,17 +2,7 @@ import { Problem } from '../../problem.ts';
 import type { Defect } from '../../types.ts';
 import { limits } from '../limits.ts';
 import { crc16 } from './crc.ts';
-import { type Allowance, type Definition, type Field, freshAllowance, walk } from './walk.ts';
-
-/** Global message numbers (FIT Profile, type mesg_num). */
-export const kinds = { record: 20, fieldDescription: 206 } as const;
-
-/** A message's place in the file. */
-export interface Place {
-  readonly definition: Definition;
-  /** Offset of its content. */
-  readonly at: number;
-}
+import { type Allowance, freshAllowance, kinds, walk } from './walk.ts';
 
 /** One recording in a FIT file; a file may chain several. */
 export interface Part {
@@ -21,17 +11,11 @@ export interface Part {
   readonly headerSize: number;
   /** End of the last whole message. */
   readonly end: number;
-  /** Header, sizes, framing and checksum all agree. */
-  readonly intact: boolean;
   readonly records: number;
-  readonly fieldDescriptions: readonly Place[];
-  /** Base types in which its records store power. */
-  readonly powerTypes: ReadonlySet<number>;
 }
 
 const smallestHeader = 12;
 const checksumSize = 2;
-const powerField = 7;
 
 /**
  * Finds the recordings in a FIT file and how far each is whole: the strict check of header, sizes, framing
@@ -101,22 +85,15 @@ function readPart(
   const closed = sound || (fits && (next === bytes.length || startsHeader(bytes, next)));
 
   let records = 0;
-  const fieldDescriptions: Place[] = [];
-  const powerTypes = new Set<number>();
-  let lastRecord: Definition | null = null;
-  const end = walk(bytes, from, closed ? declaredEnd : bytes.length, allowance, (definition, at) => {
-    if (definition.kind === kinds.record) {
-      records++;
-      if (definition !== lastRecord) {
-        lastRecord = definition;
-        const field = powerIn(definition);
-        if (field !== undefined) powerTypes.add(field.baseType);
-      }
-    } else if (definition.kind === kinds.fieldDescription) fieldDescriptions.push({ definition, at });
+  const end = walk(bytes, from, closed ? declaredEnd : bytes.length, allowance, ({ kind }) => {
+    if (kind === kinds.record) records++;
   });
   const whole = closed && end === declaredEnd;
-  const part = { start, headerSize, end, intact: sound && whole, records, fieldDescriptions, powerTypes };
-  return { part, defect: defectOf(), next: closed ? next : bytes.length };
+  return {
+    part: { start, headerSize, end, records },
+    defect: defectOf(),
+    next: closed ? next : bytes.length,
+  };
 
   function defectOf(): Defect | null {
     if (whole) return sound ? null : { id: 'checksum-wrong', values: {} };
@@ -135,8 +112,4 @@ function headerIsSound(bytes: Uint8Array, view: DataView, start: number): boolea
   if (bytes[start]! < 14) return true;
   const stored = view.getUint16(start + smallestHeader, true);
   return stored === 0 || stored === crc16(bytes, start, start + smallestHeader);
-}
-
-export function powerIn(definition: Definition): Field | undefined {
-  return definition.fields.find((field) => field.number === powerField);
 }

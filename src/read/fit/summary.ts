@@ -2,7 +2,6 @@ import type { Device, Lap, Stretch, Totals } from '../../types.ts';
 import { finite } from '../number.ts';
 import { shortName } from '../text.ts';
 import { combineTotals, stated } from '../totals.ts';
-import { clock } from './channels.ts';
 import type { Decoded, Message } from './decode.ts';
 
 /** Who made the file: file_id, and where it is silent the device_info of the recorder itself. */
@@ -111,4 +110,9 @@ function elapsed(sessions: readonly Message[]): number {
   if (sessions.length <= 1) return lengths[0] ?? Number.NaN;
   const starts = sessions.map((session) => clock(session.start_time));
   return Math.max(...starts.map((start, i) => start + lengths[i]!)) - Math.min(...starts);
+}
+
+/** Seconds since 1970 of any decoded time; NaN when there is none. */
+function clock(value: unknown): number {
+  return value instanceof Date ? value.getTime() / 1000 : Number.NaN;
 }

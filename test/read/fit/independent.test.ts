@@ -1,4 +1,5 @@
 import fitDecoder from 'fit-decoder';
+import FitParser from 'fit-file-parser';
 import { describe, expect, test } from 'vitest';
 import { readFit } from '../../../src/read/fit/fit.ts';
 import type { Channel } from '../../../src/types.ts';
@@ -87,4 +88,77 @@ describe('an independent decoder agrees on every value', () => {
     }
     agree(writer.bytes());
   });
+});
+
+/** Records as objects, by the decoder that reads all other messages for us. */
+function recordsOf(bytes: Uint8Array): Readonly<Record<string, unknown>>[] {
+  let records: Readonly<Record<string, unknown>>[] = [];
+  new FitParser({ force: false, mode: 'list' }).parse(bytes.slice().buffer as ArrayBuffer, (error, data) => {
+    if (error || data === undefined) throw new Error(String(error));
+    records = data.records as unknown as typeof records;
+  });
+  return records;
+}
+
+describe('a decoder into objects agrees on every value', () => {
+  const numberOf = (value: unknown) => (typeof value === 'number' ? value : Number.NaN);
+
+  test.each([true, false])(
+    'of every field, compressed times and developer fields; little-endian: %s',
+    (little) => {
+      const writer = new FitWriter(little)
+        .define(0, mesg.fieldDescription, [
+          [0, 'uint8'],
+          [1, 'uint8'],
+          [2, 'uint8'],
+          [3, 'string', 16],
+          [6, 'uint8'],
+          [7, 'sint8'],
+          [8, 'string', 8],
+        ])
+        .data(0, 0, 3, 0x84, 'trainer power', 10, -5, 'watts')
+        .define(1, mesg.record, [record.timestamp, record.power])
+        .define(
+          2,
+          mesg.record,
+          [
+            record.timestamp,
+            record.power,
+            record.cadence,
+            record.fractionalCadence,
+            record.heartRate,
+            record.speed,
+            record.enhancedSpeed,
+            record.enhancedAltitude,
+            record.distance,
+            record.temperature,
+          ],
+          [[3, 2, 0, 'uint16']],
+        );
+      for (let i = 0; i < 300; i++) {
+        const gone = (every: number, value: number) => (i % every === 0 ? null : value);
+        const fields = [gone(7, 200 + i), gone(5, i % 120), gone(3, i % 128), gone(4, 90 + (i % 90))];
+        const more = [9000 + i, gone(2, 9100 + i), gone(6, 2500 + i), i * 911, gone(9, (i % 60) - 25)];
+        if (i % 40 === 0) writer.data(1, start + i, 100 + i);
+        else writer.compressed(2, start + i, ...fields, ...more, gone(8, 2000 + i));
+      }
+      const bytes = writer.bytes();
+      const ours = readFit(bytes);
+      const rows = recordsOf(bytes);
+      const of = (take: (row: Readonly<Record<string, unknown>>) => number) => Float64Array.from(rows, take);
+      expect(ours.time).toEqual(of(({ timestamp }) => (timestamp as Date).getTime() / 1000));
+      expect(ours.extraMeters).toEqual([
+        { name: 'trainer power', power: of((row) => numberOf(row['trainer power'])) },
+      ]);
+      expect(ours.channels).toEqual({
+        power: of((row) => numberOf(row.power)),
+        cadence: of((row) => numberOf(row.cadence) + ((row.fractional_cadence as number) ?? 0)),
+        heartRate: of((row) => numberOf(row.heart_rate)),
+        speed: of((row) => numberOf(row.enhanced_speed ?? row.speed)),
+        altitude: of((row) => numberOf(row.enhanced_altitude)),
+        distance: of((row) => numberOf(row.distance)),
+        temperature: of((row) => numberOf(row.temperature)),
+      });
+    },
+  );
 });
