@@ -1,3 +1,6 @@
+import { quantileSorted } from 'simple-statistics';
+import type { Truth } from '../ride.ts';
+import { type Draft, rideOf } from '../submission.ts';
 import { type Fault, practice, withPrimaryMeter } from './fault.ts';
 import { trainerAndPedals, withMeterOf } from './pair.ts';
 
@@ -43,13 +46,30 @@ const cadence = {
   needs: ['second recording', 'cadence'],
 } as const;
 
-/** Error with cadence: the middle nine tenths of a ride hold some 25 rpm. */
+/** How far apart the middle nine tenths of what is ridden at lie, over the seconds of the race with power. */
+function middleRange(draft: Draft, of: (truth: Truth) => (second: number) => number): number {
+  const truth = rideOf(draft);
+  const at = of(truth);
+  const [from, to] = draft.demand.window;
+  const values: number[] = [];
+  for (let second = from; second < to; second++) if (truth.secondPower[second]! > 0) values.push(at(second));
+  values.sort((a, b) => a - b);
+  return quantileSorted(values, 0.95) - quantileSorted(values, 0.05);
+}
+
+/** Error with cadence. */
 export const highCadenceHigh: Fault = {
   ...cadence,
   name: 'primary reads high at high cadence',
   source: 'error growing by 0.8 % per 10 rpm (Pallarés & Lillo-Bevia 2018, JSSM 17:305)',
   wish: () => ({ kind: 'bunch race', minutes: 50, ...trainerAndPedals }),
-  before: (draft, strength) => withPrimaryMeter(draft, { cadenceSlope: strength / 2.5 }),
+  before(draft, strength) {
+    const rpm = middleRange(draft, ({ cadence, step }) => {
+      const perSecond = Math.round(1 / step);
+      return (second) => cadence[second * perSecond]!;
+    });
+    return withPrimaryMeter(draft, { cadenceSlope: strength / (rpm / 10) });
+  },
 };
 
 /** Error with flywheel speed, which a climb slows and a descent speeds up. */
@@ -59,5 +79,13 @@ export const flywheelSpeed: Fault = {
   source: practice,
   rules: ['cadence-dependent-bias', 'power-dependent-bias'],
   wish: () => ({ kind: 'bunch race', minutes: 50, ...trainerAndPedals }),
-  before: (draft, strength) => withPrimaryMeter(draft, { speedSlope: strength / 0.9 }),
+  before(draft, strength) {
+    const metresPerSecond = middleRange(
+      draft,
+      ({ speed }) =>
+        (second) =>
+          speed[second]!,
+    );
+    return withPrimaryMeter(draft, { speedSlope: strength / (metresPerSecond / 10) });
+  },
 };

@@ -1,4 +1,5 @@
-import { riseShare } from '../meter/error.ts';
+import { leaps } from '../meter/error.ts';
+import type { Truth } from '../ride.ts';
 import { rideOf } from '../submission.ts';
 import { type Fault, practice, withPrimaryMeter } from './fault.ts';
 import { withMeterOf } from './pair.ts';
@@ -25,15 +26,38 @@ export const sprintHigh: Fault = {
   },
 };
 
-/** Overshoots while power leaps up: the first seconds of an effort are too high. */
+/** Overshoots while power leaps up: the first seconds of a hard effort are too high. */
 export const sprintOvershoot: Fault = {
   ...shared,
   name: 'sprint overshoot',
   source: practice,
   before(draft, strength) {
-    return withPrimaryMeter(draft, { overshoot: strength / riseShare(rideOf(draft)) });
+    const { cp } = draft.rider.ability;
+    const leapsOf = (power: Float64Array, step: number) => leaps(power, step, cp * 1.25, cp * 1.6);
+    const truth = rideOf(draft);
+    const { sprints, rest } = sharesOf(leapsOf(truth.power, truth.step), truth);
+    // Sprints read (1 + o·sprints) / (1 + o·rest) of the rest: as much more as the strength says.
+    const overshoot = strength / (sprints - (1 + strength) * rest);
+    return withPrimaryMeter(draft, {
+      twist(power, { step }) {
+        leapsOf(power, step).forEach((leap, i) => {
+          power[i]! *= 1 + overshoot * leap;
+        });
+      },
+    });
   },
 };
+
+/** What a share of each moment's power comes to, of the work of all-out seconds and of all others. */
+function sharesOf(shares: Float64Array, { power, step, demand }: Truth): { sprints: number; rest: number } {
+  const sums = { sprints: [0, 0], rest: [0, 0] } as const satisfies Record<string, [number, number]>;
+  for (let i = 0; i < power.length; i++) {
+    const sum = demand.allOut[Math.floor(i * step)] === 1 ? sums.sprints : sums.rest;
+    sum[0] += shares[i]! * power[i]!;
+    sum[1] += power[i]!;
+  }
+  return { sprints: sums.sprints[0] / sums.sprints[1], rest: sums.rest[0] / sums.rest[1] };
+}
 
 /** The second loses power in hard efforts: in a low gear, or because the tyre slips. */
 export const secondLosesSprints: Fault = {

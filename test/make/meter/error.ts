@@ -61,17 +61,13 @@ function ramp(value: number, from: number, full: number): number {
   return Math.max(0, Math.min(1, (value - from) / (full - from)));
 }
 
-/** Share of the work of all-out seconds that power stands above its own last ten seconds. */
-export function riseShare({ power, step, demand }: Truth): number {
+/**
+ * How far power stands above its own last ten seconds as it leaps up to hard efforts (0 to 1): nothing below
+ * `from`, in full above `full` W.
+ */
+export function leaps(power: Float64Array, step: number, from: number, full: number): Float64Array {
   const calm = new Calm(step);
-  let [rise, work] = [0, 0];
-  for (let i = 0; i < power.length; i++) {
-    const share = calm.rise(power[i]!);
-    if (demand.allOut[Math.floor(i * step)] !== 1) continue;
-    rise += share * power[i]!;
-    work += power[i]!;
-  }
-  return work === 0 ? 1 : rise / work;
+  return power.map((watts) => calm.rise(watts) * ramp(watts, from, full));
 }
 
 /** How far power stands above its own last ten seconds, as a share (0 to 1). */
