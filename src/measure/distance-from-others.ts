@@ -5,7 +5,7 @@ import { mean } from '../math/mean.ts';
 import type { DeviceFacts, MetersChart, Subject, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { behindChain, chainLoss, fieldScatter, oneSidedSpread } from './pair/expected.ts';
-import { gate } from './pair/gate.ts';
+import { isIndependent } from './pair/gate.ts';
 
 interface Meter {
   readonly subject: Subject;
@@ -76,10 +76,7 @@ export const distanceFromOthers = defineMeasure({
 function independentMeters(all: Subjects): Meter[] {
   const { primary, rider, seconds } = all;
   const own = primary.channels.power;
-  const others = seconds.filter((pair) => {
-    const { origin, sameAs } = pair.alignment;
-    return gate(pair) === null && origin === 'independent' && sameAs === null;
-  });
+  const others = seconds.filter(isIndependent);
   if (own === undefined) return [];
   const device = declaredFor(rider.devices, primary.recording.name, 'primary');
   return [

@@ -1,9 +1,10 @@
 import { mean } from '../math/mean.ts';
 import { studentQuantile } from '../math/student.ts';
+import type { AlignedSecond, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { blocksOf } from './pair/blocks.ts';
 import { expectedDifference } from './pair/expected.ts';
-import { gate } from './pair/gate.ts';
+import { gate, isIndependent } from './pair/gate.ts';
 import { pairSamples } from './pair/samples.ts';
 
 /**
@@ -19,6 +20,9 @@ export const overallDifference = defineMeasure({
   options: {
     blockSeconds: number('length of a block, s'),
     leastBlocks: number('fewest blocks that give an interval'),
+  },
+  circumstances: {
+    'third sides with the primary': 'a further meter reads nearer to the primary than to this one',
   },
   compute(all, pair, { blockSeconds, leastBlocks }) {
     const closed = gate(pair);
@@ -37,9 +41,13 @@ export const overallDifference = defineMeasure({
     const percent = 100 * (ratio - 1);
     // Every second difference is one that the others do not hold.
     const half = 100 * studentQuantile(0.975, blocks.count / 2) * error;
+    const expected = expectedDifference(all, pair.subject, otherMean, 100 * error);
     return measured(percent, [percent - half, percent + half], blocks.count, {
       stretches: [all.window],
-      expected: expectedDifference(all, pair.subject, 100 * error),
+      expected,
+      circumstances: thirdSides(all, pair, percent - expected.field.centre)
+        ? ['third sides with the primary']
+        : [],
       details: {
         own: { value: ownMean, unit: 'W' },
         other: { value: otherMean, unit: 'W' },
@@ -48,6 +56,24 @@ export const overallDifference = defineMeasure({
     });
   },
 });
+
+/**
+ * Whether a further independent meter reads nearer to the primary than to the second, places allowed for: then it
+ * is the second that lies apart.
+ *
+ * @param excess of the primary over the second, %
+ */
+function thirdSides(all: Subjects, pair: AlignedSecond, excess: number): boolean {
+  return all.seconds
+    .filter((third) => third !== pair && isIndependent(third))
+    .some((third) => {
+      const { own, other } = pairSamples(all, third);
+      const watts = mean(other);
+      const overThird =
+        100 * (mean(own) / watts - 1) - expectedDifference(all, third.subject, watts, 0).field.centre;
+      return Math.sign(excess) * overThird < Math.abs(excess) / 2;
+    });
+}
 
 /** Standard error of a mean, from half the mean square of successive differences (von Neumann 1941). */
 function errorBetweenNeighbours(values: Float64Array): number {

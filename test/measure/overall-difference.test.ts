@@ -31,6 +31,21 @@ it('expects honest pairs around the loss in the chain, as wide as meters are fou
   expect(expected!.field.spread).toBeLessThan(5.1);
 });
 
+it('says where a third meter sides with the primary: then it is the second that lies apart', () => {
+  const places = ['crank', 'pedal', 'hub'] as const;
+  const told = (gains: readonly number[]) => {
+    const changes = gains.map((gain) => ({ gain }));
+    const all = subjectsOf(ridden('third', { ...ride, places, seconds: 2 }, changes));
+    return outcomeOf(overallDifference, 'mean-bias', all);
+  };
+  const sides = { circumstances: ['third sides with the primary'] };
+  expect(told([1, 0.85, 1])).toMatchObject(sides);
+  expect(told([1, 1.15, 1])).toMatchObject(sides);
+  expect(told([1, 0.85, 1.05])).toMatchObject(sides);
+  expect(told([1.15, 1, 1])).toMatchObject({ circumstances: [] });
+  expect(told([1.15, 1, 1.02])).toMatchObject({ circumstances: [] });
+});
+
 it('says nothing of two recordings that are not on one clock', () => {
   const one = ridden('one', ride, []);
   const other = ridden('other', ride, []);

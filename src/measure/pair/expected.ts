@@ -7,10 +7,11 @@ import type { DeviceFacts, HonestRange, Subjects } from '../../types.ts';
  */
 export const fieldScatter = 3.2;
 /**
- * What two zero offsets within a tenth of a newton metre leave of the difference, %: 0.1 N·m is 0.94 W at 90 rpm,
- * 0.47 % of 200 W, on either meter. Scatter found in the field holds it already.
+ * What a zero offset leaves on one meter, W (one standard deviation) at 90 rpm: a tenth of a newton metre where it
+ * is done, a quarter where nobody sees to it (common practice, no source; 1 N·m is 9.42 W). Of low power it is a
+ * larger share, so that a scatter in percent does not hold it.
  */
-const zeroSpread = 0.67;
+const zeroWatts = { declared: 0.94, field: 2.36 };
 /** Loss in the chain, %: 2.1 ± 1.5 (Smit et al. 2023, Sports Eng., doi 10.1007/s12283-023-00439-z). */
 export const chainLoss = { centre: 2.1, spread: 1.5 };
 /**
@@ -22,13 +23,16 @@ export const oneSidedSpread = 3;
 /**
  * Where the overall difference of an honest pair lies, % of the second: centre from the places of the
  * two meters, spread from what is claimed for each (a rectangle of ±a has a standard deviation of a/√3,
- * JCGM 100:2008) or from scatter found in the field, the place, one-sided meters and the sampling error.
+ * JCGM 100:2008) or from scatter found in the field, zero offsets, the place, one-sided meters and the sampling
+ * error.
  *
+ * @param watts mean power of the second
  * @param error standard error of the measured difference, %
  */
 export function expectedDifference(
   all: Subjects,
   subject: string,
+  watts: number,
   error: number,
 ): { declared: HonestRange; field: HonestRange } {
   const { own, other } = declaredPair(all, subject);
@@ -36,9 +40,13 @@ export function expectedDifference(
   const sides = [own, other].filter((device) => device?.sides === 1).length * oneSidedSpread ** 2;
   const common = place.spread ** 2 + sides + error ** 2;
   const claims = claimed(own) ** 2 + claimed(other) ** 2;
+  const range = (gains: number, zero: number): HonestRange => ({
+    centre: place.centre,
+    spread: Math.sqrt(gains + 2 * ((100 * zero) / watts) ** 2 + common),
+  });
   return {
-    declared: { centre: place.centre, spread: Math.sqrt(claims + zeroSpread ** 2 + common) },
-    field: { centre: place.centre, spread: Math.sqrt(2 * fieldScatter ** 2 + common) },
+    declared: range(claims, zeroWatts.declared),
+    field: range(2 * fieldScatter ** 2, zeroWatts.field),
   };
 }
 

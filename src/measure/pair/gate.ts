@@ -7,3 +7,9 @@ export function gate({ alignment }: AlignedSecond): NotApplicable | null {
   if (alignment.origin === 'same sensor') return notApplicable('not-independent');
   return null;
 }
+
+/** Whether a pair's second is a meter of its own, and no other second's twin: an opinion that counts. */
+export function isIndependent(pair: AlignedSecond): boolean {
+  const { origin, sameAs } = pair.alignment;
+  return gate(pair) === null && origin === 'independent' && sameAs === null;
+}

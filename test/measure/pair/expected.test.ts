@@ -18,7 +18,8 @@ function declared(own: Partial<DeviceFacts> | null, other: Partial<DeviceFacts> 
 }
 
 const spread = (a: number, b: number) =>
-  expectedDifference(declared({ tolerancePercent: a }, { tolerancePercent: b }), 'pair:0', 0).declared.spread;
+  expectedDifference(declared({ tolerancePercent: a }, { tolerancePercent: b }), 'pair:0', 200, 0).declared
+    .spread;
 
 describe('two claims together (JCGM 100:2008: a claim of ±a has the standard uncertainty a/√3)', () => {
   // Computed from the formula; "exact" is the half-width that holds 95 % of the sum of two rectangles.
@@ -38,6 +39,12 @@ describe('two claims together (JCGM 100:2008: a claim of ±a has the standard un
     expect(2 * claims).toBeLessThan(a + b);
   });
 
+  it('zero offsets are a larger share of low power (0.1 N·m each: 0.94 W at 90 rpm)', () => {
+    const at = (watts: number) => expectedDifference(declared({}, {}), 'pair:0', watts, 0).declared.spread;
+    expect(at(200)).toBeCloseTo((100 * Math.SQRT2 * 0.1 * (90 * 2 * Math.PI)) / 60 / 200, 2);
+    expect(at(100)).toBeCloseTo(2 * at(200), 9);
+  });
+
   it('a claim wider than meters scatter in the field (3.2 %, Maier et al. 2017) is no claim', () => {
     expect(spread(8, 8)).toBeCloseTo(spread(50, 50), 9);
     expect(spread(8, 8) ** 2 - spread(0, 0) ** 2).toBeCloseTo(2 * 3.2 ** 2, 6);
@@ -46,7 +53,7 @@ describe('two claims together (JCGM 100:2008: a claim of ±a has the standard un
 
 describe('places', () => {
   const at = (own: Place, other: Place) =>
-    expectedDifference(declared({ place: own }, { place: other }), 'pair:0', 0).field;
+    expectedDifference(declared({ place: own }, { place: other }), 'pair:0', 200, 0).field;
 
   it('across the chain differ by its loss, 2.1 ± 1.5 % (Smit et al. 2023), the wheel below', () => {
     expect(at('trainer', 'pedal').centre).toBe(-2.1);
@@ -56,15 +63,15 @@ describe('places', () => {
   });
 
   it('that nobody declared may lie on either side, and widen', () => {
-    const unknown = expectedDifference(declared(null, null), 'pair:0', 0).field;
+    const unknown = expectedDifference(declared(null, null), 'pair:0', 200, 0).field;
     expect(unknown.centre).toBe(0);
     expect(unknown.spread).toBeGreaterThan(at('trainer', 'pedal').spread);
   });
 
   it('widen for a meter of one leg, and by the error of the measurement itself', () => {
     const all = declared({ sides: 1 }, {});
-    const oneLeg = expectedDifference(all, 'pair:0', 0).field.spread;
+    const oneLeg = expectedDifference(all, 'pair:0', 200, 0).field.spread;
     expect(oneLeg ** 2 - at('crank', 'crank').spread ** 2).toBeCloseTo(9, 9);
-    expect(expectedDifference(all, 'pair:0', 4).field.spread).toBeCloseTo(Math.hypot(oneLeg, 4), 9);
+    expect(expectedDifference(all, 'pair:0', 200, 4).field.spread).toBeCloseTo(Math.hypot(oneLeg, 4), 9);
   });
 });
