@@ -63,6 +63,21 @@ describe('set-point blocks', () => {
     expect(blocks[0]!.meters.map(({ rise }) => rise)).toEqual([null, null]);
   });
 
+  it('tell of no step of less than a fifth', () => {
+    const rises = (share: number) => {
+      const power = Float64Array.from(
+        { length: 600 },
+        (_, t) => (t < 300 ? 200 : 200 * share) + 2 * Math.sin(t),
+      );
+      const all = of({ primary: power, second: power });
+      return setPointsOf(all, all.seconds)!.blocks[1]!.meters.map(({ rise }) => rise);
+    };
+    expect(rises(1.18)).toEqual([null, null]);
+    expect(rises(0.82)).toEqual([null, null]);
+    expect(rises(1.22).every((rise) => rise !== null && rise < 2)).toBe(true);
+    expect(rises(0.78).every((rise) => rise !== null && rise < 2)).toBe(true);
+  });
+
   it('are none where the ride keeps to no level', () => {
     const { primary, seconds, ...rest } = subjectsOf(ridden('none', { kind: 'bunch race', minutes: 20 }, []));
     expect(setPointsOf({ ...rest, primary, seconds, sections: [] }, seconds)).toBeNull();

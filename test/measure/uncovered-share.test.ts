@@ -30,6 +30,13 @@ test('slips of whole hours and quarters are named, the smallest first', () => {
   expect(covers(86_400 * 3, 86_400 * 3 + 3600).circumstances).toEqual([]);
 });
 
+test('no two time zones lie more than 26 hours apart', () => {
+  const day = (hours: number) => covers(3600 * hours, 3600 * (hours + 1)).details.slip;
+  expect(day(26)).toEqual({ value: 26 * 3600, unit: 's' });
+  expect(day(-26)).toEqual({ value: -26 * 3600, unit: 's' });
+  expect(day(26.5)).toBe('no whole quarter of an hour');
+});
+
 test('needs the times of the race', () => {
   expect(outcomeOf(uncoveredShare, 'outside-race-window', alone(series))).toMatchObject({
     reason: 'no-fact',

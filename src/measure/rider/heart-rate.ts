@@ -35,19 +35,23 @@ export function heartRateFaults(
   const missing = stretchesWhere(0, length, (i) => !plausible(i) && state[i] !== SecondState.paused);
   const held = (i: number) => plausible(i) && heartRate[i] === heartRate[i - 1];
   const stuck = stretchesWhere(1, length, held, limits.stuckSeconds - 1);
-  return { missing, stuck: stuck.map(([from, to]) => [from - 1, to]), cadence: followsCadence() };
+  const counted = (i: number) =>
+    plausible(i) && fromCadence(heartRate[i]!, cadence![i]!) <= limits.cadenceBeats;
+  return {
+    missing,
+    stuck: stuck.map(([from, to]) => [from - 1, to]),
+    cadence:
+      cadence === undefined ? [] : stretchesWhere(0, length, counted, limits.cadenceSeconds, strayBeats),
+  };
+}
 
-  function followsCadence(): Stretch[] {
-    if (cadence === undefined) return [];
-    const near = (i: number) => {
-      const turns = cadence[i]!;
-      if (!(turns > 0) || !plausible(i)) return false;
-      const beats = heartRate![i]!;
-      const off = Math.min(Math.abs(beats - turns / 2), Math.abs(beats - turns), Math.abs(beats - 2 * turns));
-      return off <= limits.cadenceBeats;
-    };
-    return stretchesWhere(0, length, near, limits.cadenceSeconds, 3);
-  }
+/** A sensor that counts the cadence may stray from it for so long, s. */
+const strayBeats = 3;
+
+/** How far beats (bpm) lie from the cadence (rpm), or from twice or half of it; infinite where nobody pedals. */
+function fromCadence(beats: number, turns: number): number {
+  if (!(turns > 0)) return Number.POSITIVE_INFINITY;
+  return Math.min(Math.abs(beats - turns / 2), Math.abs(beats - turns), Math.abs(beats - 2 * turns));
 }
 
 /** Heart rate with everything else masked out as NaN. */

@@ -1,4 +1,3 @@
-import type { Stretch } from '../../types.ts';
 import type { Parsed } from '../format.ts';
 import { indoorsOf, sportOf } from '../sport.ts';
 import { decodeText, shortName } from '../text.ts';
@@ -14,28 +13,19 @@ import { Trackpoints } from './trackpoints.ts';
  */
 export function readGpx(bytes: Uint8Array): Parsed {
   const points = new Trackpoints();
-  const pauses: Stretch[] = [];
   let creator: string | null = null;
   let type: string | null = null;
-  let segmentEnd = Number.NaN;
-  let afterBreak = false;
 
   const fault = readMarkup(decodeText(bytes), {
     started: () => points.count > 0,
     open(name, attributes) {
       if (name === 'trkpt') points.begin('lat' in attributes || 'lon' in attributes);
-      else if (name === 'trkseg') {
-        segmentEnd = points.lastTime;
-        afterBreak = points.count > 0;
-      } else if (name === 'gpx') creator = shortName(attributes.creator);
+      else if (name === 'trkseg') points.interrupt();
+      else if (name === 'gpx') creator = shortName(attributes.creator);
     },
     close(name, text, parent) {
-      if (name === 'trkpt') {
-        points.end();
-        const next = points.lastTime;
-        if (afterBreak && next > segmentEnd + 1) pauses.push([segmentEnd + 1, next]);
-        afterBreak = false;
-      } else if (points.open) points.value(name, text, parent);
+      if (name === 'trkpt') points.end();
+      else if (points.open) points.value(name, text, parent);
       else if (name === 'type' && parent === 'trk') type ??= shortName(text);
     },
   });
@@ -47,7 +37,7 @@ export function readGpx(bytes: Uint8Array): Parsed {
     indoors: indoorsOf(type, points.hasPositions),
     device: { maker: null, product: creator, serial: null },
     balanceSide: null,
-    pauses,
+    pauses: points.pauses,
     laps: [],
     totals: {},
     defects: fault === null ? defects : [{ id: 'markup-ends-early', values: { line: fault } }, ...defects],

@@ -1,29 +1,10 @@
-import type { Lap, Stretch, Totals } from '../../types.ts';
 import { parseClock } from '../clock.ts';
 import type { Parsed } from '../format.ts';
-import { decimal } from '../number.ts';
 import { indoorsOf, sportOf } from '../sport.ts';
 import { decodeText, shortName } from '../text.ts';
-import { combineTotals, stated } from '../totals.ts';
+import { Laps } from './laps.ts';
 import { readMarkup } from './markup.ts';
 import { Trackpoints } from './trackpoints.ts';
-
-/** Elements of a lap beside its track, and the total that each states. HeartRate elements hold a "Value". */
-const totalOf: ReadonlyMap<string, keyof Totals> = new Map([
-  ['totaltimeseconds', 'timerS'],
-  ['distancemeters', 'distanceM'],
-  ['averageheartratebpm', 'meanHeartRate'],
-  ['maximumheartratebpm', 'maxHeartRate'],
-  ['cadence', 'meanCadence'],
-  ['avgwatts', 'meanPower'],
-  ['maxwatts', 'maxPower'],
-]);
-
-interface OpenLap {
-  readonly from: number;
-  readonly totals: { -readonly [K in keyof Totals]?: number };
-  tracks: number;
-}
 
 /**
  * Reads a TCX activity. Values count only inside a Trackpoint: laps carry averages under the same names. The
@@ -34,25 +15,11 @@ interface OpenLap {
  */
 export function readTcx(bytes: Uint8Array): Parsed {
   const points = new Trackpoints();
-  const laps: { from: number; to: number; totals: Totals }[] = [];
-  const pauses: Stretch[] = [];
+  const laps = new Laps();
   const creator: Record<string, string | null> = {};
   let sport: string | null = null;
   let activities = 0;
   let inActivity = false;
-  let lap: OpenLap | null = null;
-  let trackEnd = Number.NaN;
-  let afterBreak = false;
-
-  const endLap = () => {
-    if (lap === null) return;
-    laps.push({ from: lap.from, to: points.lastTime, totals: stated(lap.totals) });
-    lap = null;
-  };
-  const lapValue = (name: string, text: string, parent: string) => {
-    const total = totalOf.get(name === 'value' ? parent : name);
-    if (total !== undefined && text !== '') lap!.totals[total] ??= decimal(text);
-  };
 
   const fault = readMarkup(decodeText(bytes), {
     started: () => points.count > 0,
@@ -65,27 +32,22 @@ export function readTcx(bytes: Uint8Array): Parsed {
         // A planned course has trackpoints, too, but nobody rode them.
         return;
       } else if (name === 'lap') {
-        endLap();
-        lap = { from: parseClock(attributes.StartTime ?? '')?.seconds ?? Number.NaN, totals: {}, tracks: 0 };
+        laps.end(points.lastTime);
+        laps.begin(parseClock(attributes.StartTime ?? '')?.seconds ?? Number.NaN);
       } else if (name === 'track') {
-        afterBreak = lap !== null && lap.tracks++ > 0 && points.count > 0;
-        trackEnd = points.lastTime;
+        if (laps.track()) points.interrupt();
       } else if (name === 'trackpoint') points.begin(false);
     },
     close(name, text, parent) {
-      if (name === 'trackpoint' && points.open) {
-        points.end();
-        const next = points.lastTime;
-        if (afterBreak && next > trackEnd + 1) pauses.push([trackEnd + 1, next]);
-        afterBreak = false;
-      } else if (points.open) points.value(name, text, parent);
-      else if (name === 'lap') endLap();
-      else if (lap !== null) lapValue(name, text, parent);
+      if (name === 'trackpoint' && points.open) points.end();
+      else if (points.open) points.value(name, text, parent);
+      else if (name === 'lap') laps.end(points.lastTime);
+      else if (laps.open) laps.value(name, text, parent);
       else if (name === 'activity') inActivity = false;
       else if (parent === 'creator') creator[name] = shortName(text);
     },
   });
-  endLap();
+  laps.end(points.lastTime);
 
   const { defects, ...columns } = points.assemble();
   return {
@@ -94,18 +56,13 @@ export function readTcx(bytes: Uint8Array): Parsed {
     indoors: indoorsOf(sport, points.hasPositions),
     device: { maker: null, product: creator.name ?? null, serial: creator.unitid ?? null },
     balanceSide: null,
-    pauses,
-    laps: laps.flatMap(asLap),
-    totals: combineTotals(laps.map(({ totals }) => totals)),
+    pauses: points.pauses,
+    laps: laps.laps(),
+    totals: laps.totals(),
     defects: [
       ...(fault === null ? [] : [{ id: 'markup-ends-early', values: { line: fault } } as const]),
       ...(activities > 1 ? [{ id: 'several-sessions', values: { sessions: activities } } as const] : []),
       ...defects,
     ],
   };
-}
-
-function asLap({ from, to, totals }: { from: number; to: number; totals: Totals }): Lap[] {
-  if (!(to > from)) return [];
-  return [totals.meanPower === undefined ? { from, to } : { from, to, meanPower: totals.meanPower }];
 }

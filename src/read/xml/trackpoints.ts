@@ -1,5 +1,5 @@
 import { Problem } from '../../problem.ts';
-import { type Channel, channels, type Defect } from '../../types.ts';
+import { type Channel, channels, type Defect, type Stretch } from '../../types.ts';
 import { parseClock } from '../clock.ts';
 import { type Assembled, assemble } from '../columns.ts';
 import { limits } from '../limits.ts';
@@ -39,6 +39,10 @@ export class Trackpoints {
   #zoned = true;
   #positions = false;
   #lastTime = Number.NaN;
+  /** Time of the last trackpoint before a break that none has followed yet; null: there is no such break. */
+  #brokenAt: number | null = null;
+  /** What lies between the last second before each break and the first after it. */
+  readonly pauses: Stretch[] = [];
 
   constructor() {
     this.#columns = Object.fromEntries(channels.map((channel) => [channel, []])) as unknown as {
@@ -75,6 +79,14 @@ export class Trackpoints {
 
   end(): void {
     this.#open = false;
+    const from = (this.#brokenAt ?? Number.NaN) + 1;
+    if (this.#lastTime > from) this.pauses.push([from, this.#lastTime]);
+    this.#brokenAt = null;
+  }
+
+  /** Recording was interrupted here: unless nothing was recorded yet, the time until the next trackpoint is a pause. */
+  interrupt(): void {
+    this.#brokenAt = this.count > 0 ? this.#lastTime : null;
   }
 
   /** An element inside the open trackpoint. The first value of a channel counts. */
