@@ -7,6 +7,7 @@ import type { Chart, History, PastRide, Quantity, Subjects } from '../types.ts';
 import { day } from '../units.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
 import { abilityBelief } from './rider/ability-belief.ts';
+import type { Kinship } from './rider/meters.ts';
 import { highest, type Kin, type WindowGroup, windowGroups } from './rider/past-windows.ts';
 import { meanWithin } from './rider/windows.ts';
 
@@ -20,6 +21,7 @@ const spec = {
   ),
   heldBackUnseen: number('mean by which all of them may have been held back where no heart rate tells, %'),
   swapped: number('share of races in which meter or calibration had changed under the same name'),
+  unlisted: number('share of races with another meter where only the recorder, or the model, is the same'),
   drift: number('SD by which ability wanders in 30 days, %'),
   oldest: number('age beyond which a ride no longer counts, days'),
   reach: number('windows further below the highest one than this are not looked at, %'),
@@ -75,6 +77,8 @@ export const excessOverHistory = defineMeasure({
   unit: '%',
   options: spec,
   circumstances: {
+    'meter unlisted':
+      'no file tells which power sensor it heard: the same recorder, or the same model, counts as most likely the same meter',
     'meter unknown': 'not every file lists its power sensor: past rides count as measured by another meter',
     'other meter': 'another meter measured the past rides',
   },
@@ -182,6 +186,7 @@ function compare(
       shortfall: options.shortfall / 100,
       heldBackUnseen: seen ? 0 : options.heldBackUnseen / 100,
       swapped: options.swapped,
+      unlisted: options.unlisted,
     });
     const chance = chanceAbove(belief, Math.log(watts), spread);
     const height = -normalQuantile(Math.min(1 - leastChance, Math.max(leastChance, chance)));
@@ -193,7 +198,7 @@ function compare(
         from: race.from[k]!,
         best,
         near,
-        meters: metersOf(groups, all),
+        meters: metersOf(groups),
         belief,
         spread,
         height,
@@ -202,13 +207,14 @@ function compare(
   });
 }
 
-/** Who measured the past windows: the race's own meter some of them, another, or nobody knows. */
-type Meters = 'own' | 'other meter' | 'meter unknown';
+/** Who measured the past windows: the race's own meter some of them, most likely so, another, or nobody knows. */
+type Meters = 'own' | 'meter unlisted' | 'other meter' | 'meter unknown';
 
-function metersOf(groups: readonly WindowGroup[], { primary }: Subjects): Meters {
-  if (groups.some(({ ownMeter }) => ownMeter)) return 'own';
-  const known = primary.recording.meter !== undefined && groups.every(({ meterKnown }) => meterKnown);
-  return known ? 'other meter' : 'meter unknown';
+function metersOf(groups: readonly WindowGroup[]): Meters {
+  const some = (kinship: Kinship) => groups.some(({ meter }) => meter === kinship);
+  if (some('own')) return 'own';
+  if (some('likely own')) return 'meter unlisted';
+  return some('unknown') ? 'meter unknown' : 'other meter';
 }
 
 /** What a window must show, at least, to count as one in which the rider may have gone all out. */

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { nextBalance } from './ability.ts';
+import { bestOf } from './faults/history.ts';
 import { faults } from './faults/index.ts';
 import { Random } from './random.ts';
 import { drawSubmission, type Submission, type SubmissionWish } from './submission.ts';
@@ -65,6 +67,36 @@ describe('faults', () => {
   ])('%s leaves the ride as it was', (name) => {
     expect(planted(name, 'clear').truth.ride.power).toEqual(honest.truth.ride.power);
   });
+
+  it.each(['borderline', 'moderate', 'clear'] as const)(
+    'rewritten sprints are higher by the share stated: %s',
+    (strength) => {
+      const name = 'sprints out of proportion: rewritten';
+      const { strengths } = faults.find((f) => f.name === name)!;
+      const best = ({ primary }: Submission) => bestOf({ secondPower: primary.channels.power! }, 5);
+      expect(best(planted(name, strength)) / best(honest)).toBeCloseTo(1 + strengths[strength], 2);
+    },
+  );
+
+  it.each(['everything above CP reads high', 'all of an all-out ride reads high'])(
+    '%s: just what somebody could ride who is stronger by the share stated',
+    (name) => {
+      const { wish: own, strengths } = faults.find((f) => f.name === name)!;
+      const one = planted(name, 'moderate', own?.(new Random(name)) ?? {});
+      const { cp, wPrime, pMax } = one.truth.draft.rider.ability;
+      const left = (share: number) => {
+        const stronger = { cp: cp * (1 + share), wPrime: wPrime * (1 + share), pMax };
+        let [balance, least] = [stronger.wPrime, stronger.wPrime];
+        for (const watts of one.primary.channels.power!) {
+          balance = nextBalance(stronger, balance, watts || 0, 1);
+          least = Math.min(least, balance);
+        }
+        return least / stronger.wPrime;
+      };
+      expect(left(strengths.moderate - 0.05)).toBe(0);
+      expect(left(strengths.moderate + 0.05)).toBeGreaterThan(0.02);
+    },
+  );
 
   it.each(['drift', 'warming'])('%s makes the end read higher than the start by its strength', (name) => {
     const rise = ratio(planted(name, 'clear'), 0.8, 0.95) - ratio(planted(name, 'clear'), 0.15, 0.25);

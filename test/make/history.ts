@@ -14,6 +14,8 @@ export interface HistoryPlan {
   readonly firstForm: number;
   /** Share of rides with an effort near the rider's best. */
   readonly hard: number;
+  /** Every fourth ride is a bunch race, with the sprints that belong to it. */
+  readonly sprints?: boolean;
   /** Minutes of each ride, or as the kind of ride has it. */
   readonly minutes?: number;
   /** All that is kept of what the race's recorder writes, where not everything is wanted. */
@@ -51,7 +53,8 @@ export function drawHistory(
     const day = Math.floor(plan.days * (1 - through)) + 2;
     const form = plan.firstForm + (1 - plan.firstForm) * through;
     const today = onTheDay(rider, own.fork('form'), form);
-    const kind = own.pick(own.chance(plan.hard) ? hardKinds : easyKinds);
+    const drawn = own.pick(own.chance(plan.hard) ? hardKinds : easyKinds);
+    const kind = plan.sprints === true && k % 4 === 1 ? 'bunch race' : drawn;
     const minutes = plan.minutes ?? (kind === 'short race' ? 12 : undefined);
     const demand = drawDemand(kind, today, own.fork('demand'), own.fork('race'), minutes);
     const truth = ride(today, demand, own.fork('ride'), { step: 1 });

@@ -61,6 +61,29 @@ describe('excessOverHistory', () => {
     expect(asks(race(1.03, pastRides('low', { rides: 60, hard: 0.3, gain: 0.95 })))).toBe(false);
   });
 
+  it('takes the same recorder for most likely the same meter where no file lists one, and says so', () => {
+    const unlisted = (rides: readonly PastRide[]) => rides.map(({ meter: _, ...ride }) => ride);
+    const without = (all: Subjects): Subjects => {
+      const { meter: _, ...recording } = all.primary.recording;
+      return { ...all, primary: { ...all.primary, recording } };
+    };
+    const app = without(race(1.12, unlisted(usual)));
+    const elsewhere = unlisted(usual).map((ride) => ({
+      ...ride,
+      device: { ...ride.device, product: 'other' },
+    }));
+    const [own, likely, unknown] = [race(1.12, usual), app, { ...app, history: historyOf(elsewhere) }].map(
+      (all) => measuredOf(all),
+    );
+    expect(own!.circumstances).toEqual([]);
+    expect(likely!.circumstances).toEqual(['meter unlisted']);
+    expect(unknown!.circumstances).toEqual(['meter unknown']);
+    expect(spreads(likely!)).toBeLessThan(spreads(own!));
+    expect(spreads(likely!)).toBeGreaterThan(spreads(unknown!));
+    // The race's file lists its meter, the past ones list none: nobody knows.
+    expect(measuredOf(race(1.12, unlisted(usual))).circumstances).toEqual(['meter unknown']);
+  });
+
   it('keeps indoors and outdoors apart', () => {
     const outdoors = pastRides('usual', { rides: 60, hard: 0.3, indoors: false });
     expect(outcome(race(1.2, outdoors))).toMatchObject({ reason: 'history-too-thin' });

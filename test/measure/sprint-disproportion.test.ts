@@ -3,8 +3,8 @@ import { settings } from '../../src/history/settings.ts';
 import { sprintDisproportion } from '../../src/measure/sprint-disproportion.ts';
 import type { Measured, PastRide, Subjects } from '../../src/types.ts';
 import { ruleOf } from './measure-of.ts';
-import { device, historyOf } from './rider/make.ts';
-import { alone, seriesOf, start } from './series.ts';
+import { device, historyOf, meter } from './rider/make.ts';
+import { alone, recordingOf, seriesOf, start } from './series.ts';
 
 const { options } = ruleOf('sprint-shape');
 const outcome = (all: Subjects) => sprintDisproportion.compute(all, null, options as never);
@@ -16,6 +16,7 @@ const rides: PastRide[] = [1, 2, 3, 4, 5].map((n) => ({
   from: start - n * 86_400,
   to: start - n * 86_400 + 3600,
   device,
+  meter,
   indoors: true,
   bests: settings.durations.map((t) =>
     t > 3600 ? null : (1 - n / 500) * (t <= 5 ? 900 : t <= 60 ? 450 : 340),
@@ -33,7 +34,8 @@ function race(
   power.fill(five, 100, 400);
   power.fill(minute, 600, 660);
   power.fill(sprint, 1000, 1005);
-  return { ...alone(seriesOf({ power })), history: past === null ? null : historyOf(past) };
+  const recording = recordingOf({ power }, { device, meter });
+  return { ...alone(seriesOf({ power }, { recording })), history: past === null ? null : historyOf(past) };
 }
 
 describe('sprintDisproportion', () => {
@@ -45,6 +47,30 @@ describe('sprintDisproportion', () => {
   });
   it('does not see a rider or meter that is higher throughout', () => {
     expect(percentOf(race(1.2 * 898.2, 1.2 * 449.1, 1.2 * 339.32))).toBeCloseTo(0, 1);
+  });
+  const spreadOf = (past: readonly PastRide[]) =>
+    (outcome(race(1200, 300, 300, past)) as Measured).expected!.field.spread;
+  it('allows more above few sprints, and above those of another meter', () => {
+    // 3.3 % · (1 + 5.6/n²) for n sprints; another meter adds 6 %.
+    expect(spreadOf(rides)).toBeCloseTo(3.3 * (1 + 5.6 / 25), 9);
+    expect(spreadOf(rides.slice(0, 3))).toBeCloseTo(3.3 * (1 + 5.6 / 9), 9);
+    const other = rides.map((ride) => ({ ...ride, meter: { ...meter, serial: 'another' } }));
+    expect(spreadOf(other)).toBeCloseTo(Math.hypot(3.3 * (1 + 5.6 / 25), 6), 9);
+    const unlisted = rides.map(({ meter: _, ...ride }) => ride);
+    expect(spreadOf(unlisted)).toBe(spreadOf(other));
+  });
+  it('asks for the more sprints the less they stand above 5 min', () => {
+    // 900 W over 340 W is a ratio of 2.6: three sprints are needed; of 750 W (2.2) four, of 650 W (1.9) six.
+    const lower = (watts: number) =>
+      rides.map((ride) => ({
+        ...ride,
+        bests: ride.bests.map((b, k) => (settings.durations[k]! <= 5 ? watts : b)),
+      }));
+    const speaks = (past: readonly PastRide[]) => outcome(race(1200, 300, 300, past)).state === 'measured';
+    expect([2, 3].map((n) => speaks(rides.slice(0, n)))).toEqual([false, true]);
+    expect([3, 4].map((n) => speaks(lower(750).slice(0, n)))).toEqual([false, true]);
+    expect(speaks(lower(650))).toBe(false);
+    expect(speaks([...lower(650), { ...lower(650)[0]!, sha256: 'f'.repeat(64) }])).toBe(true);
   });
   it('has nothing to say of a history without sprints', () => {
     const flat = rides.map((ride) => ({

@@ -119,6 +119,10 @@ function withEvidence(draft: Draft, needs: readonly Evidence[]): Draft {
   return {
     ...draft,
     others: draft.others.map((other) => withEvidence(other, needs)),
+    history:
+      draft.history !== null && needs.includes('sprints in history')
+        ? { ...draft.history, sprints: true }
+        : draft.history,
     meters: needs.includes('single watts')
       ? draft.meters.map((meter) => ({ ...meter, stepWatts: 0 }))
       : draft.meters,

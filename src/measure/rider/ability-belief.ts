@@ -1,5 +1,6 @@
 import { type AbilityModel, abilityFrom } from '../../math/ability.ts';
 import { type Belief, blurred, evenBelief, normaliseWeights, raised } from '../../math/belief.ts';
+import type { Kinship } from './meters.ts';
 import type { WindowGroup } from './past-windows.ts';
 
 /** What separates one measurement of ability from another; all but the last as shares (natural logarithm). */
@@ -16,6 +17,8 @@ export interface Scatter {
   readonly heldBackUnseen: number;
   /** Share of races in which meter or calibration had changed under the same name. */
   readonly swapped: number;
+  /** Share of races with another meter where only the recorder, or the model, is the same. */
+  readonly unlisted: number;
 }
 
 /** How far above and below the highest window ability is looked for, and how finely: in spreads, and a share. */
@@ -40,11 +43,13 @@ export function abilityBelief(
   const reach = (side: typeof above) => side.spreads * spread + side.share;
   const grid = evenBelief(top - reach(below), top + reach(above), spread / stepsToASpread);
   const prior = fallingAbove(grid, top, scatter.shortfall);
-  const own = groups.find(({ ownMeter, setting }) => ownMeter && setting === 'same');
+  const same = (kinship: Kinship) =>
+    groups.find(({ meter, setting }) => meter === kinship && setting === 'same');
+  const own = same('own') ?? same('likely own');
   const others = groups.filter((group) => group !== own);
   const classes = [true, false].flatMap((ownMeter) =>
-    [true, false].map((same) =>
-      others.filter((g) => g.ownMeter === ownMeter && (g.setting === 'same') === same),
+    [true, false].map((inside) =>
+      others.filter((g) => (g.meter === 'own') === ownMeter && (g.setting === 'same') === inside),
     ),
   );
   const told = classes
@@ -54,7 +59,9 @@ export function abilityBelief(
   const settled = blurred(combined(beliefs), scatter.betweenDurations);
   const open = scatter.heldBackUnseen > 0 ? raised(settled, scatter.heldBackUnseen) : settled;
   const swapped = blurred(open, scatter.betweenMeters * Math.SQRT2);
-  return own === undefined ? open : mixed(open, swapped, scatter.swapped);
+  return own === undefined
+    ? open
+    : mixed(open, swapped, own.meter === 'own' ? scatter.swapped : scatter.unlisted);
 }
 
 /**
@@ -67,10 +74,10 @@ function asRaced(
   start: Belief,
   scatter: Scatter,
 ): Belief {
-  const { ownMeter, setting } = groups[0]!;
-  const meter = ownMeter ? 0 : scatter.betweenMeters;
-  const each = groups.map(({ windows }) => blurred(abilityFrom(windows, model, start), meter));
-  return blurred(combined(each), Math.hypot(meter, setting === 'same' ? 0 : scatter.betweenSettings));
+  const { meter, setting } = groups[0]!;
+  const apart = meter === 'own' ? 0 : scatter.betweenMeters;
+  const each = groups.map(({ windows }) => blurred(abilityFrom(windows, model, start), apart));
+  return blurred(combined(each), Math.hypot(apart, setting === 'same' ? 0 : scatter.betweenSettings));
 }
 
 /** Even up to `top`, falling off exponentially above it. */

@@ -1,6 +1,7 @@
 import type { PastWindow } from '../../math/ability.ts';
-import type { Device, PastRide, Series } from '../../types.ts';
+import type { PastRide, Series } from '../../types.ts';
 import { day } from '../../units.ts';
+import { type Kinship, kinshipOf, sourceOf } from './meters.ts';
 
 /** A ride's hardest window: ln(watts) at the duration asked about. */
 export interface RideWindow extends PastWindow {
@@ -13,10 +14,8 @@ export type Setting = 'same' | 'unknown' | 'other';
 
 /** The hardest windows that one meter measured in one setting. */
 export interface WindowGroup {
-  /** Whether the race was recorded with this meter as well. */
-  readonly ownMeter: boolean;
-  /** Whether their files list their power sensor. */
-  readonly meterKnown: boolean;
+  /** Whether that is the meter of the race. */
+  readonly meter: Kinship;
   readonly setting: Setting;
   readonly windows: readonly RideWindow[];
 }
@@ -43,19 +42,12 @@ export function windowGroups(
   controlledShare: number,
 ): WindowGroup[] {
   const groups = new Map<string, WindowGroup & { readonly windows: RideWindow[] }>();
-  const raceMeter = meterKey(race.recording.meter);
   for (const ride of rides) {
     const window = hardest(ride, race.start, kin, controlledShare);
     if (window === null) continue;
-    const meter = meterKey(ride.meter);
     const setting = settingOf(ride, race);
-    const key = `${setting} ${meter}`;
-    const group = groups.get(key) ?? {
-      ownMeter: meter !== null && meter === raceMeter,
-      meterKnown: meter !== null,
-      setting,
-      windows: [],
-    };
+    const key = `${setting} ${sourceOf(ride)}`;
+    const group = groups.get(key) ?? { meter: kinshipOf(ride, race), setting, windows: [] };
     group.windows.push(window);
     groups.set(key, group);
   }
@@ -88,13 +80,6 @@ function hardest(
 function settingOf({ indoors }: PastRide, race: Series): Setting {
   if (indoors === null || race.recording.indoors === null) return 'unknown';
   return indoors === race.recording.indoors ? 'same' : 'other';
-}
-
-/** One name for one meter, as far as files list their power sensor; null where they do not. */
-function meterKey(meter: Device | undefined): string | null {
-  if (meter === undefined) return null;
-  const { maker, product, serial } = meter;
-  return serial ?? (maker === null && product === null ? null : JSON.stringify([maker, product]));
 }
 
 /** The highest reading that a history holds at one duration; 0 where it holds none. */

@@ -35,6 +35,8 @@ export type Evidence =
   | 'second recording'
   | 'third recording'
   | 'history'
+  /** A history that holds sprints: one without them says nothing of what its rider can do in one. */
+  | 'sprints in history'
   | 'heart rate'
   | 'cadence'
   | 'event'

@@ -1,6 +1,7 @@
 import { powerFor } from '../ability.ts';
-import type { Truth } from '../ride.ts';
-import { type Draft, rideOf } from '../submission.ts';
+import { ride, type Truth } from '../ride.ts';
+import { Script } from '../rides/script.ts';
+import { type Draft, oncePerDraft, rideOf } from '../submission.ts';
 import { type Fault, practice, withPrimaryMeter } from './fault.ts';
 
 const shared = {
@@ -42,7 +43,7 @@ function shareOfAbility(draft: Draft): number {
 }
 
 /** Highest mean crank power (W) over so many seconds. */
-export function bestOf({ secondPower }: Truth, width: number): number {
+export function bestOf({ secondPower }: Pick<Truth, 'secondPower'>, width: number): number {
   let sum = 0;
   let most = 0;
   for (let i = 0; i < secondPower.length; i++) {
@@ -71,7 +72,7 @@ const sprints = {
   rules: ['above-history', 'sprint-shape'],
   measure: 'best 5 s above what the rider can do fresh, share',
   strengths: { borderline: 0.15, moderate: 0.25, clear: 0.4 },
-  needs: ['history'],
+  needs: ['history', 'sprints in history'],
   source: practice,
   wish: () => ({ kind: 'bunch race' as const, minutes: 45 }),
 } as const;
@@ -113,5 +114,25 @@ function withSprint(draft: Draft, factor: number): Draft {
 }
 
 function shareOfSprint(draft: Draft): number {
-  return bestOf(rideOf(draft), 5) / powerFor(draft.rider.ability, 5);
+  return bestOf(rideOf(draft), 5) / freshSprint(draft);
 }
+
+/**
+ * Best 5 s (W) of the rider's own sprint on fresh legs. They ride it: riders stand some percent above the end
+ * of their power–duration curve, each by as much as legs and gears allow.
+ */
+const freshSprint = oncePerDraft(({ rider, random }) => {
+  const seconds = 240;
+  const script = new Script(seconds);
+  script.line(0, seconds, 0.7 * rider.ability.cp);
+  script.sprint(200, 12);
+  const demand = script.done({
+    kind: 'bunch race',
+    raceKind: 'race',
+    indoors: true,
+    control: 'free',
+    window: [0, seconds],
+    roughness: 1,
+  });
+  return bestOf(ride(rider, demand, random.fork('fresh sprint'), { step: 1 }), 5);
+});

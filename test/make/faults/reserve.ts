@@ -1,12 +1,14 @@
+import { nextBalance } from '../ability.ts';
+import { type Draft, rideOf } from '../submission.ts';
 import { torqueOf } from '../torque.ts';
 import { toldOtherwise } from './edit.ts';
 import { type Fault, practice, withPrimaryMeter } from './fault.ts';
 
 const shape = {
   rules: ['sprint-shape', 'above-history'],
-  measure: 'sprints above what the rider has, share',
+  measure: 'sprints above those that were ridden, share',
   strengths: { borderline: 0.3, moderate: 0.6, clear: 1 },
-  needs: ['history'],
+  needs: ['history', 'sprints in history'],
   source: practice,
   wish: () => ({ kind: 'bunch race' as const, minutes: 45 }),
 } as const;
@@ -26,19 +28,33 @@ export const sprintsRewritten: Fault = {
   ...shape,
   name: 'sprints out of proportion: rewritten',
   after(submission, strength) {
-    const power = submission.primary.channels.power!.slice();
-    const { cp } = submission.truth.draft.rider.ability;
-    for (let k = 0; k < power.length; k++) {
-      const above = Math.max(0, power[k]! - 1.5 * cp);
-      power[k] = Math.round(power[k]! + above * strength * 1.6);
-    }
-    return toldOtherwise(submission, { power });
+    const ridden = submission.primary.channels.power!;
+    const from = 1.5 * submission.truth.draft.rider.ability.cp;
+    const above = ridden.map((watts) => Math.max(0, watts - from) || 0);
+    // Best 5 s: as much as their share of it gives is added there, and elsewhere what stands above in proportion.
+    const at = bestStart(ridden, 5);
+    const added = (strength * sum(ridden, at, 5)) / Math.max(sum(above, at, 5), 1);
+    return toldOtherwise(submission, {
+      power: ridden.map((watts, k) => Math.round(watts + above[k]! * added)),
+    });
   },
 };
 
+/** First of the `width` records that hold most. */
+function bestStart(power: Float64Array, width: number): number {
+  let best = 0;
+  for (let k = 1; k + width <= power.length; k++)
+    if (sum(power, k, width) > sum(power, best, width)) best = k;
+  return best;
+}
+
+function sum(column: Float64Array, from: number, width: number): number {
+  return column.subarray(from, from + width).reduce((a, b) => a + (b || 0), 0);
+}
+
 const reserve = {
   rules: ['reserve-overdrawn', 'above-history'],
-  measure: 'power above the rider’s own ability in hard efforts, share',
+  measure: 'critical power and reserve that the race asks for, above the rider’s own, share',
   strengths: { borderline: 0.1, moderate: 0.2, clear: 0.35 },
   needs: ['history'],
   source: practice,
@@ -49,13 +65,15 @@ export const hardPartsHigh: Fault = {
   ...reserve,
   name: 'everything above CP reads high',
   wish: () => ({ kind: 'bunch race', minutes: 45 }),
-  before: (draft, strength) =>
-    withPrimaryMeter(draft, {
+  before(draft, strength) {
+    const from = 0.95 * draft.rider.ability.cp;
+    const gain = gainThatEmpties(draft, strength, from);
+    return withPrimaryMeter(draft, {
       twist(power) {
-        const { cp } = draft.rider.ability;
-        for (let i = 0; i < power.length; i++) if (power[i]! > 0.95 * cp) power[i]! *= 1 + strength;
+        for (let i = 0; i < power.length; i++) if (power[i]! > from) power[i]! *= gain;
       },
-    }),
+    });
+  },
 };
 
 /** All of a time trial reads high. */
@@ -63,8 +81,33 @@ export const allOfItHigh: Fault = {
   ...reserve,
   name: 'all of an all-out ride reads high',
   wish: (random) => ({ kind: random.pick(['time trial', 'short race'] as const) }),
-  before: (draft, strength) => withPrimaryMeter(draft, { gain: 1 + strength }),
+  before: (draft, strength) => withPrimaryMeter(draft, { gain: gainThatEmpties(draft, strength, 0) }),
 };
+
+/**
+ * Readings over truth, for power above `from` (W), with which the ride just empties the reserve of somebody
+ * whose critical power and reserve are this share above the rider's. Few races take all that their rider
+ * has; without this, a stated excess would hide behind what an easy race leaves in reserve.
+ */
+function gainThatEmpties(draft: Draft, strength: number, from: number): number {
+  const { secondPower } = rideOf(draft);
+  const { cp, wPrime, pMax } = draft.rider.ability;
+  const stronger = { cp: cp * (1 + strength), wPrime: wPrime * (1 + strength), pMax };
+  const empties = (gain: number) => {
+    let left = stronger.wPrime;
+    return secondPower.some((watts) => {
+      left = nextBalance(stronger, left, watts > from ? watts * gain : watts, 1);
+      return left === 0;
+    });
+  };
+  let [low, high] = [0.5, 4];
+  for (let step = 0; step < 20; step++) {
+    const middle = (low + high) / 2;
+    if (empties(middle)) high = middle;
+    else low = middle;
+  }
+  return high;
+}
 
 const torque = {
   rules: ['impossible-torque', 'power-spike'],
