@@ -126,7 +126,7 @@ export function auditRecordings(
     profile === null ? null : historyFor(profile, primary.start, primary.start + primary.length);
   const sections = findSections({ primary, seconds: aligned }, window);
   const all: Subjects = { primary, seconds: aligned, sections, window, rider, race, history };
-  const measured = measureAll(all, rules.rules);
+  const measured = measureAll(all, rules.rules, unreadable.length === 0 ? 'no-second' : 'second-unreadable');
 
   onStage('judging');
   const { measurements, findings } = judge(measured, rules);

@@ -15,13 +15,15 @@ export function renderLetter(report: Report, frame: LetterFrame = {}): string {
   const asked = outline(report)
     .raised.filter(({ level }) => level !== 'note')
     .flatMap(({ findings }) => findings.filter((told) => told.accountedBy === null));
-  const open = asked.length > 0 || report.missing.length > 0;
+  const { unreadable } = report.submission;
+  const open = asked.length > 0 || report.missing.length > 0 || unreadable.length > 0;
   const parts = [
     letter.greeting(frame),
     letter.opening(report, frame),
     ...(open ? [] : [letter.nothing]),
     ...(asked.length > 0 ? [letter.questions(asked.length)] : []),
     ...asked.map((told, index) => question(told, index + 1)),
+    ...unreadable.map(letter.unreadable),
     ...(report.missing.length > 0 ? [letter.missing(report)] : []),
     ...(open ? [letter.asking(frame), letter.rights, letter.enclosed] : []),
     ...(frame.note === undefined ? [] : [frame.note]),

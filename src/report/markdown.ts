@@ -6,7 +6,15 @@ import { clean } from './clean.ts';
 import { type Mermaid, mermaid } from './mermaid.ts';
 import { type Outline, outline, type Told } from './outline.ts';
 import { cautions } from './words/cautions.ts';
-import { becauseSaid, gradeMeans, gradeWord, levelWords, missingSaid, reachSaid } from './words/grade.ts';
+import {
+  becauseSaid,
+  gradeMeans,
+  gradeWord,
+  levelWords,
+  missingSaid,
+  reachSaid,
+  unreadableSaid,
+} from './words/grade.ts';
 import { counted, spans } from './words/number.ts';
 import { capital, foreign, type Sentence } from './words/sentence.ts';
 import { damageSaid } from './words/story.ts';
@@ -89,7 +97,7 @@ function sentence(pieces: Sentence): string {
 function head(report: Report): readonly string[] {
   return [
     `## ${text(`${gradeWord(report.grade)}. ${gradeMeans(report.grade)}`)}`,
-    [reachSaid(report), damageSaid(report), missingSaid(report), becauseSaid(report)]
+    [reachSaid(report), damageSaid(report), unreadableSaid(report), missingSaid(report), becauseSaid(report)]
       .filter((part) => part !== null)
       .map(text)
       .join(' '),

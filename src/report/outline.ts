@@ -5,7 +5,7 @@ import { honestSaid } from './words/honest.ts';
 import { requirementNames } from './words/names.ts';
 import { limit, quantity, range } from './words/number.ts';
 import { reasonInFull, reasonInShort } from './words/reasons.ts';
-import { capital, foreign, join, type Sentence } from './words/sentence.ts';
+import { capital, foreign, foreignText, join, type Sentence } from './words/sentence.ts';
 import { subjectName } from './words/subject.ts';
 
 /** The levels that ask for something, the gravest first. */
@@ -55,7 +55,7 @@ export interface Outline {
   readonly unchecked: readonly Unchecked[];
   /** The findings that the grade rests on. */
   readonly rests: readonly Told[];
-  /** What to do next: what would settle the raised findings, and which of them; none: the event requires it. */
+  /** What to do next: what would settle the raised findings, and which of them; none: it completes the submission. */
   readonly next: readonly { readonly whats: readonly string[]; readonly settles: readonly Told[] }[];
 }
 
@@ -209,9 +209,9 @@ function next(report: Report, raised: Outline['raised']): Outline['next'] {
     group.whats.push(what);
     groups.set(key, group);
   }
-  const asked = report.missing.map((one) => requirementNames[one]);
-  return [
-    ...(asked.length === 0 ? [] : [{ whats: asked.map((one) => `Ask for ${one}.`), settles: [] }]),
-    ...groups.values(),
+  const asked = [
+    ...report.submission.unreadable.map(({ name }) => `Ask for “${foreignText(name)}” again.`),
+    ...report.missing.map((one) => `Ask for ${requirementNames[one]}.`),
   ];
+  return [...(asked.length === 0 ? [] : [{ whats: asked, settles: [] }]), ...groups.values()];
 }

@@ -5,9 +5,17 @@ import { condense, spark } from './chart/spark.ts';
 import { clean } from './clean.ts';
 import { type Outline, outline, type Told } from './outline.ts';
 import { cautions } from './words/cautions.ts';
-import { becauseSaid, gradeMeans, gradeWord, levelHeadings, missingSaid, reachSaid } from './words/grade.ts';
+import {
+  becauseSaid,
+  gradeMeans,
+  gradeWord,
+  levelHeadings,
+  missingSaid,
+  reachSaid,
+  unreadableSaid,
+} from './words/grade.ts';
 import { clock, duration, quantity, span, spans } from './words/number.ts';
-import { capital, plain } from './words/sentence.ts';
+import { capital, plain, type Sentence } from './words/sentence.ts';
 import { falseAlarmSaid } from './words/source.ts';
 import { alignmentSaid, damageSaid, defectSaid } from './words/story.ts';
 import { deviceSaid, meterName, recordingName } from './words/subject.ts';
@@ -124,7 +132,7 @@ function inAscii(text: string): string {
 function gradeOf(page: Page, report: Report, { rests }: Outline): void {
   page.put(`${gradeWord(report.grade)}. ${gradeMeans(report.grade)}`, { style: 'bold' });
   page.put(reachSaid(report));
-  for (const said of [damageSaid(report), missingSaid(report), becauseSaid(report)])
+  for (const said of [damageSaid(report), unreadableSaid(report), missingSaid(report), becauseSaid(report)])
     if (said !== null) page.put(said);
   if (rests.length > 0) page.put(`It rests on: ${rests.map((one) => one.title).join('; ')}.`);
   page.gap();
@@ -196,13 +204,18 @@ function aside({ about, several }: { readonly about: string; readonly several: b
   return several ? ` (${about})` : '';
 }
 
+/** The reason with its numbers or names, where it has any that its group's heading leaves out. */
+function numbersOf(why: Sentence, because: string): string {
+  const full = plain(why);
+  return full === because ? '' : ` (${full})`;
+}
+
 function uncheckedOf(page: Page, { unchecked }: Outline): void {
   if (unchecked.length === 0) return;
   page.heading('What could not be checked, and why');
   for (const { because, checks } of unchecked) {
-    page.put(`${plain(capital([because]))}: ${checks.map((one) => one.question + aside(one)).join(' ')}`, {
-      lead: '· ',
-    });
+    const each = checks.map((one) => one.question + aside(one) + numbersOf(one.why, because));
+    page.put(`${plain(capital([because]))}: ${each.join(' ')}`, { lead: '· ' });
   }
 }
 

@@ -51,7 +51,12 @@ describe('audit', () => {
     expect(report.submission.unreadable.map(({ name }) => name)).toEqual(['pedals.fit', 'torn.fit']);
     expect(report.submission.unreadable[0]!.why).toBe('pedals.fit: there is no such file.');
     expect(JSON.stringify(report)).not.toContain(folder);
-    expect((await run(['audit', ...argv])).status).toBe(1);
+    const { status, out } = await run(['audit', ...argv], { columns: 100 });
+    expect(status).toBe(1);
+    expect(out).toMatch(/^A second recording could not be read\. pedals\.fit: there is no such file\./m);
+    expect(out).toContain('Ask for “torn.fit” again.');
+    expect(out).toContain('The second recording could not be read: Is the second recording of this ride');
+    expect(out).not.toContain('No second recording was handed in');
   });
 
   it('makes no report when the primary cannot be read', async () => {

@@ -57,7 +57,7 @@ describe('renderHtml', () => {
     for (const part of [
       'In 4 sprints the primary reads 15.2 % above the second',
       '15.2 % (12.4 to 18.1 %); query at least 8 %; refer at least 12 %',
-      'where about 95 of 100 honest submissions lie',
+      'where at least 97 of 100 honest submissions lie',
       'It may be innocent',
       'What would settle it',
       '24:31–25:00',

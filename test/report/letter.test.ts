@@ -41,6 +41,15 @@ describe('renderLetter', () => {
     );
   });
 
+  it('asks again for a second recording that could not be read', () => {
+    const { submission } = report;
+    const unreadable = [{ name: 'pedals.fit', sha256: null, why: 'pedals.fit: it is empty. Send it again.' }];
+    const torn = makeReport({ grade: 'incomplete', findings: [], missing: [] }, 600);
+    const asks = renderLetter({ ...torn, submission: { ...submission, unreadable } }).replaceAll('\n', ' ');
+    expect(asks).toContain('could not be read. pedals.fit: it is empty.');
+    expect(asks).not.toContain('nothing that needs an answer');
+  });
+
   it('never convicts, and shows no health data that was redacted', () => {
     expect(text).not.toMatch(/cheat|fraud|guilt|suspect|dop(ed|ing)|offen[cs]e/i);
     expect(renderLetter(redact(report), frame)).not.toMatch(/\d[\s\u00a0]*(bpm|kg)\b/);

@@ -1,12 +1,14 @@
 import type { Finding, Raised } from '../../types.ts';
 import type { Markup } from '../markup.ts';
 import { levelWords } from '../words/grade.ts';
-import { honestEnds } from '../words/honest.ts';
+import { type HonestEnds, honestEnds } from '../words/honest.ts';
 import { quantity } from '../words/number.ts';
 import { box, dot, label, panel, rule, sheet, textWidth } from './frame.ts';
 
 const height = 74;
 const middle = 40;
+/** Free on either side of the scale. */
+const edge = 8;
 
 /**
  * A finding's number on a scale: the value with its interval, the limits of each level, and where honest
@@ -16,19 +18,20 @@ export function gauge(finding: Finding, id: string, description: string): ((widt
   const { value, interval, expected, unit } = finding;
   if (value === null || interval === null) return null;
   const limits = limitsOf(finding);
-  const honest = expected === null ? null : honestEnds(expected.field);
+  const honest = expected === null ? null : honestEnds(finding, expected.field);
   return (width) => {
-    const known = [value, ...interval, ...limits.map((one) => one.at), ...(honest ?? [])];
+    const ends = [honest?.low, honest?.high].filter((end) => typeof end === 'number');
+    const known = [value, ...interval, ...limits.map((one) => one.at), ...ends];
     const [low, high] = [Math.min(...known), Math.max(...known)];
     const margin = (high - low) * 0.08 || Math.max(Math.abs(high) * 0.2, 1);
-    const on = panel([8, width - 8], [middle - 9, middle + 9], [low - margin, high + margin], [0, 1]);
+    const on = panel([edge, width - edge], [middle - 9, middle + 9], [low - margin, high + margin], [0, 1]);
     const named = limits.map((one) => ({
       ...one,
       text: `${levelWords[one.level]} ${quantity(one.at, unit)}`,
     }));
     return sheet(id, [width, height], 'The number on a scale', description, [
-      honest === null ? null : [box([on.x(honest[0]), on.x(honest[1])], [middle - 9, middle + 9], 'band')],
-      rule([8, middle], [width - 8, middle], 'rule'),
+      honest === null ? null : [band(honest, on.x, width)],
+      rule([edge, middle], [width - edge, middle], 'rule'),
       low - margin < 0 && high + margin > 0
         ? [
             rule([on.x(0), middle - 9], [on.x(0), middle + 9], 'quiet'),
@@ -50,6 +53,15 @@ export function gauge(finding: Finding, id: string, description: string): ((widt
       ),
     ]);
   };
+}
+
+/** Where honest submissions lie; to the end of the scale where a side is open. */
+function band({ low, high }: HonestEnds, x: (at: number) => number, width: number): Markup {
+  return box(
+    [low === null ? edge : x(low), high === null ? width - edge : x(high)],
+    [middle - 9, middle + 9],
+    'band',
+  );
 }
 
 function limitsOf({ limits }: Finding): readonly { readonly level: Raised; readonly at: number }[] {

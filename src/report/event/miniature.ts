@@ -7,7 +7,7 @@ import type {
   FieldRange,
 } from '../../types.ts';
 import { type Markup, svg } from '../markup.ts';
-import { honestEnds } from '../words/honest.ts';
+import { type HonestEnds, honestEnds } from '../words/honest.ts';
 import { quantity } from '../words/number.ts';
 import { fieldSaid, titleOf } from './words.ts';
 
@@ -19,7 +19,7 @@ const fieldAt = 29;
 /** One number of a submission with what it is to be seen against. */
 interface Evidence extends Pick<EventNumber, 'rule' | 'subject' | 'unit' | 'value' | 'interval'> {
   readonly limits: readonly number[];
-  readonly honest: readonly [number, number] | null;
+  readonly honest: HonestEnds | null;
 }
 
 /**
@@ -36,16 +36,18 @@ export function miniature(record: EventRecord, row: EventRow): Markup | null {
     value,
     ...interval,
     ...limits,
-    ...(honest ?? []),
+    ...[honest?.low, honest?.high].filter((end) => typeof end === 'number'),
     ...(field === null ? [] : [field.low, field.high]),
   ];
   const [low, high] = [Math.min(...known), Math.max(...known)];
   const margin = (high - low) * 0.06 || Math.max(Math.abs(high) * 0.2, 1);
   const x = (at: number) => round(4 + ((at - low + margin) / (high - low + 2 * margin)) * (width - 8));
+  const from = typeof honest?.low === 'number' ? x(honest.low) : 4;
+  const to = typeof honest?.high === 'number' ? x(honest.high) : width - 4;
   const said = `${titleOf(record, rule)}: ${quantity(value, unit)}.${field === null ? '' : ` ${fieldSaid(field)}`}`;
   return svg`<svg viewBox="0 0 ${width} ${height}" role="img" aria-label="${said}"><title>${said}</title>${
     honest !== null &&
-    svg`<rect class="honest" x="${x(honest[0])}" y="${middle - 8}" width="${round(x(honest[1]) - x(honest[0]))}" height="16"/>`
+    svg`<rect class="honest" x="${from}" y="${middle - 8}" width="${round(to - from)}" height="16"/>`
   }<path class="axis" d="M4 ${middle}H${width - 4}"/>${limits.map(
     (at) => svg`<path class="limit" d="M${x(at)} ${middle - 10}V${middle + 10}"/>`,
   )}<path class="between" d="M${x(interval[0])} ${middle}H${x(interval[1])}"/><circle class="at" cx="${x(value)}" cy="${middle}" r="4"/>${
@@ -74,7 +76,7 @@ function ofFinding({
 }: EventFinding): Evidence | null {
   if (value === null || interval === null) return null;
   const numbers = Object.values(limits).flatMap(({ atLeast, atMost }: EffectiveLimit) => [atLeast, atMost]);
-  const honest = expected === null ? null : honestEnds(expected);
+  const honest = expected === null ? null : honestEnds({ limits }, expected);
   return { rule, subject, unit, value, interval, limits: numbers.filter((one) => one !== null), honest };
 }
 

@@ -3,6 +3,7 @@ import { gauge } from '../chart/gauge.ts';
 import { type Hole, html, type Markup } from '../markup.ts';
 import type { Told } from '../outline.ts';
 import { levelHeadings } from '../words/grade.ts';
+import { shadingSaid } from '../words/honest.ts';
 import { oneIn, span } from '../words/number.ts';
 import { capital, plain } from '../words/sentence.ts';
 import { falseAlarmSaid, sourceSaid } from '../words/source.ts';
@@ -95,14 +96,13 @@ function scale({ finding, number, value, limits }: Told): Markup | null {
 }
 
 /** How to read the scale. */
-function scaleKey({ interval, expected }: Finding): string {
+function scaleKey(finding: Finding): string {
+  const { interval } = finding;
   const dot =
     interval !== null && interval[0] === interval[1]
       ? 'Dot: the number, counted and not estimated.'
       : 'Dot and bar: the number with its 95 % interval.';
-  return expected === null
-    ? dot
-    : `${dot} Shaded: where about 95 of 100 honest submissions lie, with meters as found in the field.`;
+  return [dot, shadingSaid(finding)].filter((part) => part !== null).join(' ');
 }
 
 function chartOf(layout: Layout, chart: Chart, told: Told): Markup {

@@ -2,7 +2,14 @@ import type { Report } from '../../types.ts';
 import { html, type Markup } from '../markup.ts';
 import type { Told } from '../outline.ts';
 import { cautions } from '../words/cautions.ts';
-import { becauseSaid, gradeMeans, gradeWord, missingSaid, reachSaid } from '../words/grade.ts';
+import {
+  becauseSaid,
+  gradeMeans,
+  gradeWord,
+  missingSaid,
+  reachSaid,
+  unreadableSaid,
+} from '../words/grade.ts';
 import { clock, counted, duration, span } from '../words/number.ts';
 import { capital, foreign, plain } from '../words/sentence.ts';
 import { damageSaid } from '../words/story.ts';
@@ -14,6 +21,7 @@ import { bullets, said, section, terms } from './said.ts';
 export function mast({ report, told: { rests } }: Layout): Markup {
   return html`<header class="row mast"><div class="flow"><h1>${gradeWord(report.grade)}. ${gradeMeans(report.grade)}</h1><p class="lead">${reachSaid(report)}</p>${[
     damageSaid(report),
+    unreadableSaid(report),
     missingSaid(report),
     becauseSaid(report),
   ].map((text) => text !== null && html`<p>${text}</p>`)}${
@@ -47,7 +55,7 @@ export function cautionsAndNext({ report, told: { next } }: Layout): Markup {
     const links = settles.map(
       (told, index) => html`${index > 0 && '; '}<a href="#${findingId(told.number)}">${told.title}</a>`,
     );
-    return html`<div><dt>${links.length === 0 ? 'Required by the event' : html`To settle: ${links}`}</dt><dd>${bullets(whats)}</dd></div>`;
+    return html`<div><dt>${links.length === 0 ? 'To complete the submission' : html`To settle: ${links}`}</dt><dd>${bullets(whats)}</dd></div>`;
   });
   return html`${section('cautions', 'Before you read on', bullets(cautions(report)), 'cautions')}${steps.length > 0 && section('next', 'What to do next', html`<dl>${steps}</dl>`)}`;
 }

@@ -9,7 +9,7 @@ const grades: Readonly<Record<Grade, { readonly word: string; readonly means: st
   clear: { word: 'Clear', means: 'Nothing was found that needs an answer.' },
   query: { word: 'Query', means: 'Ask the rider before deciding.' },
   refer: { word: 'Refer', means: 'Put this before the jury.' },
-  incomplete: { word: 'Incomplete', means: 'What the event requires is not all there.' },
+  incomplete: { word: 'Incomplete', means: 'Something that should be there is missing or cannot be read.' },
 };
 
 export function gradeWord(grade: Grade): string {
@@ -47,6 +47,12 @@ export function becauseSaid({ reach }: Report): string | null {
   const said = reach.because.slice(0, 3).map(({ id, count }) => `${reasonInShort(id)} (${number(count)})`);
   const more = reach.because.length > said.length ? '; and other reasons' : '';
   return `What stood in the way: ${said.join('; ')}${more}.`;
+}
+
+/** Second recordings that were handed in and could not be read; null when there are none. */
+export function unreadableSaid({ submission: { unreadable } }: Report): string | null {
+  if (unreadable.length === 0) return null;
+  return unreadable.map(({ why }) => `A second recording could not be read. ${why}`).join(' ');
 }
 
 /** What the event requires and does not have; null when nothing is missing. */

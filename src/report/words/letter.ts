@@ -1,4 +1,5 @@
-import type { Report } from '../../types.ts';
+import type { Report, UnreadableFile } from '../../types.ts';
+import { clean } from '../clean.ts';
 import { requirementNames } from './names.ts';
 import { clock, counted, number } from './number.ts';
 import { foreign, list, plain, say } from './sentence.ts';
@@ -32,10 +33,13 @@ export const letter = {
   nothing: 'They raised nothing that needs an answer from you. Thank you for handing in your recording.',
 
   questions: (count: number) =>
-    `${count === 1 ? 'One of them raised a question' : `${number(count)} of them raised questions`} that we cannot answer without you. That is all this letter is: a question. Nothing is decided, and nothing will be decided before we have read your answer.`,
+    `${count === 1 ? 'One of them raised a question' : `${number(count)} of them raised questions`} that we cannot answer without you. That is all this letter is: ${count === 1 ? 'a question' : 'questions'}. Nothing is decided, and nothing will be decided before we have read your answer.`,
 
   missing: ({ missing }: Report) =>
     `The event also requires ${plain(list(missing.map((one) => requirementNames[one])))}, which we did not find. Please send it, or tell us why it is not there.`,
+
+  unreadable: ({ why }: UnreadableFile) =>
+    `A second recording that came with it could not be read. ${clean(why)} Please send it again, as the device wrote it.`,
 
   seen: 'What was seen:',
   innocent: 'What it may innocently be:',

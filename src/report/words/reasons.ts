@@ -12,7 +12,7 @@ interface Reason {
 export const reasons: Readonly<Record<ReasonId | 'failed', Reason>> = {
   'no-third': {
     short: 'fewer than three independent meters',
-    full: 'it takes three independent meters, and {meters} are here',
+    full: 'it takes three independent meters; here: {meters}',
   },
   'no-second': { short: 'no second recording was handed in' },
   'second-unreadable': { short: 'the second recording could not be read' },
