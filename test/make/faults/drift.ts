@@ -1,3 +1,5 @@
+import type { MeterSpec } from '../meter.ts';
+import type { Draft } from '../submission.ts';
 import { type Fault, practice, withPrimaryMeter } from './fault.ts';
 import { meterOf, racing, withMeterOf } from './pair.ts';
 
@@ -27,16 +29,18 @@ export const warming: Fault = {
   rules: ['late-drift', 'warmup-crossing'],
   measure: 'rise over the race, share; more of it early',
   source: '0.40–0.65 %/°C (Gardner et al. 2004)',
-  before(draft, strength) {
-    // The upper published coefficient; the degrees make the strength.
-    const perDegree = 0.0065;
-    const tau = 900;
-    const [from, to] = draft.demand.window;
-    // What is left of the warming at the start, and at the end.
-    const rise = Math.exp(-from / tau) - Math.exp(-to / tau);
-    return withPrimaryMeter(draft, { temperature: { perDegree, warming: strength / perDegree / rise, tau } });
-  },
+  before: (draft, strength) => withPrimaryMeter(draft, { temperature: warmingBy(draft, strength, 900) }),
 };
+
+/** A warming whose reading rises by this share from the first second of the race to the last. */
+function warmingBy(draft: Draft, rise: number, tau: number): MeterSpec['temperature'] {
+  // The upper published coefficient; the degrees make the rise.
+  const perDegree = 0.0065;
+  const [from, to] = draft.demand.window;
+  // What is left of the warming at the start, and at the end.
+  const done = Math.exp(-from / tau) - Math.exp(-to / tau);
+  return { perDegree, warming: rise / perDegree / done, tau };
+}
 
 /** The second cools as the race goes outdoors, or a fan comes on: it falls away below the primary. */
 export const secondFalls: Fault = {
@@ -118,10 +122,11 @@ export const crossesWarming: Fault = {
   name: 'low when cold, high when warm',
   source: '0.40–0.65 %/°C (Gardner et al. 2004)',
   before(draft, strength) {
-    const perDegree = 0.0065;
     // Half of a warming with this time constant is done a third through an hour.
-    const gain = meterOf(draft, 1).gain * (1 - 0.7 * strength) * chain(draft);
-    const temperature = { perDegree, warming: (1.4 * strength) / perDegree, tau: 1100 };
+    const temperature = warmingBy(draft, strength, 1100);
+    const { perDegree, warming, tau } = temperature;
+    const atStart = 1 + perDegree * warming * (1 - Math.exp(-draft.demand.window[0] / tau));
+    const gain = (meterOf(draft, 1).gain * (1 - strength / 2) * chain(draft)) / atStart;
     return withPrimaryMeter(draft, { gain, temperature });
   },
 };
@@ -140,7 +145,7 @@ export const crossesEvenly: Fault = {
 };
 
 /** What the chain takes between the two meters. */
-function chain(draft: Parameters<typeof meterOf>[0]): number {
+function chain(draft: Draft): number {
   const loss = (k: number) => {
     const { place, drivetrainLoss } = meterOf(draft, k);
     return place === 'trainer' || place === 'hub' ? 1 - drivetrainLoss : 1;
