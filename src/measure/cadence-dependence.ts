@@ -36,9 +36,9 @@ export const cadenceDependence = defineMeasure({
       const column = blocks[effect];
       if (column.some(Number.isNaN)) return notApplicable('no-channel', { channel: effect });
       const distance = (from: number, to: number) => to - from;
-      const honest = (range: number) => ({
-        declared: spread(range),
-        field: options.fieldFactor * spread(range),
+      const honest = (from: number, to: number) => ({
+        declared: spread(distance(from, to)),
+        field: options.fieldFactor * spread(distance(from, to)),
       });
       const unit = effect === 'cadence' ? 'rpm' : 'km/h';
       return dependence(

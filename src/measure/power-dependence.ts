@@ -1,12 +1,14 @@
 import { defineMeasure, number } from './measure.ts';
 import { blocksOf } from './pair/blocks.ts';
 import { dependence, dependenceOptions } from './pair/dependence.ts';
+import { zeroWatts } from './pair/expected.ts';
 import { gate } from './pair/gate.ts';
 import { pairSamples } from './pair/samples.ts';
 
 /**
  * How much more the primary reads above the second at high power than at the median power of the race,
- * in percent, in blocks long enough that lag and averaging do not count; sprints have a rule of their own.
+ * in percent, in blocks long enough that lag and averaging do not count; sprints have a rule of their own. A zero
+ * offset is a larger share of low power, and so a part of where honest meters lie.
  */
 export const powerDependence = defineMeasure({
   id: 'power-dependence',
@@ -15,8 +17,12 @@ export const powerDependence = defineMeasure({
   options: {
     ...dependenceOptions,
     leastRange: number('least range of power, as a logarithm of the ratio of its ends'),
-    declaredSpread: number('honest change between two meters within their claims, one standard deviation, %'),
-    fieldSpread: number('honest change between two meters as found in the field, one standard deviation, %'),
+    declaredSpread: number(
+      'honest change between two meters within their claims, zero offsets apart, one standard deviation, %',
+    ),
+    fieldSpread: number(
+      'honest change between two meters as found in the field, zero offsets apart, one standard deviation, %',
+    ),
   },
   compute(all, pair, options) {
     const closed = gate(pair);
@@ -31,9 +37,17 @@ export const powerDependence = defineMeasure({
         column: blocks.own.map((watts, i) => (watts + blocks.other[i]!) / 2),
         distance: (from, to) => Math.log(to / from),
         leastRange: options.leastRange,
-        honest: () => ({ declared: options.declaredSpread, field: options.fieldSpread }),
+        honest: (from, to) => ({
+          declared: Math.hypot(options.declaredSpread, byZeroOffsets(zeroWatts.declared, from, to)),
+          field: Math.hypot(options.fieldSpread, byZeroOffsets(zeroWatts.field, from, to)),
+        }),
       },
       options,
     );
   },
 });
+
+/** What the zero offsets of two meters, W each, change in their ratio from one power to a higher one, %. */
+function byZeroOffsets(watts: number, from: number, to: number): number {
+  return 100 * Math.SQRT2 * watts * (1 / from - 1 / to);
+}

@@ -27,8 +27,8 @@ interface Axis {
   readonly distance: (from: number, to: number) => number;
   /** Least range, as a distance. */
   readonly leastRange: number;
-  /** Honest change over a range, one standard deviation, %: of meters within their claims, and as found. */
-  readonly honest: (range: number) => { readonly declared: number; readonly field: number };
+  /** Honest change from one value to another, one standard deviation, %: of meters within their claims, and as found. */
+  readonly honest: (from: number, to: number) => { readonly declared: number; readonly field: number };
 }
 
 /**
@@ -56,7 +56,7 @@ export function dependence(
   const change = (coefficient: number) => 100 * Math.expm1(coefficient * range);
   const error = 100 * effect.error * range;
   const { coefficient, half } = effect;
-  const { declared, field } = axis.honest(range);
+  const { declared, field } = axis.honest(low, high);
   return measured(
     change(coefficient),
     [change(coefficient - half), change(coefficient + half)],

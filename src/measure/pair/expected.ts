@@ -11,7 +11,7 @@ export const fieldScatter = 3.2;
  * is done, a quarter where nobody sees to it (common practice, no source; 1 N·m is 9.42 W). Of low power it is a
  * larger share, so that a scatter in percent does not hold it.
  */
-const zeroWatts = { declared: 0.94, field: 2.36 };
+export const zeroWatts = { declared: 0.94, field: 2.36 };
 /** Loss in the chain, %: 2.1 ± 1.5 (Smit et al. 2023, Sports Eng., doi 10.1007/s12283-023-00439-z). */
 export const chainLoss = { centre: 2.1, spread: 1.5 };
 /**
