@@ -1,5 +1,6 @@
 import type { Stretch } from '../types.ts';
 import { defineMeasure, exact, notApplicable, number } from './measure.ts';
+import { stepRatio } from './pair/detail.ts';
 import { gate } from './pair/gate.ts';
 
 /**
@@ -24,7 +25,7 @@ export const averagingDifference = defineMeasure({
     if (all.window[1] - all.window[0] < leastSeconds) {
       return notApplicable('too-short', { seconds: all.window[1] - all.window[0], needed: leastSeconds });
     }
-    const ratio = roughness(own, all.window) / roughness(other, all.window);
+    const ratio = stepRatio(own, other, all.window);
     const ownSmoother = ratio < 1;
     const [crisp, smooth] = ownSmoother ? [other, own] : [own, other];
     // A moving mean of n lowers the mean square step by about n²: where it is hardly lower, none is tried.
@@ -50,19 +51,6 @@ export const averagingDifference = defineMeasure({
 
 /** A moving mean of two seconds lowers the mean square step of a crisp trace by more than this factor. */
 const sameRoughness = 2;
-
-/** Mean square of second-to-second steps. */
-function roughness(column: Float64Array, [from, to]: Stretch): number {
-  let squares = 0;
-  let count = 0;
-  for (let t = from + 1; t < to; t++) {
-    const step = column[t]! - column[t - 1]!;
-    if (Number.isNaN(step)) continue;
-    squares += step * step;
-    count++;
-  }
-  return squares / count;
-}
 
 /** Mean of each second and those before it; NaN where one of them is missing. */
 function trailingMean(column: Float64Array, seconds: number): Float64Array {

@@ -18,7 +18,8 @@ import {
 import schema from '../../src/history/profile.schema.json' with { type: 'json' };
 import { settings } from '../../src/history/settings.ts';
 import type { PastRide, Profile } from '../../src/types.ts';
-import { recordingOf, rideOf, seriesOf } from './make.ts';
+import { recordingOf, seriesOf } from '../measure/series.ts';
+import { rideOf } from './make.ts';
 
 const wobble = (seconds: number, watts = 200) =>
   Float64Array.from({ length: seconds }, (_, i) => watts + 40 * Math.sin(i / 3) + ((i * 7919) % 31));
@@ -49,13 +50,13 @@ describe('sifting', () => {
   const power = wobble(3600);
   it('takes cycling, whatever it is called, but no motor and no other sport', () => {
     for (const sport of [null, 'cycling', 'biking', 'virtual ride', 'indoor_cycling'])
-      expect(unfit(recordingOf({ power }, 3600, { sport }))).toBeNull();
+      expect(unfit(recordingOf({ power }, { sport }))).toBeNull();
     for (const sport of ['running', 'rowing', 'e-biking', 'e_biking', 'ebike'])
-      expect(unfit(recordingOf({ power }, 3600, { sport }))).toBe('other sport');
+      expect(unfit(recordingOf({ power }, { sport }))).toBe('other sport');
   });
   it('leaves out rides without power or hardly any', () => {
-    expect(unfit(recordingOf({ power: new Float64Array(100) }, 100))).toBe('no power');
-    expect(unfit(recordingOf({}, 100))).toBe('no power');
+    expect(unfit(recordingOf({ power: new Float64Array(100) }))).toBe('no power');
+    expect(unfit(recordingOf({ heartRate: new Float64Array(100).fill(140) }))).toBe('no power');
     expect(tooShort(seriesOf({ power: wobble(40) }))).toBe(true);
     expect(tooShort(seriesOf({ power }))).toBe(false);
   });

@@ -2,31 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { normalise } from '../../src/normalise/index.ts';
 import { type Recording, SecondState } from '../../src/types.ts';
+import { recordingOf as recorded } from '../measure/series.ts';
 
 /** A recording of power alone; NaN: invalid. */
-function recordingOf(
-  time: readonly number[],
-  power: readonly number[],
-  more: Partial<Recording> = {},
-): Recording {
-  return {
-    name: 'ride.fit',
-    sha256: '0'.repeat(64),
-    format: 'fit',
-    sport: 'cycling',
-    indoors: null,
-    device: { maker: null, product: null, serial: null },
-    time: Float64Array.from(time),
-    channels: { power: Float64Array.from(power) },
-    extraMeters: [],
-    balanceSide: null,
-    pauses: [],
-    laps: [],
-    totals: {},
-    defects: [],
-    ...more,
-  };
-}
+const recordingOf = (time: readonly number[], power: readonly number[], more: Partial<Recording> = {}) =>
+  recorded({ power }, { time: Float64Array.from(time), ...more });
 
 const laid = (recording: Recording) => normalise(recording, 'primary');
 const watts = (recording: Recording) => Array.from(laid(recording).series.channels.power!);

@@ -1,10 +1,11 @@
 import type { Stretch } from '../../types.ts';
 
 /**
- * How much more one trace varies from second to second than the other: the larger mean square of first
- * differences over the smaller, at least 1. A meter that averages n seconds is about n² lower.
+ * How much more the first trace varies from second to second than the other: its mean square of first differences
+ * over the other's, in seconds that both recorded; NaN where neither varies. A meter that averages n seconds is
+ * about n² lower.
  */
-export function detailRatio(own: Float64Array, other: Float64Array, [from, to]: Stretch): number {
+export function stepRatio(own: Float64Array, other: Float64Array, [from, to]: Stretch): number {
   let a = 0;
   let b = 0;
   for (let t = from + 1; t < to; t++) {
@@ -14,7 +15,13 @@ export function detailRatio(own: Float64Array, other: Float64Array, [from, to]: 
     a += ownStep ** 2;
     b += otherStep ** 2;
   }
-  return a > 0 && b > 0 ? Math.max(a / b, b / a) : Number.POSITIVE_INFINITY;
+  return a / b;
+}
+
+/** How much more the livelier of two traces varies from second to second than the other, at least 1. */
+export function detailRatio(own: Float64Array, other: Float64Array, within: Stretch): number {
+  const ratio = stepRatio(own, other, within);
+  return Number.isNaN(ratio) ? Number.POSITIVE_INFINITY : Math.max(ratio, 1 / ratio);
 }
 
 /** What is faster than `seconds` in a trace: each second minus the centred mean around it; NaN at gaps. */
