@@ -17,7 +17,7 @@ import { historyGiven } from './past-rides.ts';
 import { progressOn } from './progress.ts';
 import { rulesGiven } from './rule-folder.ts';
 import { many, remark } from './say.ts';
-import { type FailOn, failLevels, statusOf } from './status.ts';
+import { type FailOn, statusOf } from './status.ts';
 
 /** Pixels that a chart is wide in a file of its own. */
 const chartWidth = 760;
@@ -81,12 +81,8 @@ export function auditCommand(io: Io, done: (status: number) => void): Command {
       ).argParser(each),
     )
     .addOption(new Option('--charts <folder>', 'write every chart as an SVG file into a folder'))
-    .addOption(
-      new Option('--fail-on <level>', 'exit with status 1 from this level on')
-        .choices(failLevels)
-        .default('refer'),
-    )
-    .option('--redact', 'keep names, heart rate and body mass out of every output, and still judge by them')
+    .addOption(options.failOn())
+    .addOption(options.redact())
     .addHelpText('after', examples)
     .action(async (primary: string, given: AuditOptions) => done(await run(io, primary, given)));
   for (const option of letterOptions()) command.addOption(option);

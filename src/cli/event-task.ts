@@ -1,21 +1,18 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { emptyRow, listed, reportFolder } from '../event/record.ts';
-import { auditEntry, type HandedIn } from '../event.ts';
-import { checksum, limits, writeWhole } from '../files/index.ts';
-import { canonical } from '../json.ts';
+import { auditEntry } from '../event.ts';
+import { writeWhole } from '../files/index.ts';
 import { Problem, type ProblemParts, sentence } from '../problem.ts';
 import { renderHtml, renderJson, renderLetter } from '../report/index.ts';
 import { MiB } from '../sizes.ts';
-import { tool } from '../tool.ts';
-import type { Entry, EventRow, NamedBytes, Report, RuleSet, UnreadableFile } from '../types.ts';
+import type { Entry, EventRow, NamedBytes, Report, RuleSet } from '../types.ts';
 import { EventFiles } from './event-disk.ts';
 import { clearReport, makeFolder, removeReport, reportFiles, rowFile } from './event-folders.ts';
+import { keyOf, opened, type Recordings, recordingsOf, type Summed, summed } from './event-inputs.ts';
+import { pastOf } from './event-past.ts';
 import { ruleSetOf } from './event-plan.ts';
-import { inputOf } from './inputs.ts';
 import type { Io } from './io.ts';
-import { historyFrom, isProfile, profileFrom } from './past-rides.ts';
-import { program } from './program.ts';
 
 /** What every task of a run has in common. Plain data: it is sent to worker threads. */
 export interface TaskSetting {
@@ -81,12 +78,13 @@ export function taskRunner(setting: TaskSetting): (entry: Entry) => Promise<Task
 /** Makes the function that takes a row over from an earlier run; null where that has to be made anew. */
 export function takeOver(setting: TaskSetting): (entry: Entry) => Promise<EventRow | null> {
   const bench = benchFor(setting);
+  const { files } = bench;
   return async (entry) => {
     const kept = keptIn(folderOf(entry, setting));
     if (kept === null || entry.primary === null) return null;
     try {
-      const inputs = await inputsOf(entry, bench.files);
-      const key = keyOf(entry, setting, await bench.rulesOf(entry), inputs);
+      const recordings = await recordingsOf(entry, summed(files));
+      const key = await keyOf(entry, setting, await bench.rulesOf(entry), recordings, files);
       return key === kept.key ? named({ ...kept.row, ...listed(entry) }, setting) : null;
     } catch (error) {
       if (error instanceof Problem) return null; // Told when it is made anew.
@@ -112,17 +110,18 @@ async function runEntry(entry: Entry, bench: Bench): Promise<EventRow> {
   const folder = folderOf(entry, setting);
   if (entry.primary === null) return withoutReport(entry, absent(entry), folder, setting);
   const rules = await bench.rulesOf(entry);
-  let opened: Opened;
+  let recordings: Recordings<NamedBytes & Summed>;
+  let key: string;
   try {
-    opened = await open(entry, files);
+    recordings = await recordingsOf(entry, opened(files));
+    key = await keyOf(entry, setting, rules, recordings, files);
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
     return withoutReport(entry, sentence(error), folder, setting);
   }
   await makeFolder(folder, folder);
   await clearReport(folder);
-  const row = await audit(entry, setting, files, rules, opened, folder);
-  const key = keyOf(entry, setting, rules, opened);
+  const row = await audit(entry, setting, files, rules, recordings, folder);
   await writeWhole(path.join(folder, rowFile), `${JSON.stringify({ key, row } satisfies Kept)}\n`);
   return row;
 }
@@ -153,93 +152,6 @@ export function named(row: EventRow, { redacted }: TaskSetting): EventRow {
     : row;
 }
 
-/** What the report depends on, by checksums. */
-interface Inputs {
-  readonly unopened: readonly Pick<UnreadableFile, 'name' | 'why'>[];
-  readonly inputs: readonly (readonly [role: string, name: string, sha256: string])[];
-}
-
-/** Recordings opened, the history only listed. */
-interface Opened extends Inputs {
-  readonly primary: NamedBytes;
-  readonly seconds: readonly NamedBytes[];
-}
-
-async function open(entry: Entry, files: EventFiles): Promise<Opened> {
-  const primary = await files.read(entry.primary!);
-  const others = [];
-  for (const place of entry.seconds) others.push(await unlessUnopened(place, files.read(place)));
-  const seconds = others.filter((one) => 'bytes' in one);
-  return {
-    primary,
-    seconds,
-    unopened: others.filter((one) => 'why' in one),
-    inputs: [
-      ...[primary, ...seconds].map(({ name, bytes }) => ['recording', name, checksum(bytes)] as const),
-      ...(await pastInputs(entry.history, files)),
-    ],
-  };
-}
-
-/** The same of files that need not be opened: most runs find nothing changed. */
-async function inputsOf(entry: Entry, files: EventFiles): Promise<Inputs> {
-  const summed = async (place: string) => ({
-    input: ['recording', nameOf(place), await files.checksum(place)] as const,
-  });
-  const primary = await summed(entry.primary!);
-  const others = [];
-  for (const place of entry.seconds) others.push(await unlessUnopened(place, summed(place)));
-  return {
-    unopened: others.filter((one) => 'why' in one),
-    inputs: [
-      ...[primary, ...others.filter((one) => 'input' in one)].map(({ input }) => input),
-      ...(await pastInputs(entry.history, files)),
-    ],
-  };
-}
-
-const nameOf = (place: string) => place.split('/').at(-1)!;
-
-/** A second that cannot be opened makes a submission incomplete; the others are audited all the same. */
-async function unlessUnopened<T extends object>(
-  place: string,
-  opening: Promise<T>,
-): Promise<T | { name: string; why: string }> {
-  try {
-    return await opening;
-  } catch (error) {
-    if (!(error instanceof Problem)) throw error;
-    return { name: nameOf(place), why: sentence(error) };
-  }
-}
-
-/** Checksums of a history, file by file: a rider's past can be larger than memory. */
-async function pastInputs(history: string | null, files: EventFiles): Promise<Inputs['inputs']> {
-  if (history === null) return [];
-  const inputs: (readonly [string, string, string])[] = [];
-  for (const place of await files.pastFiles(history)) {
-    try {
-      inputs.push(['history', place, await files.checksum(place, limits.archiveBytes)]);
-    } catch (error) {
-      if (!(error instanceof Problem)) throw error;
-      inputs.push(['history', place, 'unreadable']);
-    }
-  }
-  return inputs;
-}
-
-/** Digest of everything that the report depends on. */
-function keyOf(
-  entry: Entry,
-  { event, redacted }: TaskSetting,
-  rules: RuleSet,
-  { inputs, unopened }: Inputs,
-): string {
-  const { number, name, race, rider, factInputs, secondsAbove } = entry;
-  const depends = { number, name, race, rider, factInputs, secondsAbove, inputs, unopened, event, redacted };
-  return checksum(canonical({ tool, program, rules: rules.sha256, ...depends }));
-}
-
 /**
  * What an earlier run finished here; null when there is nothing, or not all of it. These are our own files, and
  * small: asked one after the other they come faster than each by way of another thread.
@@ -256,60 +168,24 @@ function keptIn(folder: string): Kept | null {
   }
 }
 
-type Past = Pick<HandedIn, 'profile'> & { readonly inputs: Report['inputs'] };
-
 async function audit(
   entry: Entry,
   setting: TaskSetting,
   files: EventFiles,
   rules: RuleSet,
-  { primary, seconds, unopened }: Opened,
+  { primary, seconds, unopened }: Recordings<NamedBytes & Summed>,
   folder: string,
 ): Promise<EventRow> {
   try {
     const { profile, inputs } = await pastOf(entry, files);
-    const handedIn: HandedIn = {
-      primary,
-      seconds,
-      unopened,
-      profile,
-      otherInputs: [...entry.factInputs, ...inputs],
-    };
-    const { report, row } = await auditEntry(entry, handedIn, rules, setting.redacted);
+    const otherInputs = [...entry.factInputs, ...inputs];
+    const submission = { primary, seconds, unopened, profile, otherInputs };
+    const { report, row } = await auditEntry(entry, submission, rules, setting.redacted);
     await write(folder, report, entry, setting);
     return row;
   } catch (error) {
     if (!(error instanceof Problem) || error.code === 'file-unwritable') throw error;
     return named(emptyRow(entry, sentence(error)), setting);
-  }
-}
-
-async function pastOf({ history, rider }: Entry, files: EventFiles): Promise<Past> {
-  if (history === null) return { profile: null, inputs: [] };
-  if (isProfile(history)) {
-    const file = await files.read(history, limits.profileBytes);
-    const text = new TextDecoder().decode(file.bytes);
-    return { profile: profileFrom(text, history), inputs: [await inputOf('profile', file)] };
-  }
-  const { devices } = rider;
-  return historyFrom(pastRides(history, files), {
-    ...(devices === undefined ? {} : { devices }),
-    onFile: () => {},
-    onTrouble: () => {},
-  });
-}
-
-/** Profiles and facts may lie beside the recordings: JSON is passed over. */
-async function* pastRides(history: string, files: EventFiles): AsyncGenerator<NamedBytes | Problem> {
-  for (const place of await files.pastFiles(history)) {
-    if (isProfile(place)) continue;
-    try {
-      const { name, bytes } = await files.read(place, limits.archiveBytes);
-      yield { name: place === history ? name : place.slice(history.length + 1), bytes };
-    } catch (error) {
-      if (!(error instanceof Problem)) throw error;
-      yield error;
-    }
   }
 }
 

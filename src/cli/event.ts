@@ -13,7 +13,7 @@ import { usualPatience } from './event-run.ts';
 import type { Io } from './io.ts';
 import { options, today } from './options.ts';
 import { many, remark } from './say.ts';
-import { type FailOn, failLevels, status } from './status.ts';
+import { type FailOn, status } from './status.ts';
 
 interface EventOptions {
   readonly out?: string;
@@ -56,7 +56,7 @@ export function eventCommand(io: Io, done: (status: number) => void): Command {
     .option('--check', 'say what is found and everything that is wrong, and audit nothing')
     .addOption(options.rules())
     .addOption(options.earlier())
-    .option('--since <folder>', 'an earlier run to compare with: what is new, better, worse, same')
+    .addOption(options.since())
     .addOption(new Option('--jobs <count>', 'submissions audited at once; one a processor').argParser(count))
     .addOption(
       new Option(
@@ -66,12 +66,8 @@ export function eventCommand(io: Io, done: (status: number) => void): Command {
     )
     .addOption(options.today())
     .option('--part <part>', 'audit one part of the submissions, like 2/5; merge puts parts together')
-    .addOption(
-      new Option('--fail-on <level>', 'exit with status 1 from this level on')
-        .choices(failLevels)
-        .default('refer'),
-    )
-    .option('--redact', 'keep names, heart rate and body mass out of every output, and still judge by them')
+    .addOption(options.failOn())
+    .addOption(options.redact())
     .addHelpText('after', examples)
     .action(async (named: string, given: EventOptions, command: Command) => {
       if (given.check === undefined && given.out === undefined) {

@@ -1,6 +1,6 @@
 import { cp } from 'node:fs/promises';
 import path from 'node:path';
-import { Command, Option } from 'commander';
+import { Command } from 'commander';
 import { joinParts } from '../event/parts.ts';
 import { reportFolder } from '../event/record.ts';
 import { crossChecks, recordHead } from '../event.ts';
@@ -13,7 +13,7 @@ import { decisionsIn, earlierGiven, recordIn, writeEvent } from './event-out.ts'
 import { eventGiven } from './event-plan.ts';
 import type { Io } from './io.ts';
 import { options, today } from './options.ts';
-import { type FailOn, failLevels } from './status.ts';
+import type { FailOn } from './status.ts';
 
 interface MergeOptions {
   readonly out: string;
@@ -47,13 +47,9 @@ export function mergeCommand(io: Io, done: (status: number) => void): Command {
     .requiredOption('--out <folder>', 'where the overview, the record and the reports go')
     .addOption(options.rules())
     .addOption(options.earlier())
-    .option('--since <folder>', 'an earlier run to compare with: what is new, better, worse, same')
+    .addOption(options.since())
     .addOption(options.today())
-    .addOption(
-      new Option('--fail-on <level>', 'exit with status 1 from this level on')
-        .choices(failLevels)
-        .default('refer'),
-    )
+    .addOption(options.failOn())
     .option('--redact', 'the parts were audited with --redact')
     .addHelpText('after', examples)
     .action(async (named: string, parts: readonly string[], given: MergeOptions) =>

@@ -16,6 +16,14 @@ export function repositoryFiles(name: string): Readonly<Record<string, string>> 
   };
 }
 
+/** Actions of the workflows that are laid out, each by the digest of the release that was looked at. */
+const actions = {
+  checkout: 'actions/checkout@3d3c42e5aac5ba805825da76410c181273ba90b1 # v7.0.1',
+  upload: 'actions/upload-artifact@bbbca2ddaa5d8feaa63e36b76fdaad77386f024f # v7.0.0',
+  node: 'actions/setup-node@820762786026740c76f36085b0efc47a31fe5020 # v7.0.0',
+  download: 'actions/download-artifact@3e5f45b2cfb9172054b4087a40e8e0b5a5461e7c # v8.0.1',
+} as const;
+
 const readme = (name: string) => `# ${name}
 
 Results of our events, checked with [wattassay](https://github.com/OWNER/wattassay): recordings, what was asked and
@@ -207,10 +215,10 @@ jobs:
       matrix:
         part: [1, 2]
     steps:
-      - uses: actions/checkout@3d3c42e5aac5ba805825da76410c181273ba90b1 # v7.0.1
+      - uses: ${actions.checkout}
         with:
           persist-credentials: false
-      - uses: actions/checkout@3d3c42e5aac5ba805825da76410c181273ba90b1 # v7.0.1
+      - uses: ${actions.checkout}
         with:
           repository: OWNER/wattassay
           ref: COMMIT # the full digest of the commit that you reviewed
@@ -223,7 +231,7 @@ jobs:
           rules: rules
           part: \${{ matrix.part }}/2
           report-folder: part-\${{ matrix.part }}
-      - uses: actions/upload-artifact@bbbca2ddaa5d8feaa63e36b76fdaad77386f024f # v7.0.0
+      - uses: ${actions.upload}
         with:
           name: part-\${{ matrix.part }}
           path: part-\${{ matrix.part }}
@@ -233,25 +241,25 @@ jobs:
     runs-on: ubuntu-latest
     timeout-minutes: 20
     steps:
-      - uses: actions/checkout@3d3c42e5aac5ba805825da76410c181273ba90b1 # v7.0.1
+      - uses: ${actions.checkout}
         with:
           persist-credentials: false
-      - uses: actions/checkout@3d3c42e5aac5ba805825da76410c181273ba90b1 # v7.0.1
+      - uses: ${actions.checkout}
         with:
           repository: OWNER/wattassay
           ref: COMMIT # the same commit
           path: .wattassay
           persist-credentials: false
-      - uses: actions/setup-node@820762786026740c76f36085b0efc47a31fe5020 # v7.0.0
+      - uses: ${actions.node}
         with:
           node-version: 24
-      - uses: actions/download-artifact@3e5f45b2cfb9172054b4087a40e8e0b5a5461e7c # v8.0.1
+      - uses: ${actions.download}
         with:
           pattern: part-*
       - run: node .wattassay/dist/cli.js merge "$EVENT" part-1 part-2 --rules rules --out audited --redact --fail-on never
         env:
           EVENT: \${{ inputs.event }}
-      - uses: actions/upload-artifact@bbbca2ddaa5d8feaa63e36b76fdaad77386f024f # v7.0.0
+      - uses: ${actions.upload}
         with:
           name: audited
           path: audited
@@ -273,7 +281,7 @@ jobs:
     runs-on: ubuntu-latest
     timeout-minutes: 30
     steps:
-      - uses: actions/checkout@3d3c42e5aac5ba805825da76410c181273ba90b1 # v7.0.1
+      - uses: ${actions.checkout}
         with:
           persist-credentials: false
           fetch-depth: 2 # the base branch as well: its rules judge, and what changed is told from it
@@ -286,7 +294,7 @@ jobs:
           fail-on: never # a red cross beside a name is an accusation
           report-folder: audited
           redact: true # numbers only: no names, heart rate or mass
-      - uses: actions/upload-artifact@bbbca2ddaa5d8feaa63e36b76fdaad77386f024f # v7.0.0
+      - uses: ${actions.upload}
         if: \${{ !cancelled() }} # also where fail-on failed the job
         with:
           name: audited

@@ -1,4 +1,5 @@
 import { InvalidArgumentError, Option } from 'commander';
+import { failLevels } from './status.ts';
 
 /** Options that mean the same in every command that has them. */
 export const options = {
@@ -11,6 +12,17 @@ export const options = {
       '--earlier <file>',
       'an earlier event to compare with: its event.json or fingerprints.json (repeatable)',
     ).argParser(each),
+  since: () =>
+    new Option('--since <folder>', 'an earlier run to compare with: what is new, better, worse, same'),
+  failOn: () =>
+    new Option('--fail-on <level>', 'exit with status 1 from this level on')
+      .choices(failLevels)
+      .default('refer'),
+  redact: () =>
+    new Option(
+      '--redact',
+      'keep names, heart rate and body mass out of every output, and still judge by them',
+    ),
   day: (flags: string, description: string) => new Option(flags, description).argParser(day),
   today: () =>
     options.day(
