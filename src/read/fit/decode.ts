@@ -46,7 +46,7 @@ function withoutRecords(bytes: Uint8Array, { start, headerSize, end }: Part): Ui
   walk(bytes, start + headerSize, end, freshAllowance(), ({ kind }, at, messageEnd) => {
     const header = at - 1;
     if (kind === kinds.record) {
-      kept.set(bytes.subarray(from, header), length);
+      if (header > from) kept.set(bytes.subarray(from, header), length);
       length += header - from;
       from = messageEnd;
     } else continued ||= timeInHeader(bytes[header]!) !== null;

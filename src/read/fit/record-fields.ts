@@ -1,4 +1,4 @@
-import { type BaseType, baseTypeOf, baseTypes } from './base-types.ts';
+import { type BaseType, baseTypeOf, baseTypes, threeBytes } from './base-types.ts';
 import type { Field } from './walk.ts';
 
 /** A field of the record message: a stored number stands for number / scale + shift. */
@@ -17,15 +17,6 @@ const field = (number: number, type: BaseType, scale = 1, shift = 0): RecordFiel
 });
 
 const { uint8, sint8, uint16, sint32, uint32 } = baseTypes;
-
-/** An array of three bytes as one number: none when all three are. */
-const threeBytes: BaseType = {
-  name: 'three bytes',
-  id: baseTypes.byte.id,
-  size: 3,
-  invalid: 0xffffff,
-  read: (view, at) => view.getUint16(at, true) | (view.getUint8(at + 2) << 16),
-};
 
 /** Seconds from 1970 to the FIT epoch, 1989-12-31T00:00:00Z (FIT Profile, type date_time). */
 const fitEpoch = 631_065_600;

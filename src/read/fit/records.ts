@@ -42,6 +42,14 @@ interface Plan {
   readonly positions: Stored[];
 }
 
+const nothing: Plan = { time: null, cells: [], positions: [] };
+
+/** Records in a row that one plan reads, a column at a time: where their contents begin. */
+interface Run {
+  readonly places: Uint32Array;
+  count: number;
+}
+
 /** The records of all parts as they are being read. */
 interface Sheet {
   readonly length: number;
@@ -83,28 +91,31 @@ export function readRecords(bytes: Uint8Array, parts: readonly Part[]): Records 
   };
 }
 
-function readPart(bytes: Uint8Array, { start, headerSize, end }: Part, sheet: Sheet): void {
+function readPart(bytes: Uint8Array, { start, headerSize, end, records }: Part, sheet: Sheet): void {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const described = new Map<number, DeveloperField>();
   const plans = new Map<Definition, Plan>();
+  const run: Run = { places: new Uint32Array(records), count: 0 };
+  let planned: Definition | null = null;
+  let plan = nothing;
   // The last time of any message, in the file's own count: a compressed header continues it.
   let time = Number.NaN;
   walk(bytes, start + headerSize, end, freshAllowance(), (definition, at) => {
-    let plan = plans.get(definition);
-    if (plan === undefined) {
-      plan = planOf(definition, described, sheet);
+    if (definition !== planned) {
+      fillRows(sheet, plan, view, run);
+      plan = plans.get(definition) ?? planOf(definition, described, sheet);
       plans.set(definition, plan);
+      planned = definition;
     }
     const lastBits = timeInHeader(bytes[at - 1]!);
     if (lastBits !== null) time = continued(time, lastBits);
     else if (plan.time !== null) time = numberAt(plan.time, view, at);
 
     if (definition.kind === kinds.record) {
-      fillRow(sheet, plan, view, at);
       if (lastBits !== null && !Number.isNaN(time)) {
-        columnOf(sheet, 'timestamp')[sheet.row] = time + recordFields.timestamp.shift;
+        columnOf(sheet, 'timestamp')[sheet.row + run.count] = time + recordFields.timestamp.shift;
       }
-      sheet.row++;
+      run.places[run.count++] = at;
     } else if (definition.kind === kinds.fieldDescription) {
       const field = describedField(bytes, definition, at);
       if (field === null) return;
@@ -112,8 +123,10 @@ function readPart(bytes: Uint8Array, { start, headerSize, end }: Part, sheet: Sh
       sheet.developerNames.add(field.name);
       if (isMeter(field)) meterOf(sheet, field);
       plans.clear();
+      planned = null;
     }
   });
+  fillRows(sheet, plan, view, run);
 }
 
 /** The first time from `time` on that ends in these bits (FIT Protocol, "Compressed Timestamp Header"). */
@@ -123,16 +136,26 @@ function continued(time: number, lastBits: number): number {
   return next;
 }
 
-function fillRow(sheet: Sheet, { cells, positions }: Plan, view: DataView, at: number): void {
-  for (let i = 0; i < cells.length; i++) {
-    const cell = cells[i]!;
-    const value = numberAt(cell, view, at);
+/** Fills the rows of a run of records, and begins the next run. */
+function fillRows(sheet: Sheet, { cells, positions }: Plan, view: DataView, run: Run): void {
+  for (const cell of cells) fillCells(cell, view, run, sheet.row);
+  for (const position of positions) sheet.located ||= isAnywhere(position, view, run);
+  sheet.row += run.count;
+  run.count = 0;
+}
+
+function fillCells(cell: Cell, view: DataView, { places, count }: Run, row: number): void {
+  const { column, scale, shift } = cell;
+  for (let i = 0; i < count; i++) {
+    const value = numberAt(cell, view, places[i]!);
     // Where a record holds a field twice, its last valid value stands.
-    if (!Number.isNaN(value)) cell.column[sheet.row] = value / cell.scale + cell.shift;
+    if (!Number.isNaN(value)) column[row + i] = value / scale + shift;
   }
-  for (let i = 0; i < positions.length && !sheet.located; i++) {
-    sheet.located = !Number.isNaN(numberAt(positions[i]!, view, at));
-  }
+}
+
+function isAnywhere(stored: Stored, view: DataView, { places, count }: Run): boolean {
+  for (let i = 0; i < count; i++) if (!Number.isNaN(numberAt(stored, view, places[i]!))) return true;
+  return false;
 }
 
 function planOf(definition: Definition, described: ReadonlyMap<number, DeveloperField>, sheet: Sheet): Plan {
