@@ -1,4 +1,4 @@
-import { Command, CommanderError } from 'commander';
+import { type Argument, Command, CommanderError } from 'commander';
 import { auditCommand } from './cli/audit.ts';
 import { caseCommand } from './cli/case.ts';
 import { decideCommand } from './cli/decide.ts';
@@ -13,6 +13,7 @@ import { status } from './cli/status.ts';
 import { verifyCommand } from './cli/verify.ts';
 import { problemsIn } from './problem.ts';
 import { clean } from './report/index.ts';
+import { wrap } from './report/wrap.ts';
 import { tool } from './tool.ts';
 
 export type { Io } from './cli/io.ts';
@@ -70,14 +71,31 @@ function dress(command: Command, io: Io): void {
     .helpOption('--help', 'explain this command')
     .showHelpAfterError('(--help explains the command)')
     .configureOutput({
-      writeOut: (text) => io.stdout.write(text),
+      writeOut: (text) => io.stdout.write(wrapped(text, helpWidth(io.stdout))),
       writeErr: (text) => io.stderr.write(cleanLines(text)),
       getOutHelpWidth: () => helpWidth(io.stdout),
       getErrHelpWidth: () => helpWidth(io.stderr),
       getOutHasColors: () => coloured(io.stdout, io.env),
       getErrHasColors: () => coloured(io.stderr, io.env),
     })
-    .configureHelp({ styleTitle: (title) => paint('underline', title), sortOptions: false });
+    .configureHelp({
+      styleTitle: (title) => paint('underline', title),
+      sortOptions: false,
+      // Without “[options]”, so that there is room beside it for what the command does.
+      subcommandTerm: (one) => [one.name(), ...one.registeredArguments.map(argumentSaid)].join(' '),
+    });
+}
+
+function argumentSaid(argument: Argument): string {
+  const said = `${argument.name()}${argument.variadic ? '...' : ''}`;
+  return argument.required ? `<${said}>` : `[${said}]`;
+}
+
+/** Paragraphs that stand at the margin are broken anew to the width; commands to copy, indented, are left whole. */
+function wrapped(text: string, width: number): string {
+  return text.replace(/^\S.*(\n\S.*)*/gm, (paragraph) =>
+    wrap(paragraph.replaceAll('\n', ' '), width).join('\n'),
+  );
 }
 
 function helpWidth(stream: Stream): number {

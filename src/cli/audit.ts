@@ -4,7 +4,7 @@ import { audit, type Submission } from '../audit.ts';
 import { limits, writeWhole } from '../files/index.ts';
 import { Problem, sentence } from '../problem.ts';
 import { type LetterFrame, redact, renderCharts, renderLetter } from '../report/index.ts';
-import { gradeWord, reachSaid } from '../report/words/grade.ts';
+import { gradeWord, missingSaid, reachSaid, unreadableSaid } from '../report/words/grade.ts';
 import type { NamedBytes, Report } from '../types.ts';
 import { makeFolder } from './event-folders.ts';
 import { type FactOptions, raceGiven, riderGiven } from './facts.ts';
@@ -13,6 +13,7 @@ import { readNamed } from './inputs.ts';
 import type { Io } from './io.ts';
 import { frameGiven, type LetterOptions, letterOptions } from './letter.ts';
 import { each, options } from './options.ts';
+import { keepApart } from './outputs.ts';
 import { historyGiven } from './past-rides.ts';
 import { progressOn } from './progress.ts';
 import { rulesGiven } from './rule-folder.ts';
@@ -92,6 +93,14 @@ export function auditCommand(io: Io, done: (status: number) => void): Command {
 async function run(io: Io, primary: string, given: AuditOptions): Promise<number> {
   const outs = (given.out ?? []).map((file) => ({ file, form: formOf(file) }));
   const frame = frameGiven(given, given.redact === true);
+  await keepApart(
+    io,
+    [primary, ...(given.second ?? []), given.history, given.rider, given.race],
+    [
+      ...outs.map(({ file }) => ({ option: '--out', file })),
+      ...(given.letter === undefined ? [] : [{ option: '--letter', file: given.letter }]),
+    ],
+  );
   const progress = progressOn(io);
   try {
     const rules = await rulesGiven(io, given.rules);
@@ -101,6 +110,8 @@ async function run(io: Io, primary: string, given: AuditOptions): Promise<number
       progress.now(stage),
     );
     progress.clear();
+    for (const device of withoutMeter(report, given.device ?? []))
+      remark(io, `--device ${device}: no recording here is called so, and nothing rests on it`);
     await tell(io, given.redact ? redact(report) : report, given, outs, frame);
     return statusOf(report, given.failOn);
   } finally {
@@ -171,7 +182,24 @@ async function tell(
   if (charts !== undefined) await writeCharts(io, report, charts);
   const form = format ?? (outs.length === 0 ? 'text' : null);
   if (form !== null) io.stdout.write(await renderTo(io, report, form));
-  else remark(io, `${gradeWord(report.grade)}. ${reachSaid(report)}`);
+  else remark(io, inShort(report));
+}
+
+/** What is told of a report that went to files alone. */
+function inShort(report: Report): string {
+  const said = [reachSaid(report), unreadableSaid(report), missingSaid(report)];
+  return [`${gradeWord(report.grade)}.`, ...said.filter((part) => part !== null)].join(' ');
+}
+
+/**
+ * Meters declared by option that no recording goes with: most likely a name is misspelt. Where a recording could
+ * not be read, its meter is one of them, and nothing is said.
+ */
+function withoutMeter({ submission }: Report, devices: readonly string[]): readonly string[] {
+  const { primary, seconds, unreadable } = submission;
+  if (unreadable.length > 0) return [];
+  const declared = [primary, ...seconds].flatMap((one) => one.declared?.name ?? []);
+  return devices.filter((device) => !declared.includes(device.slice(0, device.lastIndexOf('='))));
 }
 
 async function writeCharts(io: Io, report: Report, folder: string): Promise<void> {

@@ -81,6 +81,14 @@ function deviceFrom(text: string): DeviceFacts {
     });
   }
   const { name, place, sides, tolerance } = match.groups;
+  if (!Number.isFinite(Number(tolerance)) || tolerance!.trim() === '') {
+    throw new Problem({
+      code: 'usage',
+      what: `“${tolerance}” is no number of per cent`,
+      where: '--device',
+      hint: 'Give the tolerance as the maker states it, like 1.5',
+    });
+  }
   const device = { name, place, sides: Number(sides), tolerancePercent: Number(tolerance) };
   return device as DeviceFacts;
 }

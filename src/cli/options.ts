@@ -72,6 +72,7 @@ function day(value: string): string {
 
 function number(value: string): number {
   const parsed = Number(value);
-  if (value.trim() === '' || !Number.isFinite(parsed)) throw new InvalidArgumentError('Give a number.');
+  if (value.trim() === '' || !Number.isFinite(parsed))
+    throw new InvalidArgumentError('Give a number, like 68.5.');
   return parsed;
 }

@@ -29,8 +29,19 @@ export async function historyGiven(io: Io, named: string, options: HistoryOption
   const inputs: Input[] = [];
   const files = (await isFolder(path.resolve(io.cwd, named)))
     ? ridesOf(inFolder(path.resolve(io.cwd, named)), inputs, options)
-    : inArchive(await readNamed(io, named, limits.archiveBytes), inputs, options);
+    : inArchive(await archiveNamed(io, named), inputs, options);
   return compiled(files, inputs, options);
+}
+
+async function archiveNamed(io: Io, named: string): Promise<NamedBytes> {
+  const file = await readNamed(io, named, limits.archiveBytes);
+  if (isArchive(file.bytes)) return file;
+  throw new Problem({
+    code: 'usage',
+    what: 'this is neither a folder nor a ZIP of recordings nor a profile (.json)',
+    where: named,
+    hint: 'Name the folder that the earlier rides lie in',
+  });
 }
 
 /** A rider's history from files that were opened elsewhere, ZIPs of recordings among them. */

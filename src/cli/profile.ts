@@ -6,6 +6,7 @@ import type { LeftOut, Profile } from '../types.ts';
 import { type FactOptions, riderGiven } from './facts.ts';
 import type { Io } from './io.ts';
 import { options } from './options.ts';
+import { keepApart } from './outputs.ts';
 import { historyGiven, profileGiven } from './past-rides.ts';
 import { progressOn } from './progress.ts';
 import { remark } from './say.ts';
@@ -41,6 +42,7 @@ export function profileCommand(io: Io, done: (status: number) => void): Command 
 }
 
 async function run(io: Io, folder: string, given: ProfileOptions): Promise<number> {
+  if (given.out !== undefined) await keepApart(io, [folder], [{ option: '--out', file: given.out }]);
   const progress = progressOn(io);
   try {
     const { devices } = (await riderGiven(io, given)).facts;

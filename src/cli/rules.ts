@@ -84,6 +84,12 @@ export function rulesCommand(io: Io, done: (status: number) => void): Command {
 function unknownWord(word: string): Problem {
   const isRule = shipped.rules.some(({ id }) => id === word);
   const near = nearest(word, ['show', 'check']);
+  if (word === 'list')
+    return new Problem({
+      code: 'usage',
+      what: 'there is no command “rules list”',
+      hint: 'wattassay rules lists them',
+    });
   const hint = isRule ? `wattassay rules show ${word}` : near === null ? null : `wattassay rules ${near}`;
   return new Problem({
     code: 'usage',

@@ -135,11 +135,21 @@ function refused(file: string, what: string, hint?: string): Problem {
   return new Problem({ code: 'file-refused', what, where: file, ...(hint === undefined ? {} : { hint }) });
 }
 
+function isLink(file: string): boolean {
+  try {
+    return lstatSync(file).isSymbolicLink();
+  } catch {
+    return false;
+  }
+}
+
 async function asProblem(error: unknown, file: string, shown: string): Promise<unknown> {
   if (error instanceof Problem) return error;
   const why = whyNot(error);
   if (why === null) return error;
   if (why.code !== 'missing') return refused(shown, why.what, why.hint);
+  if (isLink(file))
+    return refused(shown, 'it is a link to a file that is not there', 'Hand in the file itself');
   const similar = await similarName(file);
   return new Problem({
     code: 'file-missing',

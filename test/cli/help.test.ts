@@ -14,20 +14,26 @@ describe('help', () => {
       settle it.
 
       Options:
-        --version                                print the version
-        --help                                   explain this command
+        --version                      print the version
+        --help                         explain this command
 
       Commands:
-        audit [options] <primary>                audit one submission: a recording, and what there is beside it
-        profile [options] <folder>               compile a rider's earlier rides into a small file
-        rules [options] [command]                list the rules, show one, or check a folder of your own
-        event [options] <event>                  audit every submission of an event
-        merge [options] <event> <parts...>       put the parts of an event together
-        verify [options] <report> <files...>     make a report again from its files, and say whether it is the same
-        decide [options] <event> <rider> <rule>  keep on record what was asked, answered and decided
-        case [options] <event> <rider>           pack one rider's case into a folder for both sides
-        new <folder>                             lay out a private results repository
-        help [command]                           explain a command
+        audit <primary>                audit one submission: a recording, and what
+                                       there is beside it
+        profile <folder>               compile a rider's earlier rides into a small
+                                       file
+        rules [command]                list the rules, show one, or check a folder of
+                                       your own
+        event <event>                  audit every submission of an event
+        merge <event> <parts...>       put the parts of an event together
+        verify <report> <files...>     make a report again from its files, and say
+                                       whether it is the same
+        decide <event> <rider> <rule>  keep on record what was asked, answered and
+                                       decided
+        case <event> <rider>           pack one rider's case into a folder for both
+                                       sides
+        new <folder>                   lay out a private results repository
+        help [command]                 explain a command
 
       Start with:
         $ wattassay audit trainer.fit --second pedals.fit --out report.html
@@ -51,6 +57,19 @@ describe('help', () => {
     const { out } = await run(['audit', '--help'], { columns: 72 });
     const prose = out.slice(0, out.indexOf('Examples:'));
     expect(Math.max(...prose.split('\n').map((line) => line.length))).toBeLessThanOrEqual(72);
+  });
+
+  it.each([
+    [],
+    ...['audit', 'profile', 'rules', 'event', 'merge', 'verify', 'decide', 'case', 'new'].map((one) => [one]),
+  ])('runs over the edge of a terminal with nothing but commands to copy: %s', async (...words) => {
+    const { out } = await run([...words.filter((word) => word !== undefined), '--help'], {
+      columns: 80,
+      env: { NO_COLOR: '1' },
+    });
+    const examples = /^ +(\$ |--|our-rules)/;
+    const long = out.split('\n').filter((line) => line.length > 80 && !examples.test(line));
+    expect(long).toEqual([]);
   });
 
   it('is coloured on a terminal alone, and never against NO_COLOR', async () => {
@@ -81,7 +100,7 @@ describe('a slip of the keys', () => {
     [['audit', '--secnd', 'x'], "error: unknown option '--secnd'\n(Did you mean --second?)"],
     [['audit'], "error: missing required argument 'primary'"],
     [['audit', 'a', 'b'], "error: too many arguments for 'audit'"],
-    [['audit', 'a', '--mass', 'heavy'], "argument 'heavy' is invalid. Give a number."],
+    [['audit', 'a', '--mass', 'heavy'], "argument 'heavy' is invalid. Give a number, like 68.5."],
     [['audit', 'a', '--format', 'pdf'], 'Allowed choices are text, json, html, markdown, csv.'],
     [['audit', 'a', '--fail-on', 'clear'], 'Allowed choices are note, query, refer, never.'],
     [

@@ -1,0 +1,81 @@
+import { copyFileSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { scratch } from '../files/scratch.ts';
+import { run, sample } from './run.ts';
+
+/** A recording of one's own that a slip of the keys could destroy. */
+function recordingIn(folder: string): { csv: string; before: Buffer } {
+  const csv = path.join(folder, 'ride.csv');
+  writeFileSync(
+    csv,
+    `time,power\n${Array.from({ length: 120 }, (_, i) => `${i},${200 + (i % 9)}`).join('\n')}\n`,
+  );
+  return { csv, before: readFileSync(csv) };
+}
+
+describe('outputs', () => {
+  it('are never written over what is read', async () => {
+    const folder = scratch();
+    const { csv, before } = recordingIn(folder);
+    for (const argv of [
+      ['audit', csv, '--out', csv],
+      ['audit', csv, '--letter', 'ride.csv'],
+      ['audit', sample('riders', '5', 'primary.fit'), '--second', csv, '--out', './ride.csv'],
+    ]) {
+      const { status, out, err } = await run(argv, { cwd: folder });
+      expect({ status, out }).toEqual({ status: 2, out: '' });
+      expect(err).toMatch(
+        /^error: --(out|letter) .*ride\.csv: it would be written over, and it is read here\./,
+      );
+      expect(readFileSync(csv)).toEqual(before);
+    }
+  });
+
+  it('are not written through a link to what is read', async () => {
+    const folder = scratch();
+    const { csv, before } = recordingIn(folder);
+    try {
+      symlinkSync(csv, path.join(folder, 'report.csv'));
+    } catch {
+      return; // Not every system lets everybody make links.
+    }
+    expect((await run(['audit', csv, '--out', 'report.csv'], { cwd: folder })).status).toBe(2);
+    expect(readFileSync(csv)).toEqual(before);
+  });
+
+  it('have a place each', async () => {
+    const folder = scratch();
+    const { csv } = recordingIn(folder);
+    const { status, err } = await run(['audit', csv, '--out', 'a.txt', '--letter', 'a.txt'], { cwd: folder });
+    expect(status).toBe(2);
+    expect(err).toBe('error: --letter a.txt: two outputs would be written to it. Name another file.\n');
+  });
+
+  it('do not take the place of the archive that a profile is made of', async () => {
+    const folder = scratch();
+    const zip = path.join(folder, 'rides.zip');
+    copyFileSync(sample('riders', '5', 'primary.fit'), zip);
+    expect((await run(['profile', zip, '--out', zip], { cwd: folder })).err).toContain('written over');
+  });
+});
+
+describe('a slip of the keys', () => {
+  it('is answered where a recording is named as a history', async () => {
+    const { status, err } = await run(['profile', sample('riders', '5', 'primary.fit')]);
+    expect(status).toBe(2);
+    expect(err).toContain('this is neither a folder nor a ZIP of recordings nor a profile (.json)');
+  });
+
+  it('is remarked where a meter is declared that no recording goes with', async () => {
+    const folder = scratch();
+    const { csv } = recordingIn(folder);
+    const { err } = await run(['audit', csv, '--device', 'pedals=pedal,2,1', '--fail-on', 'never']);
+    expect(err).toBe('--device pedals=pedal,2,1: no recording here is called so, and nothing rests on it\n');
+  });
+
+  it('is answered where a tolerance is no number', async () => {
+    const { err } = await run(['audit', 'a.fit', '--device', 'primary=crank,2,NaN']);
+    expect(err).toContain('--device: “NaN” is no number of per cent.');
+  });
+});
