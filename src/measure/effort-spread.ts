@@ -24,7 +24,7 @@ export const effortSpread = defineMeasure({
     blockSeconds: number('length of an effort, s'),
     leastBlocks: number('fewest efforts'),
     honestCentre: number('half the width between honest meters in the middle, within claims or not, %'),
-    honestSpread: number('one standard deviation of it, the sampling of an hour included, %'),
+    honestSpread: number('one standard deviation of it from pair to pair, %'),
   },
   compute(all, pair, { blockSeconds, leastBlocks, honestCentre, honestSpread }) {
     const closed = gate(pair);
@@ -38,10 +38,14 @@ export const effortSpread = defineMeasure({
     const spread = robustSpread(residuals);
     // Error of a limit of agreement: s·√(1/n + 1.96²/(2(n-1))) (Bland & Altman 1999, Stat Methods Med Res
     // 8:135), its second part widened for the median, which uses 37 % of a normal sample.
-    const error = spread * Math.sqrt(1 / n + 1.96 ** 2 / (2 * medianEfficiency * (n - 1)));
+    const sampling = Math.sqrt(1 / n + 1.96 ** 2 / (2 * medianEfficiency * (n - 1)));
     const half = (deviations: number) => 100 * Math.expm1(Math.max(0, deviations));
-    const reach = studentQuantile(0.975, n - 1) * error;
-    const honest = { centre: honestCentre, spread: honestSpread };
+    const reach = studentQuantile(0.975, n - 1) * spread * sampling;
+    // What so few efforts leave open, of meters that scatter as honest ones do.
+    const honest = {
+      centre: honestCentre,
+      spread: Math.hypot(honestSpread, (honestCentre * sampling) / 1.96),
+    };
     return measured(half(1.96 * spread), [half(1.96 * spread - reach), half(1.96 * spread + reach)], n, {
       stretches: [all.window],
       expected: { declared: honest, field: honest },
