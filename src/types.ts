@@ -479,6 +479,16 @@ export interface PastRide {
   readonly heartRates?: readonly (number | null)[];
   /** Share of the pedalling in which something other than the rider held the power to a target, 0–1. */
   readonly controlled?: number;
+  /** Mass that its climbs show. Health data. */
+  readonly climbed?: Climbed;
+}
+
+/** What the climbs of a ride say of the mass that moved: rider and bicycle, if the chain lost nothing. */
+export interface Climbed {
+  readonly kg: number;
+  /** How many steep stretches say so, and how far they are apart (median deviation, share). */
+  readonly stretches: number;
+  readonly scatter: number;
 }
 
 /** A rider's mean-maximal power history, as kept in a file. */

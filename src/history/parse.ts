@@ -1,6 +1,6 @@
 import { Problem } from '../problem.ts';
 import { sizes } from '../sizes.ts';
-import type { Device, Flaw, LeftOut, LeftOutFile, PastRide, Place, Profile } from '../types.ts';
+import type { Climbed, Device, Flaw, LeftOut, LeftOutFile, PastRide, Place, Profile } from '../types.ts';
 import { settings } from './settings.ts';
 
 /**
@@ -62,6 +62,16 @@ function ride(value: unknown, where: string, durations: number): PastRide {
     ...(field.controlled === undefined
       ? {}
       : { controlled: number(field.controlled, `${where} › controlled`, 0, 1) }),
+    ...(field.climbed === undefined ? {} : { climbed: climbed(field.climbed, `${where} › climbed`) }),
+  };
+}
+
+function climbed(value: unknown, where: string): Climbed {
+  const field = record(value, where, ['kg', 'stretches', 'scatter']);
+  return {
+    kg: number(field.kg, `${where} › kg`, 0, 1e4),
+    stretches: whole(field.stretches, `${where} › stretches`, 1, 1e6),
+    scatter: number(field.scatter, `${where} › scatter`, 0, 1e3),
   };
 }
 
@@ -74,6 +84,7 @@ const rideFields = [
   'place',
   'indoors',
   'controlled',
+  'climbed',
   'bests',
   'heartRates',
 ];

@@ -1,5 +1,7 @@
+import { median } from 'simple-statistics';
+import { climbing } from '../math/climbs.ts';
 import { meanMaximal } from '../math/mean-maximal.ts';
-import type { PastRide, Place, Series } from '../types.ts';
+import type { Climbed, PastRide, Place, Series } from '../types.ts';
 import { controlledShare } from './control.ts';
 import { settings } from './settings.ts';
 
@@ -22,7 +24,19 @@ export function pastRide(series: Series, place: Place | null): PastRide {
       ? {}
       : { heartRates: settings.durations.map((duration, k) => meanOf(heartRate, best.from[k]!, duration)) }),
     controlled: Math.round(controlledShare(power) * 100) / 100,
+    ...climbedIn(series),
   };
+}
+
+/** Mass by the ride's climbs, as if no power were lost on its way to the wheel. */
+function climbedIn(series: Series): { climbed?: Climbed } {
+  const { speed, altitude } = series.channels;
+  if (speed === undefined || altitude === undefined) return {};
+  const { climbs, mass } = climbing(series, [0, series.length], 1);
+  if (climbs.length === 0 || !(mass > 0)) return {};
+  const scatter = median(climbs.map((climb) => Math.abs(climb.mass / mass - 1)));
+  const kg = Math.round(mass * 10) / 10;
+  return { climbed: { kg, stretches: climbs.length, scatter: Math.round(scatter * 1000) / 1000 } };
 }
 
 /** Mean (bpm, whole) over the window where at least half of it was recorded; null otherwise. */

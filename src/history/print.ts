@@ -24,7 +24,7 @@ const block = (lines: readonly string[]) =>
 
 /** One order of fields, whatever order the object was made in. */
 function rideFields(ride: PastRide) {
-  const { sha256, from, to, device, meter, place, indoors, bests, heartRates, controlled } = ride;
+  const { sha256, from, to, device, meter, place, indoors, bests, heartRates, controlled, climbed } = ride;
   return {
     from,
     to,
@@ -34,6 +34,7 @@ function rideFields(ride: PastRide) {
     place,
     indoors,
     controlled,
+    climbed: climbed && { kg: climbed.kg, stretches: climbed.stretches, scatter: climbed.scatter },
     bests,
     heartRates,
   };

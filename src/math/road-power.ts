@@ -1,7 +1,5 @@
-/** What a bicycle has to overcome beside its weight. */
-interface Road {
-  /** Drag area, m². */
-  readonly dragArea: number;
+/** What mass and drag area have to overcome. */
+export interface Road {
   /** Coefficient of rolling resistance. */
   readonly rolling: number;
   /** Air, kg/m³. */
@@ -15,24 +13,31 @@ const wheelMass = 0.14 / 0.311 ** 2;
 /** Efficiency of the chain (Martin et al. 1998). */
 export const chainEfficiency = 0.976;
 
-/** Power at the wheel (W) at a speed (m/s) in still air without gravity, rolling and change of speed: drag and bearings. */
-function dragPower({ dragArea, density }: Road, speed: number): number {
-  return 0.5 * density * (dragArea + wheelDragArea) * speed ** 3 + (speed * (91 + 8.7 * speed)) / 1000;
-}
-
 /**
- * Mass of rider and bicycle (kg) that this power at the wheel moves in still air: the model of Martin et al. 1998,
- * J Appl Biomech 14:276-291, solved for mass.
+ * The road power model of Martin et al. 1998, J Appl Biomech 14:276-291, in still air, with mass and drag area
+ * left open: power at the wheel that they have to account for (W), and what a kilogram and a square metre
+ * take of it.
  *
  * @param watts mean power at the wheel
  * @param speed mean speed, m/s
  * @param grade rise over run
  * @param gained change of half the squared speed for each second, m²/s³
  */
-export function movedMass(road: Road, watts: number, speed: number, grade: number, gained: number): number {
+export function massTerms(
+  { rolling, density }: Road,
+  watts: number,
+  speed: number,
+  grade: number,
+  gained: number,
+): { readonly left: number; readonly perKg: number; readonly perArea: number } {
   const along = Math.cos(Math.atan(grade));
-  const perKg = gravity * speed * along * (road.rolling + grade) + gained;
-  return (watts - dragPower(road, speed) - wheelMass * gained) / perKg;
+  const perArea = 0.5 * density * speed ** 3;
+  const bearings = (speed * (91 + 8.7 * speed)) / 1000;
+  return {
+    left: watts - bearings - wheelDragArea * perArea - wheelMass * gained,
+    perKg: gravity * speed * along * (rolling + grade) + gained,
+    perArea,
+  };
 }
 
 /**

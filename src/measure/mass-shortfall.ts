@@ -1,39 +1,43 @@
 import { median } from 'simple-statistics';
-import { declaredFor } from '../declared.ts';
+import { declaredFor, declaredPair } from '../declared.ts';
+import { type Climb, climbing, stretchSeconds } from '../math/climbs.ts';
 import { normalReach } from '../math/normal.ts';
-import { airDensity, chainEfficiency, movedMass } from '../math/road-power.ts';
+import { chainEfficiency } from '../math/road-power.ts';
 import { robustSpread } from '../math/robust-spread.ts';
-import { SecondState, type Series, type Stretch } from '../types.ts';
+import type { AlignedSecond, DeviceFacts, HonestRange, Series, Subjects } from '../types.ts';
+import { day } from '../units.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
+import { behindChain, chainLoss, oneSidedSpread } from './pair/expected.ts';
+import { isIndependent } from './pair/gate.ts';
 import { subjectOf } from './recording/subject.ts';
-
-/** Sea level, Pa, and air of middling humidity: on a steep climb air hardly counts. */
-const pressure = 101_325;
-const humidity = 0.5;
+import { kinshipOf } from './rider/meters.ts';
 
 /**
  * By how much the speed on steep, steady climbs makes the rider lighter than declared, in percent: the road
  * power model (Martin et al. 1998) solved for mass, stretch by stretch, and the middle one taken. Where the
  * stretches contradict one another, speed does not follow from power and nothing is said.
+ *
+ * A meter that reads low looks like a lighter rider, and nothing in one ride tells the two apart. What does is
+ * a second meter of the same ride, and what earlier rides showed with the same meter; both move the honest
+ * range and narrow it. A mass that was always understated hides behind its own past: the value is judged
+ * without the earlier rides as well, and the range that leaves it further out is stated.
  */
 export const massShortfall = defineMeasure({
   id: 'mass-shortfall',
   of: 'recording',
   unit: '%',
   options: {
-    stretchSeconds: number('length of a stretch, s'),
     leastStretches: number('fewest stretches'),
-    steepGrade: number('grade from which gravity outweighs the rest, rise over run'),
-    leastSpeed: number('speed below which grade is not known well, m/s'),
     bicycleKg: number('mass of bicycle and clothing, kg'),
-    dragArea: number('drag area, m²'),
-    rolling: number('coefficient of rolling resistance'),
-    usualCelsius: number('temperature where none was recorded, °C'),
     mostScatter: number(
       'scatter of the stretches (median deviation, share) above which speed is not tied to power',
     ),
     fieldSpread: number('SD of meters as found in the field, %'),
+    fieldOffset: number('by how much they read low on average, %'),
     otherSpread: number('SD that grade, air and bicycle add, %'),
+    repeatSpread: number('SD of one meter from ride to ride, %'),
+    riderSpread: number('SD of a rider’s own mass over the time that past rides are looked at, %'),
+    oldest: number('age beyond which a past ride says nothing of that, days'),
   },
   compute(all, series, options) {
     for (const channel of ['power', 'speed', 'altitude'] as const) {
@@ -42,33 +46,50 @@ export const massShortfall = defineMeasure({
     const { massKg, devices } = all.rider;
     if (massKg === undefined) return notApplicable('no-fact', { fact: 'massKg' });
     const device = declaredFor(devices, series.recording.name, 'primary');
-    const wheel = device !== null && (device.place === 'trainer' || device.place === 'hub');
-    const climbs = steepStretches(series, all.window, wheel ? 1 : chainEfficiency, options);
-    const masses = climbs.map(({ mass }) => mass);
-    const [blocks, needed] = [masses.length, options.leastStretches];
+    const { climbs, mass } = climbing(series, all.window, arriving(device));
+    const [blocks, needed] = [climbs.length, options.leastStretches];
     if (blocks < needed) return notApplicable('too-few-blocks', { blocks, needed });
-    const middle = median(masses);
-    const scatter = median(masses.map((mass) => Math.abs(mass - middle)));
-    if (!(middle > options.bicycleKg) || scatter > options.mostScatter * middle)
+    const off = climbs.map((climb) => climb.mass - mass);
+    if (!(mass > options.bicycleKg) || median(off.map(Math.abs)) > options.mostScatter * mass)
       return notApplicable('speed-not-tied');
     const percent = (kg: number) => 100 * (1 - (kg - options.bicycleKg) / massKg);
     // Standard error of a median of normal values: √(π/2) σ/√n.
-    const error = Math.sqrt(Math.PI / 2 / blocks) * robustSpread(masses.map((mass) => mass - middle));
+    const error = Math.sqrt(Math.PI / 2 / blocks) * robustSpread(off);
     const reach = normalReach * error;
-    const meter = device === null ? options.fieldSpread : device.tolerancePercent / Math.sqrt(3);
-    const lever = middle / massKg;
-    const spread = (own: number) => ({
-      centre: 0,
-      spread: Math.hypot(own * lever, options.otherSpread, (100 * error) / massKg),
+    // One percent of power is this much of the rider's mass, for the bicycle counts as well.
+    const lever = mass / massKg;
+    const seconds = all.seconds.filter(isIndependent).flatMap((pair) => {
+      const told = secondOpinion(all, pair, climbs, options);
+      return told === null ? [] : [told];
     });
-    return measured(percent(middle), [percent(middle + reach), percent(middle - reach)], blocks, {
-      expected: { declared: spread(meter), field: spread(options.fieldSpread) },
+    // Profiles keep mass as if nothing were lost in the chain.
+    const bare = climbing(series, all.window, 1).mass;
+    const past = pastOpinion(all, series, options, (kg) => percent((kg * mass) / bare));
+    const own = device === null ? options.fieldSpread : device.tolerancePercent / Math.sqrt(3);
+    const sides = device?.sides === 1 ? oneSidedSpread : 0;
+    const common = [options.otherSpread, (100 * error) / massKg];
+    const field = [options.fieldOffset, Math.hypot(options.fieldSpread, sides)] as const;
+    const range = ([offset, spread]: readonly [number, number], told: readonly Opinion[]) =>
+      honestRange({ low: offset * lever, spread: spread * lever }, told, common);
+    const opinions = seconds.map(({ low, spread }) => ({ low: low * lever, spread: spread * lever }));
+    const ranges = [opinions, ...(past === null ? [] : [[...opinions, past]])].map((told) => ({
+      told,
+      field: range(field, told),
+      declared: range([0, Math.hypot(own, sides)], told),
+    }));
+    const value = percent(mass);
+    const out = ({ field: { centre, spread } }: (typeof ranges)[number]) => (value - centre) / spread;
+    const stated = ranges.reduce((a, b) => (out(b) > out(a) ? b : a));
+    return measured(value, [percent(mass + reach), percent(mass - reach)], blocks, {
+      expected: { declared: stated.declared, field: stated.field },
       circumstances: series.recording.indoors === true ? [] : ['outdoors'],
       details: {
-        implied: { value: middle - options.bicycleKg, unit: 'kg' },
+        implied: { value: mass - options.bicycleKg, unit: 'kg' },
         declared: { value: massKg, unit: 'kg' },
         bicycle: { value: options.bicycleKg, unit: 'kg' },
         stretches: blocks,
+        meters: 1 + seconds.length,
+        rides: past !== null && stated.told.includes(past) ? past.rides : 0,
       },
       charts: [
         {
@@ -76,11 +97,15 @@ export const massShortfall = defineMeasure({
           id: `climbs:${subjectOf(all, series)}`,
           declared: massKg,
           implied: {
-            kg: middle - options.bicycleKg,
-            low: middle - reach - options.bicycleKg,
-            high: middle + reach - options.bicycleKg,
+            kg: mass - options.bicycleKg,
+            low: mass - reach - options.bicycleKg,
+            high: mass + reach - options.bicycleKg,
           },
-          climbs: climbs.map(({ at, watts, mass }) => ({ at, watts, kg: mass - options.bicycleKg })),
+          climbs: climbs.map((climb) => ({
+            at: climb.at,
+            watts: climb.watts,
+            kg: climb.mass - options.bicycleKg,
+          })),
         },
       ],
     });
@@ -88,54 +113,78 @@ export const massShortfall = defineMeasure({
   circumstances: { outdoors: 'wind, draft and barometer blur what speed says of mass' },
 });
 
-interface Options {
-  readonly stretchSeconds: number;
-  readonly steepGrade: number;
-  readonly leastSpeed: number;
-  readonly dragArea: number;
-  readonly rolling: number;
-  readonly usualCelsius: number;
+/** By how much the primary's meter makes the rider look lighter (%), by one piece of evidence, and its SD. */
+interface Opinion {
+  readonly low: number;
+  readonly spread: number;
 }
 
-/** First second, mean power (W) and implied mass of rider and bicycle (kg) of each steep, steady stretch. */
-interface Steep {
-  readonly at: number;
-  readonly watts: number;
-  readonly mass: number;
+/** Normal beliefs multiplied; what is common to all evidence comes on top. */
+function honestRange(prior: Opinion, told: readonly Opinion[], common: readonly number[]): HonestRange {
+  const all = [prior, ...told];
+  const precision = all.reduce((sum, { spread }) => sum + spread ** -2, 0);
+  const centre = all.reduce((sum, { low, spread }) => sum + low * spread ** -2, 0) / precision;
+  return { centre, spread: Math.hypot(precision ** -0.5, ...common) };
 }
 
-function steepStretches(
-  { channels, state }: Series,
-  [from, to]: Stretch,
-  efficiency: number,
-  options: Options,
-): Steep[] {
-  const { power, speed, altitude, temperature } = channels;
-  const found: Steep[] = [];
-  const length = options.stretchSeconds;
-  for (let start = from; start + length < to; start += length) {
-    let watts = 0;
-    let metres = 0;
-    let whole = true;
-    for (let i = start; i < start + length; i++) {
-      watts += power![i]!;
-      metres += speed![i]!;
-      whole &&= state[i] === SecondState.recorded && power![i]! > 0 && speed![i]! >= options.leastSpeed;
+/** Share of a meter's power that arrives at the wheel. */
+const arriving = (device: DeviceFacts | null) => (behindChain(device) === true ? 1 : chainEfficiency);
+
+/** What a second meter says of the primary's on the same climbs: in percent of power. */
+function secondOpinion(
+  all: Subjects,
+  pair: AlignedSecond,
+  climbs: readonly Climb[],
+  { fieldSpread }: { readonly fieldSpread: number },
+): Opinion | null {
+  const { own, other } = declaredPair(all, pair.subject);
+  let [first, second] = [0, 0];
+  for (const { at } of climbs) {
+    for (let i = at; i < at + stretchSeconds; i++) {
+      const [a, b] = [all.primary.channels.power![i]!, pair.series.channels.power?.[i] ?? Number.NaN];
+      if (!(a >= 0 && b >= 0)) continue;
+      first += a;
+      second += b;
     }
-    const end = start + length;
-    const grade = (altitude![end]! - altitude![start]!) / metres;
-    if (!whole || !(grade >= options.steepGrade)) continue;
-    const celsius = temperature?.[start] ?? options.usualCelsius;
-    const density = airDensity(Number.isNaN(celsius) ? options.usualCelsius : celsius, pressure, humidity);
-    const gained = (speed![end]! ** 2 - speed![start]! ** 2) / 2 / length;
-    const mass = movedMass(
-      { ...options, density },
-      (watts / length) * efficiency,
-      metres / length,
-      grade,
-      gained,
-    );
-    if (Number.isFinite(mass)) found.push({ at: start, watts: watts / length, mass });
   }
-  return found;
+  if (!(first > 0 && second > 0)) return null;
+  const known = behindChain(own) !== null && behindChain(other) !== null;
+  const place = known && behindChain(own) === behindChain(other) ? 0 : chainLoss.spread;
+  const sides = other?.sides === 1 ? oneSidedSpread : 0;
+  const low = 100 * Math.log((second * arriving(other)) / (first * arriving(own)));
+  return { low, spread: Math.hypot(fieldSpread, place, sides) };
+}
+
+interface PastOptions {
+  readonly leastStretches: number;
+  readonly mostScatter: number;
+  readonly repeatSpread: number;
+  readonly riderSpread: number;
+  readonly oldest: number;
+}
+
+/**
+ * What earlier rides with the same meter, ridden where the race was, showed of the same rider: in percent of
+ * the mass declared today. They may have weighed something else then.
+ */
+function pastOpinion(
+  { history }: Subjects,
+  series: Series,
+  options: PastOptions,
+  percent: (kg: number) => number,
+): (Opinion & { readonly rides: number }) | null {
+  const told = (history?.rides ?? []).flatMap((ride) => {
+    const { climbed } = ride;
+    const useful =
+      climbed !== undefined &&
+      climbed.stretches >= options.leastStretches &&
+      climbed.scatter <= options.mostScatter &&
+      ride.indoors === series.recording.indoors &&
+      series.start - ride.to <= options.oldest * day &&
+      kinshipOf(ride, series) === 'own';
+    return useful ? [climbed.kg] : [];
+  });
+  if (told.length === 0) return null;
+  const spread = Math.hypot(options.riderSpread, options.repeatSpread * Math.sqrt(1 + 1 / told.length));
+  return { low: percent(median(told)), spread, rides: told.length };
 }

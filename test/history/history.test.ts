@@ -168,7 +168,14 @@ describe('placeOf', () => {
 describe('a profile as text', () => {
   const profile: Profile = {
     ...emptyProfile,
-    rides: [rideOf(1, { heartRates: settings.durations.map(() => 150), controlled: 0.25 }), rideOf(2)],
+    rides: [
+      rideOf(1, {
+        heartRates: settings.durations.map(() => 150),
+        controlled: 0.25,
+        climbed: { kg: 78.4, stretches: 12, scatter: 0.021 },
+      }),
+      rideOf(2),
+    ],
     leftOut: [{ name: 'run.fit', why: 'other sport', sha256: 'b'.repeat(64) }],
   };
   const validate = new Ajv2020({ allErrors: true, strict: true, allowUnionTypes: true }).compile(schema);

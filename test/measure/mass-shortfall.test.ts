@@ -1,29 +1,39 @@
 import { describe, expect, it } from 'vitest';
 import { massShortfall } from '../../src/measure/mass-shortfall.ts';
-import { steadyPower } from '../make/road.ts';
+import type { AlignedSecond, PastRide } from '../../src/types.ts';
+import { nextSpeed } from '../make/road.ts';
 import { measuredOf, outcomeOf } from './measure-of.ts';
-import { alone, recordingOf, seriesOf, uniform } from './series.ts';
+import { device, historyOf, meter, pastRides } from './rider/make.ts';
+import { alone, recordingOf, seriesOf } from './series.ts';
 
 const id = 'implied-mass';
-/** Ten minutes up a climb of changing grade on a simulated course: rider of 70 kg on 8 kg. */
-function climbing(massKg: number | undefined, indoors = true, noise = 0) {
-  const random = uniform(3);
-  const load = { mass: 78, cdA: 0.22, crr: 0.004, density: 1.19883 };
-  let height = 100;
-  const altitude: number[] = [];
-  const speed: number[] = [];
-  const power: number[] = [];
+/** A quarter of an hour up a climb of changing grade on a simulated course: rider of 70 kg on 8 kg, 250 W. */
+function climbing(massKg: number | undefined, indoors = true) {
+  const load = { mass: 78, cdA: 0.3, crr: 0.004, density: 1.19883 };
+  const [altitude, speed, power]: [number[], number[], number[]] = [[], [], []];
+  let [height, v] = [100, 4];
   for (let i = 0; i < 900; i++) {
-    const grade = [0.05, 0.07, 0.04][Math.floor(i / 90) % 3]!;
-    const v = 20 / (4 + 60 * grade) + noise * (random() - 0.5);
+    const grade = [0.05, 0.08, 0.03][Math.floor(i / 90) % 3]!;
+    v = nextSpeed(load, v, 250, grade, 1, 1);
+    height += v * grade;
     altitude.push(height);
     speed.push(v);
-    power.push(steadyPower(load, 20 / (4 + 60 * grade), grade));
-    height += v * grade;
+    power.push(250);
   }
   const columns = { power, speed, altitude };
-  const all = alone(seriesOf(columns, { recording: recordingOf(columns, { indoors }) }));
+  const all = alone(seriesOf(columns, { recording: recordingOf(columns, { indoors, device, meter }) }));
   return { ...all, rider: massKg === undefined ? {} : { massKg } };
+}
+
+/** Past rides on climbs that showed this mass of rider and bicycle, with the race's meter. */
+function past(kg: number, rides: number, more: Partial<PastRide> = {}) {
+  return historyOf(
+    pastRides('climbs', { rides, hard: 1 }).map((ride) => ({
+      ...ride,
+      climbed: { kg, stretches: 20, scatter: 0.01 },
+      ...more,
+    })),
+  );
 }
 
 describe('massShortfall', () => {
@@ -54,6 +64,40 @@ describe('massShortfall', () => {
     // The same power counted at the wheel moves 2.4 % more.
     expect(got.value).toBeLessThan(-2);
     expect(got.expected!.declared.spread).toBeLessThan(got.expected!.field.spread);
+  });
+  it('takes what past rides on climbs showed for what the meter does', () => {
+    // 80 kg declared, 70 kg ride: 12.5 % less. The same in the past narrows the range around what it showed;
+    // 78 kg in all if nothing is lost in the chain are 78/0.976.
+    const all = climbing(80);
+    const without = measuredOf(massShortfall, id, all);
+    const stated = (history: typeof all.history) => measuredOf(massShortfall, id, { ...all, history });
+    const heavier = stated(past(88 / 0.976, 8));
+    expect(heavier.value).toBe(without.value);
+    expect(heavier.details.rides).toBe(8);
+    expect(heavier.expected!.field.spread).toBeLessThan(0.75 * without.expected!.field.spread);
+    expect(heavier.expected!.field.centre).toBeLessThan(1.5);
+    // Always as light as today: judged as if there were no past, so that nobody hides behind it.
+    expect(stated(past(78 / 0.976, 8)).expected).toEqual(without.expected);
+    expect(stated(past(78 / 0.976, 8)).details.rides).toBe(0);
+    for (const more of [{ meter: { ...meter, serial: '8' } }, { indoors: false }, { to: 0 }])
+      expect(stated(past(88 / 0.976, 8, more)).expected).toEqual(without.expected);
+  });
+  it('grants a meter half of what it reads below a second one', () => {
+    const all = climbing(80);
+    const second = { power: Array.from(all.primary.channels.power!, (watts) => watts * 1.06) };
+    const pair = {
+      subject: 'pair:0',
+      name: 'second.fit',
+      series: seriesOf(second),
+      alignment: { secure: true, origin: 'independent', sameAs: null },
+    } as unknown as AlignedSecond;
+    const [alone, both] = [all, { ...all, seconds: [pair] }].map((one) => measuredOf(massShortfall, id, one));
+    expect(both!.details.meters).toBe(2);
+    expect(both!.expected!.field.spread).toBeLessThan(0.85 * alone!.expected!.field.spread);
+    const lever = (100 - both!.value) / 100 + 0.1;
+    const moved = both!.expected!.field.centre - alone!.expected!.field.centre;
+    expect(moved).toBeGreaterThan(2 * lever);
+    expect(moved).toBeLessThan(3 * lever);
   });
   it('says that wind blurs it outdoors', () => {
     expect(measuredOf(massShortfall, id, climbing(80, false)).circumstances).toEqual(['outdoors']);

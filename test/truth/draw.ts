@@ -76,10 +76,13 @@ function planted(fault: Fault, drawn: Draft, random: Random, strengths: readonly
   });
 }
 
-/** Of past rides a profile keeps power and heart rate alone. */
+/** What a profile makes use of. */
+const pastChannels: readonly Channel[] = ['power', 'heartRate', 'speed', 'altitude', 'temperature'];
+
+/** Of past rides no more is recorded than that. */
 function withShortPast(draft: Draft): Draft {
   const { history } = draft;
-  return history === null ? draft : { ...draft, history: { ...history, channels: ['power', 'heartRate'] } };
+  return history === null ? draft : { ...draft, history: { ...history, channels: pastChannels } };
 }
 
 function dosesOf({ strengths }: Fault, random: Random): { readonly [S in StrengthName]: number } {

@@ -24,7 +24,7 @@ import { driftsUnseen, heartAtRest, helpedFromThere, strapLost, strapOfAnother }
 import { readsAboveHistory, sprinterRode, sprintsReadHigh, strongerThanHistory } from './history.ts';
 import { slowPrimary, slowSecond } from './lag.ts';
 import { motor, script } from './machine.ts';
-import { massOverstated, massUnderstated } from './mass.ts';
+import { massLowered, massOverstated, massUnderstated } from './mass.ts';
 import { otherRide, otherRider, sameWorkout, secondScaled, secondSmoothed } from './origin.ts';
 import { beyondEverybody, massFarTooLow, sprintBeyondEverybody } from './record.ts';
 import { rescaledCutOff, rescaledPart, rescaledWhole } from './rescaled.ts';
@@ -143,6 +143,7 @@ export const faults: readonly Fault[] = [
   driftsUnseen,
   helpedFromThere,
   massUnderstated,
+  massLowered,
   massOverstated,
 ];
 

@@ -20,6 +20,13 @@ export const massUnderstated: Fault = {
   }),
 };
 
+/** The same, for this race alone: in earlier ones the rider entered what they weigh. */
+export const massLowered: Fault = {
+  ...massUnderstated,
+  name: 'mass lowered for the race',
+  needs: ['history'],
+};
+
 /** In a race with shorter climbs the mass was changed at the weigh-in alone: declared is more than rides. */
 export const massOverstated: Fault = {
   ...shared,
