@@ -37,6 +37,9 @@ export const latticeExcess = defineMeasure({
     ),
     chance: number('probability of such a comb by chance, above which it counts for nothing'),
     fromWatts: number('power from which samples count, W'),
+    toWatts: number(
+      'power up to which they do, W: what no rider makes tells of no meter, and is slow to look through',
+    ),
     minimumSamples: number('such samples below which nothing is said'),
     wholeShare: number('share of the samples on whole watts below which power counts as decimal'),
     steadySamples: number('length of a window that may stand still, samples'),
@@ -109,19 +112,20 @@ export const latticeExcess = defineMeasure({
 
 interface Sifting {
   readonly fromWatts: number;
+  readonly toWatts: number;
   readonly steadySamples: number;
   readonly steadyWatts: number;
 }
 
 /** Samples with digits that tell something: whole, pedalled, no repeat of the one before, not standing still. */
-function wholeWatts(power: Float64Array, { fromWatts, steadySamples, steadyWatts }: Sifting) {
+function wholeWatts(power: Float64Array, { fromWatts, toWatts, steadySamples, steadyWatts }: Sifting) {
   const steady = inSteadyWindow(power, steadySamples, steadyWatts);
   const used: number[] = [];
   let valid = 0;
   let whole = 0;
   for (let i = 0; i < power.length; i++) {
     const watts = power[i]!;
-    if (!(watts >= fromWatts)) continue;
+    if (!(watts >= fromWatts && watts <= toWatts)) continue;
     valid++;
     if (!Number.isInteger(watts)) continue;
     whole++;

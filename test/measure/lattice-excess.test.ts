@@ -65,3 +65,8 @@ test('is blind to a factor within its limits, and to smoothing afterwards', () =
   const smooth = scaled(1.1).map((_, i, all) => Math.round((all[i]! + (all[i - 1] ?? all[i]!)) / 2));
   expect(of(smooth).value).toBe(0);
 });
+
+test('watts that no rider makes tell nothing, and take no time to look through', () => {
+  const absurd = base.map((watts, i) => (i % 2 === 0 ? watts : 2 ** 31 + i));
+  expect(of(absurd).count).toBeLessThanOrEqual(base.length / 2);
+});
