@@ -142,6 +142,12 @@ function settle(
   const candidates = all('recording');
   const read = candidates.filter((file) => !tables.has(file));
   const recordings = read.length > 0 ? read : candidates;
+  const folders = foldersOf(number, recordings);
+  if (folders.length > 0) {
+    const doubt = `${folders.length} folders bear the number ${number}: ${folders.join(', ')}`;
+    for (const file of recordings) refuse(file, doubt, 'Put what is this rider’s into one folder');
+    return { number, primary: null, seconds: [], doubt, history: null, facts: null };
+  }
   if (recordings.length === 0) {
     for (const file of all('other')) {
       refuse(
@@ -158,6 +164,25 @@ function settle(
     history: only('history', 'histories'),
     facts: only('facts', 'files of facts'),
   };
+}
+
+/**
+ * Folders side by side that bear one rider's number: two people may have filed one rider, or two riders one number.
+ * None where there are fewer than two.
+ */
+function foldersOf(number: string, files: readonly string[]): readonly string[] {
+  const folders = new Set(files.flatMap((file) => folderOf(number, file) ?? []));
+  const above = (folder: string) => folder.slice(0, folder.lastIndexOf('/') + 1);
+  const beside = (folder: string) => [...folders].filter((one) => above(one) === above(folder));
+  return [...folders].filter((folder) => beside(folder).length > 1);
+}
+
+/** The folder nearest to a file that begins with the rider's number; null where none does, or a ZIP lies between. */
+function folderOf(number: string, file: string): string | null {
+  const parts = file.split('/').slice(0, -1);
+  const list = new Map([[sameNumber(number), number]]);
+  const at = parts.findLastIndex((part) => numberOf(part, list) === number);
+  return at < 0 || parts.some((part) => archive.test(part)) ? null : parts.slice(0, at + 1).join('/');
 }
 
 function doubtSaid(number: string, files: number, primaries: number): string {

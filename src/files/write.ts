@@ -1,12 +1,13 @@
 import { randomBytes } from 'node:crypto';
-import { lstat, open, rename, unlink } from 'node:fs/promises';
+import { closeSync, lstatSync, openSync, renameSync, type Stats, unlinkSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { Problem } from '../problem.ts';
 import { whyNot } from './trouble.ts';
 
 /**
  * Writes a whole file or nothing: into a new file beside it first, which then takes its name. A file
- * that is there is replaced.
+ * that is there is replaced. Every step asks the system without waiting in between, as reading does: an event
+ * writes thousands of small files.
  *
  * @throws Problem `file-unwritable`
  */
@@ -17,26 +18,34 @@ export async function writeWhole(file: string, content: string | Uint8Array): Pr
   );
   let begun = false;
   try {
-    await refuseOther(file);
-    const handle = await open(beside, 'wx');
+    refuseOther(file);
+    const descriptor = openSync(beside, 'wx');
     begun = true;
     try {
-      await handle.writeFile(content);
+      writeFileSync(descriptor, content);
     } finally {
-      await handle.close();
+      closeSync(descriptor);
     }
-    await rename(beside, file);
+    renameSync(beside, file);
   } catch (error) {
-    if (begun) await unlink(beside).catch(() => {}); // What went wrong before is what must be told.
+    if (begun) takeAway(beside);
     throw whyUnwritable(error, file);
   }
 }
 
-/** A name that is taken by a folder or a device must not be replaced by a file. */
-async function refuseOther(file: string): Promise<void> {
-  let stats: Awaited<ReturnType<typeof lstat>>;
+function takeAway(file: string): void {
   try {
-    stats = await lstat(file);
+    unlinkSync(file);
+  } catch {
+    // What went wrong before is what must be told.
+  }
+}
+
+/** A name that is taken by a folder or a device must not be replaced by a file. */
+function refuseOther(file: string): void {
+  let stats: Stats;
+  try {
+    stats = lstatSync(file);
   } catch (error) {
     if (whyNot(error)?.code === 'missing') return;
     throw error;

@@ -22,9 +22,41 @@ export function renderJson(report: Report): string {
   return `${write(report as unknown as Json, schema as unknown as Node, '')}\n`;
 }
 
+/** What a node says of an object's keys: worked out once, for a report holds thousands of objects of a few kinds. */
+interface Lay {
+  readonly fields: readonly {
+    readonly key: string;
+    /** The key as it stands before its value. */
+    readonly label: string;
+    readonly node: Node | undefined;
+  }[];
+  readonly known: ReadonlySet<string>;
+  /** Of the values of a free map. */
+  readonly free: Node | undefined;
+}
+
+const lays = new WeakMap<Node, Lay>();
+
+function layOf(node: Node): Lay {
+  const there = lays.get(node);
+  if (there !== undefined) return there;
+  const { properties = {}, additionalProperties } = node;
+  const lay: Lay = {
+    fields: Object.entries(properties).map(([key, below]) => ({ key, label: labelOf(key), node: below })),
+    known: new Set(Object.keys(properties)),
+    free: typeof additionalProperties === 'object' ? additionalProperties : undefined,
+  };
+  lays.set(node, lay);
+  return lay;
+}
+
+const labelOf = (key: string) => `${JSON.stringify(key)}: `;
+
+const nothing: Node = {};
+const beforeName = '#/$defs/'.length;
+
 function follow(node: Node | undefined): Node {
-  const name = node?.$ref?.replace('#/$defs/', '');
-  return name === undefined ? (node ?? {}) : follow(definitions[name]);
+  return node?.$ref === undefined ? (node ?? nothing) : follow(definitions[node.$ref.slice(beforeName)]);
 }
 
 /** Of alternatives, the one whose `kind` is the value's own, else the first that has properties. */
@@ -53,16 +85,16 @@ function write(value: Json, at: Node | undefined, indent: string): string {
     );
     return `[\n${items.join(',\n')}\n${indent}]`;
   }
-  const chosen = choose(node, value);
-  const free = typeof chosen.additionalProperties === 'object' ? chosen.additionalProperties : undefined;
-  const properties = chosen.properties ?? {};
-  const known = Object.keys(properties).filter((key) => Object.hasOwn(value, key));
-  const others = Object.keys(value)
-    .filter((key) => !Object.hasOwn(properties, key))
-    .sort();
-  const lines = [...known, ...others]
-    .filter((key) => value[key] !== undefined)
-    .map((key) => `${inner}${JSON.stringify(key)}: ${write(value[key]!, properties[key] ?? free, inner)}`);
+  const { fields, known, free } = layOf(choose(node, value));
+  const lines: string[] = [];
+  for (const { key, label, node: below } of fields) {
+    const one = Object.hasOwn(value, key) ? value[key] : undefined;
+    if (one !== undefined) lines.push(inner + label + write(one, below, inner));
+  }
+  const others = Object.keys(value).filter((key) => !known.has(key));
+  for (const key of others.sort()) {
+    if (value[key] !== undefined) lines.push(inner + labelOf(key) + write(value[key], free, inner));
+  }
   return lines.length === 0 ? '{}' : `{\n${lines.join(',\n')}\n${indent}}`;
 }
 

@@ -9,15 +9,28 @@ export interface Markup {
 }
 export type Hole = string | number | Markup | null | undefined | false | readonly Hole[];
 
-const made = new WeakSet<object>();
+class Made implements Markup {
+  readonly #text: string;
 
-function brand(text: string): Markup {
-  const markup = { toString: () => text };
-  made.add(markup);
-  return markup;
+  constructor(text: string) {
+    this.#text = text;
+  }
+
+  toString(): string {
+    return this.#text;
+  }
+
+  /** Only what this class constructed has the private field. */
+  static holds(value: object): value is Made {
+    return #text in value;
+  }
 }
 
+/** What most holes hold, paths and numbers among them: nothing to escape, seen at one glance. */
+const harmless = /^[ !#-%(-;=?-~]*$/;
+
 export function escaped(text: string): string {
+  if (harmless.test(text)) return text;
   return showable(text).replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`);
 }
 
@@ -106,7 +119,7 @@ function put(hole: Hole, context: Context): string {
   }
   if (context === 'text') {
     if (Array.isArray(hole)) return hole.map((one: Hole) => put(one, context)).join('');
-    if (made.has(hole)) return hole.toString();
+    if (Made.holds(hole)) return hole.toString();
   }
   throw new Error(`neither text nor markup in ${context}: ${typeof hole}`);
 }
@@ -119,7 +132,7 @@ export function html(parts: TemplateStringsArray, ...holes: readonly Hole[]): Ma
   const where = contextsOf(parts);
   let out = parts[0]!;
   for (const [index, hole] of holes.entries()) out += put(hole, where[index]!) + parts[index + 1]!;
-  return brand(out);
+  return new Made(out);
 }
 
 /** The same tag under the name that fits drawings. */
@@ -131,5 +144,5 @@ export function jsonBlock(id: string, data: unknown): Markup {
     /[<>&\u2028\u2029]/g,
     (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`,
   );
-  return brand(`<script type="application/json" id="${escaped(id)}">${text}</script>`);
+  return new Made(`<script type="application/json" id="${escaped(id)}">${text}</script>`);
 }

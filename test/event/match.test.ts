@@ -55,6 +55,25 @@ describe('matching files with riders', () => {
     ]);
   });
 
+  it('takes no recording where two folders side by side bear one number', () => {
+    const { matched, unmatched } = of([
+      'riders/17/a.fit',
+      'riders/17 Moss/primary.fit',
+      'riders/17/second.fit',
+    ]);
+    expect(matched).toMatchObject([{ number: '17', primary: null, seconds: [] }]);
+    expect(matched[0]!.doubt).toBe('2 folders bear the number 17: riders/17, riders/17 Moss');
+    expect(unmatched.map(({ file }) => file)).toHaveLength(3);
+    // One folder for each of the two recordings, or a folder beside a single file, leaves no doubt.
+    for (const files of [
+      ['primary/17/a.fit', 'second/17/b.fit'],
+      ['17/primary.fit', '17-second.fit'],
+      ['17/primary/17.fit', '17/second/17.fit'],
+    ]) {
+      expect(of(files).matched, files.join()).toMatchObject([{ primary: files[0], seconds: [files[1]] }]);
+    }
+  });
+
   it.each([
     ['the only one that is no second', ['17.fit', '17-second.fit'], '17.fit', ['17-second.fit']],
     ['folders that say it', ['17/primary/a.fit', '17/second/b.fit'], '17/primary/a.fit', ['17/second/b.fit']],

@@ -31,35 +31,44 @@ export function tracePath(
 ): string {
   const pen = new Pen();
   let at = 0;
+  let place = x(0);
   while (at < values.length) {
-    const column = Math.floor(x(at));
-    let next = at + 1;
-    while (next < values.length && Math.floor(x(next)) === column) next++;
-    const shared = next > at + 1;
-    const kept = shared ? ends(values, at, next) : values[at] === null ? [] : [at];
-    if (kept.length === 0) pen.lift();
-    for (const index of kept) pen.to(shared ? column : x(index), y(values[index]!));
+    const column = Math.floor(place);
+    // The lowest and the highest of the seconds that share this column.
+    let lowest = -1;
+    let highest = -1;
+    let next = at;
+    let ahead = place;
+    do {
+      const value = values[next] ?? null;
+      if (value !== null) {
+        if (lowest < 0 || value < values[lowest]!) lowest = next;
+        if (highest < 0 || value > values[highest]!) highest = next;
+      }
+      ahead = x(++next);
+    } while (next < values.length && Math.floor(ahead) === column);
+    const across = next > at + 1 ? column : place;
+    if (lowest < 0) pen.lift();
+    else {
+      const [first, last] = lowest < highest ? [lowest, highest] : [highest, lowest];
+      pen.to(across, y(values[first]!));
+      if (last !== first) pen.to(across, y(values[last]!));
+    }
     at = next;
+    place = ahead;
   }
   return pen.path;
 }
 
-/** Where the lowest and the highest of values[from..to) stand, in order; none when nothing was read there. */
-function ends(values: readonly Reading[], from: number, to: number): readonly number[] {
-  let lowest = -1;
-  let highest = -1;
-  for (let at = from; at < to; at++) {
-    const value = values[at] ?? null;
-    if (value === null) continue;
-    if (lowest < 0 || value < values[lowest]!) lowest = at;
-    if (highest < 0 || value > values[highest]!) highest = at;
-  }
-  if (lowest < 0) return [];
-  return lowest === highest ? [lowest] : lowest < highest ? [lowest, highest] : [highest, lowest];
+/** Whole tenths as a path has them: without the nought before the point. */
+function tenths(value: number): string {
+  const size = Math.abs(value);
+  const whole = Math.floor(size / 10);
+  const rest = size - 10 * whole;
+  const sign = value < 0 ? '-' : '';
+  if (rest === 0) return `${sign}${whole}`;
+  return whole === 0 ? `${sign}.${rest}` : `${sign}${whole}.${rest}`;
 }
-
-/** Tenths as a path has them: without the nought before the point. */
-const tenths = (value: number) => String(value / 10).replace(/^(-?)0\./, '$1.');
 
 /** Draws in tenths of a pixel, each stroke from the last: half as long as absolute places, and as exact. */
 class Pen {

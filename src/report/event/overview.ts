@@ -15,9 +15,9 @@ import {
   crossCheckLines,
   doneSaid,
   effectInShort,
+  findingSaid,
   gradeSaid,
   lackSaid,
-  numberSaid,
   onlyOfEvent,
   openSaid,
   reachInShort,
@@ -138,7 +138,7 @@ function seen(record: EventView['record'], row: EventRow, own: readonly Matter[]
     .filter(({ explainedBy }) => explainedBy === null)
     .map((one) => {
       const common = effectInShort(record, row, one.rule);
-      return html`<li title="${one.claim}">${titleOf(record, one.rule)} ${numberSaid(one)} <span class="quiet">${levelWords[one.level]}${
+      return html`<li title="${one.claim}">${findingSaid(record, one)} <span class="quiet">${levelWords[one.level]}${
         common !== null && html`, ${common}`
       }</span></li>`;
     });

@@ -2,6 +2,7 @@ import type { EventRow, EventView } from '../../types.ts';
 import { showable } from '../clean.ts';
 import { csvRow } from '../csv.ts';
 import { text as markdownText, table } from '../markdown.ts';
+import { counted } from '../words/number.ts';
 import { plain, type Sentence } from '../words/sentence.ts';
 import { answerDue, inOrder } from './order.ts';
 import {
@@ -11,9 +12,9 @@ import {
   crossCheckLines,
   doneSaid,
   effectInShort,
+  findingSaid,
   gradeSaid,
   lackSaid,
-  numberSaid,
   onlyOfEvent,
   openSaid,
   reachInShort,
@@ -80,7 +81,7 @@ export function renderSummaryMarkdown(view: EventView): string {
   const lines = [
     `# ${markdownText(record.event.name)}`,
     '',
-    `${record.rows.length} submissions. ${countsSaid(record)}. ${openSaid(view)}`,
+    `${counted(record.rows.length, 'submission')}. ${countsSaid(record)}. ${openSaid(view)}`,
     '',
     'A flag is a question, not a verdict. Each rider’s report shows the evidence and its innocent explanations.',
     ...part(
@@ -112,9 +113,7 @@ function asked(view: EventView): string[] {
   const shown = lines.slice(0, mostRows).map(({ row, own }) => {
     const seen = asking(row).map((one) => {
       const common = effectInShort(record, row, one.rule);
-      return (
-        `${titleOf(record, one.rule)} ${numberSaid(one)}`.trim() + (common === null ? '' : ` (${common})`)
-      );
+      return findingSaid(record, one) + (common === null ? '' : ` (${common})`);
     });
     const lack = lackSaid(row);
     const together = onlyOfEvent(row, own).map((rule) => titleOf(record, rule));

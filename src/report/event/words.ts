@@ -96,6 +96,13 @@ export function numberSaid({ value, unit, interval }: EventFinding): string {
   return between === null ? quantity(value, unit) : `${quantity(value, unit)} (${between})`;
 }
 
+/** A finding in few words: "Power repeats a target: 97.1 %". */
+export function findingSaid(record: EventRecord, finding: EventFinding): string {
+  const shown = numberSaid(finding);
+  const title = titleOf(record, finding.rule);
+  return shown === '' ? title : `${title}: ${shown}`;
+}
+
 /** Where a number lies in its field: "The field's median is 1.02; 90 of 100 lie from 0.97 to 1.08." */
 export function fieldSaid({ count, median, low, high, unit }: FieldRange): string {
   const across = range([low, high], unit) ?? quantity(low, unit);
