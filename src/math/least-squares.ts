@@ -18,6 +18,26 @@ export function leastSquares(
   y: Float64Array,
   weights?: Float64Array,
 ): LinearFit | null {
+  const solution = solve(columns, y, weights);
+  if (solution === null) return null;
+  const { coefficients, residuals, upper } = solution;
+  return { coefficients, residuals, inverse: invertedSquare(upper) };
+}
+
+/** A solution without the covariance of its coefficients, which most rounds of a robust fit have no use for. */
+export interface Solution {
+  readonly coefficients: Float64Array;
+  readonly residuals: Float64Array;
+  /** R of the weighted columns' QR decomposition: row i holds its elements from the diagonal on, zeros before. */
+  readonly upper: readonly Float64Array[];
+}
+
+/** The same without `inverse`: see `invertedSquare`. */
+export function solve(
+  columns: readonly Float64Array[],
+  y: Float64Array,
+  weights?: Float64Array,
+): Solution | null {
   const rows = y.length;
   const size = columns.length;
   const roots = weights?.map(Math.sqrt);
@@ -25,24 +45,21 @@ export function leastSquares(
   const b = scaled(y, roots);
   const diagonal = new Float64Array(size);
   for (let k = 0; k < size; k++) {
-    const norm = lengthFrom(a[k]!, k);
-    if (!(norm > 1e-12 * lengthFrom(a[k]!, 0)) || k >= rows) return null;
-    const pivot = a[k]![k]! > 0 ? -norm : norm;
-    a[k]![k]! -= pivot;
+    const mirror = a[k]!;
+    const norm = lengthFrom(mirror, k);
+    if (!(norm > 1e-12 * lengthFrom(mirror, 0)) || k >= rows) return null;
+    const pivot = mirror[k]! > 0 ? -norm : norm;
+    mirror[k]! -= pivot;
     diagonal[k] = pivot;
-    const squared = -pivot * a[k]![k]!;
-    for (const other of [...a.slice(k + 1), b]) reflect(a[k]!, other, k, squared);
+    const squared = -pivot * mirror[k]!;
+    for (let other = k + 1; other < size; other++) reflect(mirror, a[other]!, k, squared);
+    reflect(mirror, b, k, squared);
   }
-  const upper = (i: number, j: number) => (i === j ? diagonal[i]! : a[j]![i]!);
-  const coefficients = backSubstitute(upper, b, size);
-  const inverse = invertedSquare(upper, size);
+  const upper = upperOf(a, diagonal);
+  const coefficients = backSubstitute(upper, b);
   const residuals = y.slice();
-  for (let k = 0; k < size; k++) {
-    const column = columns[k]!;
-    const coefficient = coefficients[k]!;
-    for (let i = 0; i < rows; i++) residuals[i]! -= column[i]! * coefficient;
-  }
-  return { coefficients, residuals, inverse };
+  for (let k = 0; k < size; k++) subtract(residuals, columns[k]!, coefficients[k]!);
+  return { coefficients, residuals, upper };
 }
 
 function scaled(column: Float64Array, roots: Float64Array | undefined): Float64Array {
@@ -64,27 +81,40 @@ function reflect(mirror: Float64Array, column: Float64Array, from: number, squar
   for (let i = from; i < column.length; i++) column[i]! -= step * mirror[i]!;
 }
 
-function backSubstitute(
-  upper: (i: number, j: number) => number,
-  right: Float64Array,
-  size: number,
-): Float64Array {
+function subtract(from: Float64Array, column: Float64Array, times: number): void {
+  for (let i = 0; i < from.length; i++) from[i]! -= column[i]! * times;
+}
+
+function upperOf(reflected: readonly Float64Array[], diagonal: Float64Array): Float64Array[] {
+  const size = diagonal.length;
+  return Array.from(diagonal, (pivot, i) => {
+    const row = new Float64Array(size);
+    row[i] = pivot;
+    for (let j = i + 1; j < size; j++) row[j] = reflected[j]![i]!;
+    return row;
+  });
+}
+
+function backSubstitute(upper: readonly Float64Array[], right: Float64Array): Float64Array {
+  const size = upper.length;
   const solution = new Float64Array(size);
   for (let i = size - 1; i >= 0; i--) {
+    const row = upper[i]!;
     let value = right[i]!;
-    for (let j = i + 1; j < size; j++) value -= upper(i, j) * solution[j]!;
-    solution[i] = value / upper(i, i);
+    for (let j = i + 1; j < size; j++) value -= row[j]! * solution[j]!;
+    solution[i] = value / row[i]!;
   }
   return solution;
 }
 
-/** R⁻¹·R⁻ᵀ. */
-function invertedSquare(upper: (i: number, j: number) => number, size: number): Float64Array[] {
-  const unit = (k: number) => Float64Array.from({ length: size }, (_, i) => (i === k ? 1 : 0));
-  const inverted = Array.from({ length: size }, (_, k) => backSubstitute(upper, unit(k), size));
-  return Array.from({ length: size }, (_, i) =>
-    Float64Array.from({ length: size }, (_, j) =>
-      inverted.reduce((sum, column) => sum + column[i]! * column[j]!, 0),
-    ),
+/** R⁻¹·R⁻ᵀ of an upper triangle: (XᵀWX)⁻¹ of what it was solved from. */
+export function invertedSquare(upper: readonly Float64Array[]): Float64Array[] {
+  const inverted = upper.map((_, k) => {
+    const unit = new Float64Array(upper.length);
+    unit[k] = 1;
+    return backSubstitute(upper, unit);
+  });
+  return upper.map((_, i) =>
+    upper[i]!.map((_, j) => inverted.reduce((sum, column) => sum + column[i]! * column[j]!, 0)),
   );
 }

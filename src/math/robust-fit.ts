@@ -1,4 +1,4 @@
-import { leastSquares } from './least-squares.ts';
+import { invertedSquare, type Solution, solve } from './least-squares.ts';
 import { robustSpread } from './robust-spread.ts';
 import { studentQuantile } from './student.ts';
 
@@ -21,6 +21,10 @@ export interface RobustFit {
 /** Tukey's constant for 95 % efficiency at the normal distribution (Beaton & Tukey 1974). */
 const tuning = 4.685;
 const rounds = 30;
+/** Rounds by Huber weights, from which the others start. */
+const huberRounds = 3;
+/** Change of weights from round to round below which they stand. */
+const settled = 1e-6;
 
 /**
  * Linear fit that single bad blocks cannot turn: iteratively reweighted least squares with Tukey's
@@ -35,22 +39,31 @@ export function robustFit(columns: readonly Float64Array[], y: Float64Array): Ro
   const size = columns.length + 1;
   if (y.length < 4 * size) return null;
   const design = [new Float64Array(y.length).fill(1), ...columns];
-  let fit = leastSquares(design, y);
-  if (fit === null) return null;
-  let weights = new Float64Array(y.length).fill(1);
-  for (let round = 0; round < rounds; round++) {
+  let fit = solve(design, y);
+  let weights: Float64Array = new Float64Array(y.length).fill(1);
+  for (let round = 0; round < rounds && fit !== null; round++) {
     const scale = robustSpread(fit.residuals);
     if (scale === 0) break;
-    const weigh = round < 3 ? huber : biweight;
-    const next = fit.residuals.map((residual) => weigh(residual / scale));
-    const change = next.reduce((most, w, i) => Math.max(most, Math.abs(w - weights[i]!)), 0);
+    const next = weigh(fit.residuals, scale, round < huberRounds ? huber : biweight);
+    const change = greatestChange(weights, next);
     weights = next;
-    const refit = leastSquares(design, y, weights);
-    if (refit === null) return null;
-    fit = refit;
-    if (round > 3 && change < 1e-6) break;
+    fit = solve(design, y, weights);
+    if (round > huberRounds && change < settled) break;
   }
-  return describe(design, fit, weights);
+  return fit === null ? null : describe(design, fit, weights);
+}
+
+/** The weight of every residual. */
+function weigh(residuals: Float64Array, scale: number, weightOf: (z: number) => number): Float64Array {
+  const weights = new Float64Array(residuals.length);
+  for (let i = 0; i < weights.length; i++) weights[i] = weightOf(residuals[i]! / scale);
+  return weights;
+}
+
+function greatestChange(before: Float64Array, after: Float64Array): number {
+  let greatest = 0;
+  for (let i = 0; i < after.length; i++) greatest = Math.max(greatest, Math.abs(after[i]! - before[i]!));
+  return greatest;
 }
 
 /**
@@ -71,31 +84,41 @@ export function reachOf({ effectiveCount }: RobustFit, weights: Float64Array): n
 
 const leastFreedom = 3;
 
-function describe(
-  design: readonly Float64Array[],
-  fit: NonNullable<ReturnType<typeof leastSquares>>,
-  weights: Float64Array,
-): RobustFit | null {
+function describe(design: readonly Float64Array[], fit: Solution, weights: Float64Array): RobustFit | null {
   const total = weights.reduce((a, b) => a + b, 0);
   const rho = Math.max(0, neighbourCorrelation(fit.residuals, weights));
   const effectiveCount = (total * (1 - rho)) / (1 + rho);
   const freedom = Math.max(1, effectiveCount - design.length);
+  const inverse = invertedSquare(fit.upper);
   const variance = rowVariance(fit.residuals, weights, design.length) * ((1 + rho) / (1 - rho));
   return {
     coefficients: fit.coefficients,
-    errors: fit.coefficients.map((_, k) => Math.sqrt(variance * fit.inverse[k]![k]!)),
+    errors: fit.coefficients.map((_, k) => Math.sqrt(variance * inverse[k]![k]!)),
     reach: studentQuantile(0.975, freedom),
     residuals: fit.residuals,
     weights,
     inflation: Float64Array.from(
       design.slice(1),
-      (column, k) => fit.inverse[k + 1]![k + 1]! * squaresAround(column, weights),
+      (column, k) => inverse[k + 1]![k + 1]! * squaresAround(column, weights),
     ),
     effectiveCount,
-    influence: fit.inverse.map((row) =>
-      weights.map((w, i) => w * design.reduce((sum, column, j) => sum + row[j]! * column[i]!, 0)),
-    ),
+    influence: inverse.map((row) => influenceOf(row, design, weights)),
   };
+}
+
+/** What each row adds to one coefficient: its row of the inverse, times the design, times the weight. */
+function influenceOf(
+  row: Float64Array,
+  design: readonly Float64Array[],
+  weights: Float64Array,
+): Float64Array {
+  const influence = new Float64Array(weights.length);
+  for (let j = 0; j < design.length; j++) {
+    const column = design[j]!;
+    for (let i = 0; i < influence.length; i++) influence[i]! += row[j]! * column[i]!;
+  }
+  for (let i = 0; i < influence.length; i++) influence[i]! *= weights[i]!;
+  return influence;
 }
 
 /**
@@ -134,8 +157,16 @@ function neighbourCorrelation(residuals: Float64Array, weights: Float64Array): n
   return squares > 0 ? Math.min(0.9, products / squares) : 0;
 }
 
+/** Weighted sum of squares around the weighted mean. */
 function squaresAround(column: Float64Array, weights: Float64Array): number {
-  const total = weights.reduce((a, b) => a + b, 0);
-  const mean = column.reduce((sum, value, i) => sum + weights[i]! * value, 0) / total;
-  return column.reduce((sum, value, i) => sum + weights[i]! * (value - mean) ** 2, 0);
+  let total = 0;
+  let sum = 0;
+  for (let i = 0; i < column.length; i++) {
+    total += weights[i]!;
+    sum += weights[i]! * column[i]!;
+  }
+  const mean = sum / total;
+  let squares = 0;
+  for (let i = 0; i < column.length; i++) squares += weights[i]! * (column[i]! - mean) ** 2;
+  return squares;
 }
