@@ -80,6 +80,8 @@ interface Estimate {
   readonly low: number;
   readonly high: number;
   readonly count: number;
+  /** The most averaging that the scatter of the whole allows, whatever its dip says, s. */
+  readonly room: number;
   readonly averaging: typeof plainMean | typeof weightedMean;
   readonly scatter: AveragingChart['scatter'];
   /** Of second differences; null where there is hardly any averaging. */
@@ -93,7 +95,7 @@ interface Estimate {
 function mostAveraged(power: Float64Array, whole: Estimate, options: Options): Part {
   const middle = power.length >> 1;
   const all: Part = { stretch: [0, power.length], found: whole };
-  if (whole.high < options.halvesFrom) return all;
+  if (Math.max(whole.high, whole.room) < options.halvesFrom) return all;
   return (
     [
       [0, middle],
@@ -116,7 +118,12 @@ function estimate(power: Float64Array, options: Options): Estimate | null {
   if (scatter.pairs < options.minimumSeconds) return null;
   const pedalling = { exponent: options.exponent, spread: options.exponentSpread };
   const plain = fitAveraging(scatter.ratios, 'plain', pedalling);
-  const told = { count: scatter.pairs, averaging: weightedMean, scatter: scatter.means } as const;
+  const told = {
+    count: scatter.pairs,
+    room: plain.high,
+    averaging: weightedMean,
+    scatter: scatter.means,
+  } as const;
   if (plain.seconds < options.plainFrom) return { ...plain, ...told, correlation: null };
   const correlation = bendCorrelation(power, options);
   const dip = lagOfDip(correlation, options.dip);

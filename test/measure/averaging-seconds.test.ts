@@ -64,6 +64,27 @@ test('smoothing switched on in mid-ride shows in the half that it fills', () => 
   expect(outcome.stretches[0]![0]).toBeGreaterThan(2000);
 });
 
+test('so it does where the meter itself averages over two seconds, and dips there throughout', () => {
+  const crisp = plain(2);
+  const smooth = crisp.map((_, i) => {
+    const last = crisp.slice(Math.max(0, i - 11), i + 1);
+    return last.reduce((a, b) => a + b, 0) / last.length;
+  });
+  const outcome = of(crisp.map((watts, i) => (i < 2800 ? watts : smooth[i]!)));
+  expect(outcome.details).toMatchObject({ part: 'in one half of the ride' });
+  expect(outcome.interval[0]).toBeGreaterThan(5);
+});
+
+test('a meter that works in coarse steps looks no more averaged for it', () => {
+  const step = (watts: number, by: number) => by * Math.round(watts / by);
+  // Even legs on a meter that averages over a second: next to nothing is left between the steps.
+  const even = weighted(3).map((watts) => 230 + 0.2 * (watts - 230));
+  const { value } = of(even);
+  for (const by of [2, 3, 4]) {
+    expect(Math.abs(Math.log(of(even.map((watts) => step(watts, by))).value / value))).toBeLessThan(0.6);
+  }
+});
+
 test('the chart dips at the seconds of averaging', () => {
   const chart = of(plain(10)).charts[0]!;
   if (chart.kind !== 'averaging') throw new Error(chart.kind);

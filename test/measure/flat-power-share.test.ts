@@ -1,7 +1,11 @@
 import { expect, test } from 'vitest';
+import { verdictOf } from '../../src/judge/judge.ts';
 import { flatPowerShare } from '../../src/measure/flat-power-share.ts';
+import { normalise } from '../../src/normalise/index.ts';
+import type { PlateausChart } from '../../src/types.ts';
 import { SecondState } from '../../src/types.ts';
-import { measuredOf, outcomeOf } from './measure-of.ts';
+import { drawSubmission } from '../make/index.ts';
+import { measuredOf, outcomeOf, ruleOf } from './measure-of.ts';
 import { alone, ride, seriesOf, uniform } from './series.ts';
 
 const put = (power: number[], race = {}) => alone(seriesOf({ power }), race);
@@ -35,6 +39,52 @@ test('a workout is said to be one', () => {
     'workout',
   ]);
   expect(measuredOf(flatPowerShare, 'flat-setpoint', put(power, { kind: 'race' })).circumstances).toEqual([]);
+});
+
+test('says which plateaus, each with its level and its times, in a ride that is free otherwise', () => {
+  const power = ride(3600);
+  power.fill(220, 1200, 1500);
+  power.fill(305, 2400, 2460);
+  const outcome = measuredOf(flatPowerShare, 'flat-setpoint', put(power));
+  expect(outcome.stretches).toEqual([
+    [1200, 1500],
+    [2400, 2460],
+  ]);
+  expect(outcome).toMatchObject({
+    details: { plateaus: 2, levels: 2, flat: { value: 360 }, longest: { value: 300 } },
+  });
+  const chart = outcome.charts[0] as PlateausChart;
+  expect(chart.plateaus).toEqual([
+    { stretch: [1200, 1500], watts: 220 },
+    { stretch: [2400, 2460], watts: 305 },
+  ]);
+});
+
+test('the same trace weighs more in a race than in a workout', () => {
+  const levelIn = (kind: 'race' | 'time trial' | 'workout') => {
+    const outcome = measuredOf(
+      flatPowerShare,
+      'flat-setpoint',
+      put(
+        blocks((watts) => watts),
+        { kind },
+      ),
+    );
+    return verdictOf(ruleOf('flat-setpoint'), outcome).level;
+  };
+  expect([levelIn('race'), levelIn('time trial'), levelIn('workout')]).toEqual(['refer', 'refer', 'query']);
+});
+
+test('a controlled session on an honest meter keeps its levels less closely, however well it is ridden', () => {
+  for (let seed = 1; seed <= 5; seed++) {
+    const { primary } = drawSubmission(`controlled ${seed}`, {
+      kind: 'set-point session',
+      minutes: 40,
+      seconds: 0,
+    });
+    const series = normalise(primary, 'primary').series;
+    expect(measuredOf(flatPowerShare, 'flat-setpoint', alone(series)).value).toBeLessThan(0.04);
+  }
 });
 
 test('what a recorder left out counts with the record before it', () => {

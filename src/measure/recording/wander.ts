@@ -15,19 +15,20 @@ export interface Deviation {
 
 /**
  * Robust Allan deviation: the median size of the differences of neighbouring means over `span` seconds, over
- * every pair of full windows, as the standard deviation of a normal; what rounding to whole watts adds is
- * taken off.
+ * every pair of full windows, as the standard deviation of a normal; what rounding to the steps that the meter
+ * works in adds is taken off.
  *
  * @param power W, one value a second, NaN where missing
  * @param widest differences wider than this (W) are steps of the ride and not its wander: left out
  */
 export function deviation(power: Float64Array, span: number, widest = Number.POSITIVE_INFINITY): Deviation {
   const sizes = differences(power, span).filter((size) => size <= widest * span);
+  const step = stepOf(power);
   const counts = new Int32Array(countedApart + 1);
   for (let i = 0; i < sizes.length; i++) counts[sizes[i]!]!++;
   const spread = (pairs: number) => {
-    const robust = median(counts, pairs) / medianDeviation / span;
-    return Math.sqrt(Math.max(0, robust * robust - 1 / (6 * span)));
+    const robust = median(counts, pairs, step) / medianDeviation / span;
+    return Math.sqrt(Math.max(0, robust * robust - step ** 2 / (6 * span)));
   };
   const without = Array.from({ length: blocks }, (_, block) => {
     const from = Math.floor((block * sizes.length) / blocks);
@@ -68,15 +69,34 @@ function differences(power: Float64Array, span: number): Uint16Array {
   return sizes.subarray(0, count);
 }
 
-/** Median of whole numbers from how often each occurs, straight within the middle one. */
-function median(counts: Int32Array, total: number): number {
+/** The most watts that a meter's steps are known to have. */
+const coarsest = 10;
+/** Share of the readings that must be whole steps: zeros and odd values stray in. */
+const onSteps = 0.98;
+
+/** Steps in which a meter works, W: the largest whole number that next to all readings are multiples of. */
+export function stepOf(power: Float64Array): number {
+  let valid = 0;
+  const multiples = new Int32Array(coarsest + 1);
+  for (const watts of power) {
+    if (Number.isNaN(watts)) continue;
+    valid++;
+    for (let step = 2; step <= coarsest; step++) if (watts % step === 0) multiples[step]!++;
+  }
+  for (let step = coarsest; step > 1; step--)
+    if (valid > 0 && multiples[step]! >= onSteps * valid) return step;
+  return 1;
+}
+
+/** Median of multiples of a step from how often each occurs, straight within the middle one. */
+function median(counts: Int32Array, total: number, step: number): number {
   let below = 0;
   for (let size = 0; size < counts.length; size++) {
     const here = counts[size]!;
     if (here > 0 && 2 * (below + here) >= total) {
       // Sizes are absolute: 0 stands for half a step, every other for a whole one.
       const part = (total / 2 - below) / here;
-      return size === 0 ? part / 2 : size - 0.5 + part;
+      return size === 0 ? (step * part) / 2 : size + step * (part - 0.5);
     }
     below += here;
   }

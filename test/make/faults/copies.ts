@@ -50,7 +50,7 @@ export const lapInserted: Fault = {
   after(submission, strength, random) {
     const { primary } = submission;
     const [first, last] = raceRecords(submission);
-    const length = Math.min(strength, Math.floor((last - first) / 3));
+    const length = Math.min(Math.round(strength), Math.floor((last - first) / 3));
     const from = random.integer(first, last - length - 1);
     const all = [...primary.time.keys()];
     const records = [
