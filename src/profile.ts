@@ -63,7 +63,7 @@ async function take(file: NamedBytes, devices: readonly DeviceFacts[]): Promise<
     if (tooShort(series)) return left('too short');
     const found = flaw(series, steps);
     if (found !== null) return { leftOut: { why: 'flawed', flaw: found } };
-    return { ride: pastRide(series, placeOf(file.name, recording.device, devices)) };
+    return { ride: pastRide(series, placeOf(file.name, recording.meter ?? recording.device, devices)) };
   } catch (error) {
     if (error instanceof Problem) return left(whyRefused(error));
     throw error;

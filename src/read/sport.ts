@@ -4,7 +4,7 @@
  */
 const sports: readonly (readonly [string, RegExp])[] = [
   // Before cycling: e_biking, and cycling whose sub-sport is e_bike_fitness or e_bike_mountain (FIT Profile).
-  ['e-biking', /\be[_ -]?bik|electric/],
+  ['e-biking', /\be[_ -]?(?:bik|mtb|mountain)|electric|pedelec/],
   ['motorcycling', /motor/],
   ['cycling', /cycl|bik|\bride|virtual_?ride|spin/],
   ['running', /run|treadmill/],

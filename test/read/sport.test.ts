@@ -12,6 +12,9 @@ describe('sportOf', () => {
       'e_biking',
       'E-Bike Ride',
       'EBikeRide',
+      'EMountainBikeRide',
+      'eMTB',
+      'pedelec',
     ])
       expect(sportOf(words)).toBe('e-biking');
     for (const words of [

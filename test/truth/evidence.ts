@@ -31,7 +31,7 @@ function profileOf(history: readonly Recording[], { rider }: Submission): Profil
       if (unfit(recording) !== null) return [];
       const { series, steps } = normalise(recording, name);
       if (tooShort(series) || flaw(series, steps) !== null) return [];
-      const ride = pastRide(series, placeOf(name, recording.device, rider.devices ?? []));
+      const ride = pastRide(series, placeOf(name, recording.meter ?? recording.device, rider.devices ?? []));
       return [{ name, sha256, outcome: { ride } }];
     }),
   );

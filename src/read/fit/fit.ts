@@ -6,7 +6,7 @@ import { balanceOf } from './balance.ts';
 import { plainChannels } from './channels.ts';
 import { type Decoded, decode } from './decode.ts';
 import { findParts } from './parts.ts';
-import { recordFields } from './record-fields.ts';
+import { type RecordColumns, recordFields } from './record-fields.ts';
 import { readRecords } from './records.ts';
 import { deviceOf, lapsOf, meterOf, pausesOf, sportWords, totalsOf } from './summary.ts';
 
@@ -32,7 +32,7 @@ export function readFit(bytes: Uint8Array): Parsed {
   const meter = meterOf(decoded);
   return {
     ...columns,
-    sport: sportOf(words),
+    sport: hasMotor(records.columns) ? 'e-biking' : sportOf(words),
     indoors: indoorsOf(words, records.located),
     device: deviceOf(decoded),
     ...(meter === null ? {} : { meter }),
@@ -68,4 +68,9 @@ function collisions(developerNames: ReadonlySet<string>): Defect[] {
   return [...developerNames]
     .filter((name) => Object.hasOwn(recordFields, name))
     .map((name) => ({ id: 'colliding-field', values: { name } }));
+}
+
+/** Only a bicycle with a motor tells of its battery or its help, whatever sport its rider chose. */
+function hasMotor({ ebike_battery_level, ebike_assist_mode }: RecordColumns): boolean {
+  return [ebike_battery_level, ebike_assist_mode].some((told) => told?.some((value) => !Number.isNaN(value)));
 }

@@ -36,6 +36,8 @@ export const recordFields = {
   temperature: field(13, sint8),
   left_right_balance: field(30, uint8),
   compressed_speed_distance: field(8, threeBytes),
+  ebike_battery_level: field(118, uint8),
+  ebike_assist_mode: field(119, uint8),
   position_lat: field(0, sint32),
   position_long: field(1, sint32),
 } as const;

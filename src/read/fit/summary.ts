@@ -1,5 +1,6 @@
 import type { Device, Lap, Stretch, Totals } from '../../types.ts';
 import { finite } from '../number.ts';
+import { sportOf } from '../sport.ts';
 import { shortName } from '../text.ts';
 import { combineTotals, stated } from '../totals.ts';
 import type { Decoded, Message } from './decode.ts';
@@ -48,13 +49,17 @@ export function meterOf(decoded: Decoded): Device | null {
   return one === undefined || said.some(({ serial }) => serial !== one.serial) ? null : one;
 }
 
-/** "cycling indoor_cycling …": all that the file says of its sport, cycling first where a ride is among several. */
+/**
+ * "cycling indoor_cycling …": all that the file says of its sport. Of several sports a ride with a motor comes
+ * first, for nobody can tell its power from the rest, then cycling.
+ */
 export function sportWords(decoded: Decoded): string | null {
   const said = [...decoded.sessions, ...decoded.sports]
     .map((message) => [shortName(message.sport), shortName(message.sub_sport)])
     .filter(([sport]) => sport !== null)
     .map((words) => words.filter((word) => word !== null && word !== 'generic').join(' '));
-  return said.find((words) => words.startsWith('cycling')) ?? said[0] ?? null;
+  const assisted = said.find((words) => sportOf(words) === 'e-biking');
+  return assisted ?? said.find((words) => words.startsWith('cycling')) ?? said[0] ?? null;
 }
 
 /** Timer pauses from the recorder's own events: from a stop to the next start. */

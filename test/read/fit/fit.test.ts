@@ -502,6 +502,30 @@ describe('pauses, laps, sessions', () => {
     ).toBe('running');
   });
 
+  test('a motor makes the sport: one leg of several, or what its battery tells whatever sport was chosen', () => {
+    const legs = new FitWriter()
+      .define(0, mesg.session, [[5, 'enum']])
+      .data(0, 2)
+      .data(0, 21);
+    expect(readFit(legs.bytes()).sport).toBe('e-biking');
+    const told = (battery: number | null) =>
+      readFit(
+        new FitWriter()
+          .define(0, mesg.session, [[5, 'enum']])
+          .data(0, 2)
+          .define(1, mesg.record, [
+            [253, 'uint32'],
+            [7, 'uint16'],
+            [118, 'uint8'],
+          ])
+          .data(1, start, 200, battery)
+          .bytes(),
+      ).sport;
+    // Field 118 of a record: ebike_battery_level, % (FIT Profile).
+    expect(told(80)).toBe('e-biking');
+    expect(told(null)).toBe('cycling');
+  });
+
   test('a total that one session lacks is not stated', () => {
     const writer = new FitWriter().define(0, mesg.session, [
       [8, 'uint32'],
