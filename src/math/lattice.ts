@@ -12,20 +12,19 @@ const slack = 1e-9;
  * @returns how many there are; what `bins` cannot hold is left out
  */
 export function writeComb(factor: number, most: number, rounding: Rounding, bins: Int32Array): number {
-  const step = Math.abs(factor - 1);
-  const shift = rounding === 'nearest' ? 0.5 : 0;
-  let count = 0;
-  // floor(factor·n + shift) is n ± a part that grows by one every 1/step numbers: there a number is skipped
+  // floor(factor·n + shift) is n ± a part that grows by one every `period` numbers: there a number is skipped
   // (factor above 1) or met again (below).
-  for (let j = 1; count < bins.length; j++) {
+  const period = 1 / Math.abs(factor - 1);
+  const shift = rounding === 'nearest' ? 0.5 : 0;
+  for (let count = 0; count < bins.length; count++) {
     const bin =
       factor > 1
-        ? Math.ceil((j - shift) / step - slack) + j - 1
-        : Math.floor((j - 1 + shift) / step + slack) + 1 - j;
-    if (bin > most) break;
-    bins[count++] = bin;
+        ? Math.ceil((count + 1 - shift) * period - slack) + count
+        : Math.floor((count + shift) * period + slack) - count;
+    if (bin > most) return count;
+    bins[count] = bin;
   }
-  return count;
+  return bins.length;
 }
 
 /** The same comb as a list. */

@@ -97,6 +97,9 @@ class Histogram {
   readonly counts: Float64Array;
   readonly low: Float64Array;
   private readonly high: Float64Array;
+  /** How far the counts lie below `low`, and below `high`. */
+  private readonly belowLow: Float64Array;
+  private readonly belowHigh: Float64Array;
   private readonly places: Int32Array;
   private readonly stray: number;
 
@@ -109,6 +112,8 @@ class Histogram {
     this.counts = counts;
     this.low = new Float64Array(most + 1);
     this.high = new Float64Array(most + 1);
+    this.belowLow = new Float64Array(most + 1);
+    this.belowHigh = new Float64Array(most + 1);
     this.places = new Int32Array(most + 1);
     let left = 0;
     let right = 0;
@@ -117,6 +122,8 @@ class Histogram {
       const agree = Math.abs(left - right) <= 2 * Math.sqrt(left + right);
       this.low[k] = (agree ? (left + right) / 2 : Math.min(left, right)) / flank;
       this.high[k] = (agree ? (left + right) / 2 : Math.max(left, right)) / flank;
+      this.belowLow[k] = this.low[k]! - counts[k]!;
+      this.belowHigh[k] = this.high[k]! - counts[k]!;
       left += counts[k]! - (k >= flank ? counts[k - flank]! : 0);
       right += counts[k + 1 + flank]! - counts[k + 1]!;
     }
@@ -139,15 +146,15 @@ class Histogram {
     return { counted, expected };
   }
 
-  /** Standard deviations by which counts at these places lie below what is due (`up`), or above it. */
-  scoreAt(places: Int32Array, up: boolean): number {
+  /** Standard deviations by which counts at the first `count` places lie below what is due (`up`), or above it. */
+  scoreAt(places: Int32Array, count: number, up: boolean): number {
     const due = up ? this.low : this.high;
-    const { counts } = this;
+    const below = up ? this.belowLow : this.belowHigh;
     let short = 0;
     let expected = 0;
-    for (let i = 0; i < places.length; i++) {
+    for (let i = 0; i < count; i++) {
       const k = places[i]!;
-      short += due[k]! - counts[k]!;
+      short += below[k]!;
       expected += due[k]!;
     }
     return (up ? short : -short) / Math.sqrt(expected + 1);
@@ -156,13 +163,14 @@ class Histogram {
   /** Log-likelihood of the comb over none, and the part of it that its best place adds. */
   gainAt(comb: Comb): { gain: number; greatest: number } {
     const up = comb.factor > 1;
+    const logStray = Math.log(this.stray);
     let gain = 0;
     let greatest = 0;
     for (const k of this.placesOf(comb)) {
       const due = up ? this.low[k]! : this.high[k]!;
       // A double holds twice what is due; more than that is a peak, not a comb.
       const count = up ? this.counts[k]! : Math.min(this.counts[k]!, 2 * due + 3 * Math.sqrt(2 * due));
-      const here = up ? count * Math.log(this.stray) + (1 - this.stray) * due : count * Math.LN2 - due;
+      const here = up ? count * logStray + (1 - this.stray) * due : count * Math.LN2 - due;
       gain += here;
       if (here > greatest) greatest = here;
     }
@@ -181,9 +189,9 @@ function firstLook(
   const ratio = 1 + search.stepWatts / most;
   let tried = 0;
   const look = (factor: number, rounding: Rounding) => {
-    const at = places.subarray(0, writeComb(factor, most, rounding, places));
+    const count = writeComb(factor, most, rounding, places);
     for (let k = 0; k < histograms.length; k++) {
-      const score = histograms[k]!.scoreAt(at, factor > 1);
+      const score = histograms[k]!.scoreAt(places, count, factor > 1);
       if (score >= search.firstLook) found[k]!.push({ comb: { factor, rounding }, score });
     }
     tried++;
@@ -224,7 +232,8 @@ function sharpened(histogram: Histogram, comb: Comb, ratio: number): Comb {
   let most = Number.NEGATIVE_INFINITY;
   for (let k = -finer; k <= finer; k++) {
     const near = { ...comb, factor: 1 + (comb.factor - 1) * ratio ** (k / finer) };
-    const score = histogram.scoreAt(histogram.placesOf(near), up);
+    const places = histogram.placesOf(near);
+    const score = histogram.scoreAt(places, places.length, up);
     if (score > most) {
       best = near;
       most = score;
