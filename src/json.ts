@@ -1,15 +1,19 @@
 import { sha256 } from './math/digest.ts';
 import { Problem, type ProblemCode } from './problem.ts';
 
+/** How deep the fields of any file that is wanted lie, with room to spare: what walks through values calls itself. */
+const mostDepth = 64;
+
 /**
  * Parses the JSON text of a file; a byte-order mark before it is passed over.
  *
- * @throws Problem that names the line at which it stops being JSON
+ * @throws Problem that names the line at which it stops being JSON, or where it is nested too deeply
  */
 export function parseJson(text: string, code: ProblemCode, file: string): unknown {
   const json = text.replace(/^\uFEFF/, '');
+  let value: unknown;
   try {
-    return JSON.parse(json);
+    value = JSON.parse(json);
   } catch {
     const offset = offsetOfFault(json);
     const line = json.slice(0, offset).split('\n').length;
@@ -21,6 +25,15 @@ export function parseJson(text: string, code: ProblemCode, file: string): unknow
       hint: 'Look there and just before for a comma, quotation mark or brace that is missing or too many',
     });
   }
+  if (depthOf(json) > mostDepth) {
+    throw new Problem({
+      code,
+      what: `it is nested more than ${mostDepth} deep`,
+      where: file,
+      hint: 'No file that is wanted here is',
+    });
+  }
+  return value;
 }
 
 /**
@@ -45,6 +58,23 @@ function ordered(value: unknown): unknown {
 /** Digest of a JSON value, however its file was laid out. */
 export function digestOf(value: unknown): Promise<string> {
   return sha256(new TextEncoder().encode(canonical(value)));
+}
+
+/** How deep brackets and braces lie in one another, strings left out: asked before anything descends into them. */
+function depthOf(text: string): number {
+  let depth = 0;
+  let deepest = 0;
+  let quoted = false;
+  for (let at = 0; at < text.length; at++) {
+    const character = text[at];
+    if (quoted) {
+      if (character === '\\') at++;
+      else if (character === '"') quoted = false;
+    } else if (character === '"') quoted = true;
+    else if (character === '{' || character === '[') deepest = Math.max(deepest, ++depth);
+    else if (character === '}' || character === ']') depth--;
+  }
+  return deepest;
 }
 
 /** What may stand next. */

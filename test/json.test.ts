@@ -24,6 +24,13 @@ describe('parsing JSON', () => {
     );
   });
 
+  it('refuses what is nested too deeply to be walked through, and nothing that people write', () => {
+    const nested = (depth: number) => `${'['.repeat(depth)}${']'.repeat(depth)}`;
+    expect(() => parse(nested(100_000))).toThrow('it is nested more than 64 deep');
+    expect(() => parse(nested(64))).not.toThrow();
+    expect(parse(`"${'['.repeat(100)}"`)).toBe('['.repeat(100));
+  });
+
   it.each([
     ['', 1],
     ['{\n  "a": 1,\n  "b" 2\n}', 3],

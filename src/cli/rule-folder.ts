@@ -26,10 +26,21 @@ export async function rulesGiven(io: Io, folder: string | undefined): Promise<Ru
   return { set, inputs: given.inputs };
 }
 
+/** Files of the folder, which sentences call as the user did. */
+async function rulesIn(place: string, folder: string) {
+  try {
+    return await filesIn(place);
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    const { code, message: what, hint } = error;
+    throw new Problem({ code, what, where: folder, ...(hint === undefined ? {} : { hint }) });
+  }
+}
+
 /** The rule files of a folder, with their checksums. @throws Problem where there is none */
 export async function ruleFilesIn(io: Io, folder: string): Promise<{ files: RuleFile[]; inputs: Input[] }> {
   const place = path.resolve(io.cwd, folder);
-  const named = (await filesIn(place)).filter(
+  const named = (await rulesIn(place, folder)).filter(
     ({ name }) => name.endsWith('.json') && !name.endsWith('.schema.json'),
   );
   if (named.length === 0) {

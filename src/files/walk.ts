@@ -95,6 +95,8 @@ function tooMuch(where: string, what: string): Problem {
   return new Problem({ code: 'file-refused', what, where, hint: 'Name a smaller folder' });
 }
 
+const isFile = (error: unknown) => (error as { code?: unknown }).code === 'ENOTDIR';
+
 function asProblem(error: unknown, folder: string): unknown {
   if (error instanceof Problem) return error;
   const why = whyNot(error);
@@ -102,7 +104,11 @@ function asProblem(error: unknown, folder: string): unknown {
   const missing = why.code === 'missing';
   return new Problem({
     code: missing ? 'file-missing' : 'file-refused',
-    what: missing ? 'there is no such folder' : why.what,
+    what: isFile(error)
+      ? 'it is a file, and a folder is wanted'
+      : missing
+        ? 'there is no such folder'
+        : why.what,
     where: folder,
     ...(why.hint === undefined ? {} : { hint: why.hint }),
   });

@@ -17,8 +17,6 @@ export interface Recorded {
   readonly hadHistory: boolean;
 }
 
-/** How deep a report's own fields lie, with room to spare. */
-const mostDepth = 64;
 /** Files that one report may rest on. */
 const mostInputs = 50_000;
 
@@ -58,7 +56,6 @@ export async function readReport(
   if (/^\uFEFF?\s*</.test(text)) {
     throw wrong(file, 'this is a page, and only the JSON form of a report can be verified', jsonHint);
   }
-  if (depthOf(text) > mostDepth) throw wrong(file, 'no report is nested as deeply as this file');
   const whole = parseJson(text, 'report-wrong', file);
   refuseOthers(whole, file);
   const stated = whole as { readonly inputs?: unknown };
@@ -99,23 +96,6 @@ function refuseOthers(whole: unknown, file: string): void {
     `it was made by ${needed}, and this is ${tool.name} ${tool.version}`,
     `Only the version that made a report can make it again: verify it with ${needed}`,
   );
-}
-
-/** How deep brackets and braces lie in one another, strings left out: asked before anything descends into them. */
-function depthOf(text: string): number {
-  let depth = 0;
-  let deepest = 0;
-  let quoted = false;
-  for (let at = 0; at < text.length; at++) {
-    const character = text[at];
-    if (quoted) {
-      if (character === '\\') at++;
-      else if (character === '"') quoted = false;
-    } else if (character === '"') quoted = true;
-    else if (character === '{' || character === '[') deepest = Math.max(deepest, ++depth);
-    else if (character === '}' || character === ']') depth--;
-  }
-  return deepest;
 }
 
 function wrong(where: string, what: string, hint?: string): Problem {

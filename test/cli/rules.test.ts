@@ -62,6 +62,17 @@ describe('rules show', () => {
 });
 
 describe('rules check', () => {
+  it('refuses what is no folder, and values nested too deeply, in one sentence', async () => {
+    const folder = folderOf({ 'late-drift.rule.json': `${'['.repeat(100_000)}${']'.repeat(100_000)}` });
+    expect(await run(['rules', 'check', folder])).toEqual({
+      status: 2,
+      out: '',
+      err: 'error: late-drift.rule.json: it is nested more than 64 deep. No file that is wanted here is.\n',
+    });
+    const { err } = await run(['rules', 'check', 'package.json']);
+    expect(err).toBe('error: package.json: it is a file, and a folder is wanted.\n');
+  });
+
   it('says what a folder changes, field by field', async () => {
     const folder = folderOf({
       'dead-cadence.rule.json': {
