@@ -1,14 +1,24 @@
 import { firstOrder } from '../math/first-order.ts';
-import { totalLength } from '../math/stretches.ts';
 import { wilson } from '../math/wilson.ts';
+import type { Stretch } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
-import { cleanHeartRate, type HeartRateFaults, heartRateFaults } from './rider/heart-rate.ts';
-import { answer, heartWindows } from './rider/heart-windows.ts';
+import {
+  circumstancesOf,
+  cleanHeartRate,
+  type HeartRateFaults,
+  heartRateCircumstances,
+  heartRateFaults,
+  heartRateOptions,
+  secondsWithin,
+} from './rider/heart-rate.ts';
+import { answer, heartWindows, leastAnswer, wholeWindows } from './rider/heart-windows.ts';
 
 /**
  * Share of the windows with changing power in which heart rate does not answer to it, as a first-order
- * system with lag and slow drift would. Seconds in which the strap dropped out, hung, or a sensor counted
- * the cadence are taken out first and said: they are faults of sensors. The interval is Wilson's (1927).
+ * system with lag and slow drift would. How much of an answer is asked for follows from how much power changes.
+ * Seconds in which the strap dropped out, hung, leapt, or a sensor counted the cadence are taken out first
+ * and said: they are faults of sensors. A sensor that counts the cadence for longer than one that fails for a
+ * while has shown no heart there: its windows count as silent. The interval is Wilson's (1927).
  */
 export const unresponsiveShare = defineMeasure({
   id: 'unresponsive-share',
@@ -21,57 +31,65 @@ export const unresponsiveShare = defineMeasure({
     leastVariation: number(
       'SD of power as a quick heart follows it, over its mean, from which it must answer',
     ),
+    ownVariation: number('SD of it that would move a heart as much as it wavers by itself, over its mean'),
+    openZ: number('how far correlation may fall short of what follows from both, in Fisher’s z'),
+    leastCorrelation: number('no more correlation than this is asked for, however much power varies'),
     timeConstants: numbers('time constants tried, s'),
     lags: numbers('lags tried, s'),
-    leastCorrelation: number('correlation below which heart rate does not answer'),
-    faultShare: number('share of the race from which a sensor fault is worth saying'),
-    stuckSeconds: number('one heart rate for this long counts as stuck, s'),
-    cadenceBeats: number('heart rate this close to the cadence … (bpm)'),
-    cadenceSeconds: number('… for this long counts as the cadence, s'),
+    failingShare: number('a sensor that fails for a while counts the cadence for less of the race than this'),
+    ...heartRateOptions,
   },
-  circumstances: {
-    'strap dropped out': 'the strap dropped out for part of the race',
-    'heart rate stuck': 'heart rate hung at one value for part of the race',
-    'cadence counted': 'the sensor counted the cadence for part of the race',
-  },
+  circumstances: heartRateCircumstances,
   compute(all, series, options) {
     const { power, heartRate } = series.channels;
     if (power === undefined) return notApplicable('no-channel', { channel: 'power' });
     if (heartRate === undefined) return notApplicable('no-channel', { channel: 'heartRate' });
     const faults = heartRateFaults(series, options);
-    const clean = cleanHeartRate(series, faults);
     const felt = options.timeConstants.map((tau) => firstOrder(power, tau));
-    const windows = heartWindows(felt[0]!, clean, all.window, options);
-    const [blocks, needed] = [windows.length, options.leastWindows];
+    const windows = heartWindows(felt[0]!, cleanHeartRate(series, faults), all.window, options);
+    const counted = cadenceWindows(faults, all.window, options);
+    const [blocks, needed] = [windows.length + counted.length, options.leastWindows];
     if (blocks < needed) return notApplicable('too-few-blocks', { blocks, needed });
     const tried = felt.flatMap((followed) =>
       options.lags.map((lag) => windows.map((window) => answer(window, followed, lag))),
     );
     const best = tried.reduce((a, b) => (total(b) > total(a) ? b : a));
-    const silent = windows.filter((_, k) => best[k]! < options.leastCorrelation);
-    const share = silent.length / blocks;
-    return measured(share, wilson(silent.length, blocks), blocks, {
-      stretches: silent.map(({ stretch }) => stretch),
-      circumstances: circumstancesOf(faults, options.faultShare * (all.window[1] - all.window[0])),
+    const silent = [
+      ...windows
+        .filter(({ variation }, k) => best[k]! < leastAnswer(variation, options))
+        .map(({ stretch }) => stretch),
+      ...counted,
+    ].sort(([a], [b]) => a - b);
+    const seconds = (stretches: readonly Stretch[]) =>
+      ({ value: secondsWithin(stretches, all.window), unit: 's' }) as const;
+    return measured(silent.length / blocks, wilson(silent.length, blocks), blocks, {
+      stretches: silent,
+      circumstances: circumstancesOf(faults, all.window, options),
       details: {
         windows: blocks,
         silent: silent.length,
-        correlation: { value: total(best) / blocks, unit: 'r' },
-        missing: { value: totalLength(faults.missing), unit: 's' },
-        stuck: { value: totalLength(faults.stuck), unit: 's' },
-        cadence: { value: totalLength(faults.cadence), unit: 's' },
+        correlation: { value: windows.length === 0 ? 0 : total(best) / windows.length, unit: 'r' },
+        missing: seconds(faults.missing),
+        stuck: seconds(faults.stuck),
+        cadence: seconds(faults.cadence),
+        leapt: seconds(faults.leapt),
       },
     });
   },
 });
 
-const total = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0);
-
-function circumstancesOf({ missing, stuck, cadence }: HeartRateFaults, least: number): string[] {
-  const named = [
-    ['strap dropped out', missing],
-    ['heart rate stuck', stuck],
-    ['cadence counted', cadence],
-  ] as const;
-  return named.filter(([, stretches]) => totalLength(stretches) >= least).map(([name]) => name);
+/** Windows that show the cadence, where they are too many for a sensor that fails for a while. */
+function cadenceWindows(
+  { cadence }: HeartRateFaults,
+  race: Stretch,
+  options: { failingSeconds: number; failingShare: number; windowSeconds: number; leastKnown: number },
+): Stretch[] {
+  const { failingSeconds, failingShare, windowSeconds, leastKnown } = options;
+  const lasting = Math.max(failingSeconds, failingShare * (race[1] - race[0]));
+  if (secondsWithin(cadence, race) < lasting) return [];
+  return wholeWindows(race, windowSeconds).filter(
+    (window) => secondsWithin(cadence, window) >= leastKnown * windowSeconds,
+  );
 }
+
+const total = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0);

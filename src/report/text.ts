@@ -160,7 +160,6 @@ function findingOf(page: Page, report: Report, told: Told, level: Raised, ascii:
   }
   if (finding.stretches.length > 0) page.put(`When: ${spans(finding.stretches, 6)}`, { indent });
   for (const remark of told.remarks) page.put(plain(remark), { indent });
-  if (finding.remarks.length > 0) page.put(`Mind: ${finding.remarks.join('; ')}`, { indent });
   if (told.accountedBy !== null)
     page.put(`Accounted for by ${told.accountedBy.number}: ${told.accountedBy.title}.`, { indent });
   if (level === 'note' || rule === null || told.accountedBy !== null) return;

@@ -6,6 +6,8 @@ import { alone, seriesOf } from './series.ts';
 
 const id = 'late-power-rise';
 const limit = ruleOf(id).limits.query!['at least']!;
+/** Power that changes and has no trend. */
+const swaying = (i: number) => 230 + 60 * Math.sin(i / 100);
 const of = (columns: Parameters<typeof seriesOf>[0]) => alone(seriesOf(columns));
 
 describe('latePowerExcess', () => {
@@ -34,7 +36,7 @@ describe('latePowerExcess', () => {
       const { value, expected } = measuredOf(
         latePowerExcess,
         id,
-        of(heartRide('ask', { rise, driftPerHour: 4 })),
+        of(heartRide('ask', { rise, driftPerHour: 4, watts: swaying })),
       );
       return value >= expected!.field.centre + limit * expected!.field.spread;
     };
@@ -42,11 +44,32 @@ describe('latePowerExcess', () => {
     expect(asks(0.24)).toBe(true);
   });
 
+  it('holds a fall of heart rate for cooler air, as far as that goes', () => {
+    const honest = (driftPerHour: number) => {
+      const ride = heartRide('fan', { driftPerHour, watts: swaying });
+      const { expected, details } = measuredOf(latePowerExcess, id, of(ride));
+      return { centre: expected!.field.centre, cooled: (details.cooled as { value: number }).value };
+    };
+    const [warming, cooling, much] = [honest(6), honest(-4), honest(-12)];
+    expect(warming.cooled).toBe(0);
+    expect(cooling.cooled).toBeGreaterThan(1);
+    expect(cooling.centre).toBeGreaterThan(warming.centre);
+    expect(much.cooled).toBe(5);
+  });
+
+  it('gives what came at once an interval that can be used', () => {
+    const columns = heartRide('step', { watts: swaying });
+    const power = columns.power.map((watts, i) => watts * (i < 1800 ? 1 : 1.24));
+    const { value, interval } = measuredOf(latePowerExcess, id, of({ ...columns, power }));
+    expect(interval[1] - interval[0]).toBeLessThan(40);
+    // The line through a step in the middle rises by half as much again.
+    expect(value).toBeGreaterThan(24 / 1.12);
+    expect(interval[0]).toBeLessThan((1.5 * 24) / 1.12);
+    expect(interval[1]).toBeGreaterThan((1.5 * 24) / 1.12);
+  });
+
   it('takes what came at once and what came slowly for a rise alike, however steady the ride', () => {
-    for (const watts of [
-      (i: number) => 230 + 12 * Math.sin(i / 100),
-      (i: number) => 230 + 60 * Math.sin(i / 100),
-    ]) {
+    for (const watts of [(i: number) => 230 + 12 * Math.sin(i / 100), swaying]) {
       const columns = heartRide('steady', { watts });
       const half = columns.power.map((power, i) => power * (i < 1800 ? 1 : 1.16));
       const { value } = measuredOf(latePowerExcess, id, of({ ...columns, power: half }));
@@ -59,9 +82,16 @@ describe('latePowerExcess', () => {
     const spoilt = columns.heartRate.slice();
     spoilt.fill(Number.NaN, 900, 1100);
     spoilt.fill(181, 1500, 1700);
+    for (let i = 2000; i < 2300; i++) spoilt[i] = Math.round(spoilt[i]! * 0.55);
     for (let i = 2600; i < 2900; i++) spoilt[i] = Math.round(columns.cadence[i]!);
     const got = measuredOf(latePowerExcess, id, of({ ...columns, heartRate: spoilt }));
     expect(Math.abs(got.value)).toBeLessThan(5);
+    expect(got.circumstances).toEqual([
+      'strap dropped out',
+      'heart rate stuck',
+      'cadence counted',
+      'heart rate leapt',
+    ]);
   });
 
   it('says why it cannot judge', () => {
@@ -83,7 +113,7 @@ describe('latePowerExcess', () => {
     expect(reason(unrelated)).toMatchObject({ reason: 'no-heart-rate-range' });
     const wandering = {
       ...columns,
-      heartRate: columns.heartRate.map((beats, i) => beats + 12 * Math.sin(i / 300)),
+      heartRate: columns.heartRate.map((beats, i) => beats + 30 * Math.sin(i / 300)),
     };
     expect(reason(wandering)).toMatchObject({ reason: 'cannot-separate' });
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { wilson } from '../../src/math/wilson.ts';
+import { leastAnswer } from '../../src/measure/rider/heart-windows.ts';
 import { unresponsiveShare } from '../../src/measure/unresponsive-share.ts';
 import { measuredOf, outcomeOf } from './measure-of.ts';
 import { heartRide } from './rider/heart.ts';
@@ -54,6 +55,28 @@ describe('unresponsiveShare', () => {
       'strap dropped out',
     ]);
     expect(got.details.missing).toEqual({ value: 300, unit: 's' });
+  });
+  it('holds a sensor that counts the cadence all along for silent, and one that fails for a while for failing', () => {
+    const counting = (to: number) => {
+      const heartRate = own.heartRate.slice();
+      for (let i = 0; i < to; i++) heartRate[i] = Math.round(own.cadence[i]! * 1.02);
+      return measuredOf(unresponsiveShare, id, of({ ...own, heartRate }));
+    };
+    for (const seconds of [1800, 3600]) {
+      const got = counting(seconds);
+      expect(got.value).toBeCloseTo(seconds / 3600, 1);
+      expect(got.interval[0]).toBeGreaterThan(0.151);
+      expect(got.circumstances).toEqual(['cadence counted']);
+    }
+    expect(counting(900)).toMatchObject({ value: 0, circumstances: ['cadence counted'] });
+  });
+  it('asks for less of an answer where power changes little', () => {
+    const at = (variation: number) =>
+      leastAnswer(variation, { ownVariation: 0.03, openZ: 0.7, leastCorrelation: 0.6 });
+    // A variation like the heart's own leaves a correlation of √½: tanh(atanh(0.7071) - 0.7) = 0.179 (computed).
+    expect(at(0.03)).toBeCloseTo(0.179, 3);
+    expect(at(0.015)).toBeLessThan(at(0.03));
+    expect(at(1)).toBe(0.6);
   });
   it('says nothing where power hardly changes, or without a channel', () => {
     const even = heartRide('even', { watts: () => 220 });

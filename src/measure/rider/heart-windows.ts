@@ -3,6 +3,8 @@ import type { Stretch } from '../../types.ts';
 /** A stretch in which power varied enough for a heart to show it, with what heart rate did there. */
 export interface HeartWindow {
   readonly stretch: Stretch;
+  /** SD of followed power without its slow drift, over its mean. */
+  readonly variation: number;
   /** Heart rate without its mean and slow drift, bpm, from the stretch's first second; NaN where not known. */
   readonly heart: Float64Array;
   readonly known: number;
@@ -21,6 +23,12 @@ export interface WindowLimits {
   readonly leastVariation: number;
 }
 
+/** Windows of this length side by side from the start of the race; what is left at its end is in none. */
+export function wholeWindows([from, to]: Stretch, seconds: number): Stretch[] {
+  const count = Math.max(0, Math.floor((to - from) / seconds));
+  return Array.from({ length: count }, (_, k) => [from + k * seconds, from + (k + 1) * seconds]);
+}
+
 /**
  * The windows in which there is something to answer to.
  *
@@ -30,11 +38,12 @@ export interface WindowLimits {
 export function heartWindows(
   felt: Float64Array,
   heartRate: Float64Array,
-  [from, to]: Stretch,
+  race: Stretch,
   { windowSeconds, leastKnown, leastVariation }: WindowLimits,
 ): HeartWindow[] {
   const windows: HeartWindow[] = [];
-  for (let start = from; start + windowSeconds <= to; start += windowSeconds) {
+  for (const stretch of wholeWindows(race, windowSeconds)) {
+    const [start] = stretch;
     const heart = heartRate.slice(start, start + windowSeconds);
     const push = felt.subarray(start, start + windowSeconds);
     let [known, t, tt] = [0, 0, 0];
@@ -60,14 +69,15 @@ export function heartWindows(
     const [middle, mean, beats] = [t / known, x / known, y / known];
     const times = tt - t * middle;
     const varied = xx - x * mean - (xt - x * middle) ** 2 / times;
-    if (!(Math.sqrt(Math.max(0, varied) / known) >= leastVariation * mean)) continue;
+    const variation = Math.sqrt(Math.max(0, varied) / known) / mean;
+    if (!(variation >= leastVariation)) continue;
     const drift = (yt - y * middle) / times;
     let squares = 0;
     for (let i = 0; i < windowSeconds; i++) {
       heart[i]! -= beats + drift * (i - middle);
       if (!Number.isNaN(heart[i]!)) squares += heart[i]! ** 2;
     }
-    windows.push({ stretch: [start, start + windowSeconds], heart, known, squares, middle, times });
+    windows.push({ stretch, variation, heart, known, squares, middle, times });
   }
   return windows;
 }
@@ -97,4 +107,27 @@ export function answer(
   // What is left of heart rate has neither mean nor trend: power's own need not be taken from the products.
   const size = Math.sqrt(Math.max(0, xx - (x * x) / known - (xt - x * middle) ** 2 / times) * squares);
   return size > 0 ? xy / size : 0;
+}
+
+/**
+ * The correlation below which a heart would hardly fall in a window of this variation: what it would show beside
+ * a heart's own unevenness, less what so short a window leaves open (Fisher's z).
+ *
+ * @param variation SD of followed power over its mean
+ */
+export function leastAnswer(
+  variation: number,
+  { ownVariation, openZ, leastCorrelation }: AnswerLimits,
+): number {
+  const usual = variation / Math.hypot(variation, ownVariation);
+  return Math.min(leastCorrelation, Math.tanh(Math.atanh(usual) - openZ));
+}
+
+export interface AnswerLimits {
+  /** Variation of power that would move a heart as much as it wavers by itself. */
+  readonly ownVariation: number;
+  /** How far a window's correlation may fall short, in Fisher's z. */
+  readonly openZ: number;
+  /** However much power varies, no more correlation is asked for. */
+  readonly leastCorrelation: number;
 }

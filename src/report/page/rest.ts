@@ -13,7 +13,7 @@ export function fineFindings(layout: Layout): Markup | null {
   const answers = terms(
     fine.map((told) => [
       told.several ? `${told.question} (${told.about})` : told.question,
-      html`${said(told.claim)}${told.value !== null && html` <span class="fine-print">${[told.value, told.limits].filter((part) => part !== null).join('; ')}${told.honest !== null && `. ${told.honest}`}</span>`}`,
+      html`${said(told.claim)}${told.remarks.map((remark) => html` ${said(remark)}`)}${told.value !== null && html` <span class="fine-print">${[told.value, told.limits].filter((part) => part !== null).join('; ')}${told.honest !== null && `. ${told.honest}`}</span>`}`,
     ]),
   );
   return section(
