@@ -22,7 +22,7 @@ export interface Deviation {
  * @param widest differences wider than this (W) are steps of the ride and not its wander: left out
  */
 export function deviation(power: Float64Array, span: number, widest = Number.POSITIVE_INFINITY): Deviation {
-  const sizes = differences(power, span).filter((size) => size <= widest * span);
+  const sizes = differences(power, span, widest * span);
   const step = stepOf(power);
   const counts = new Int32Array(countedApart + 1);
   for (let i = 0; i < sizes.length; i++) counts[sizes[i]!]!++;
@@ -41,8 +41,8 @@ export function deviation(power: Float64Array, span: number, widest = Number.POS
   return { whole: spread(sizes.length), without, pairs: sizes.length };
 }
 
-/** Sizes of the differences of neighbouring sums over `span` seconds, rounded. */
-function differences(power: Float64Array, span: number): Uint16Array {
+/** Sizes of the differences of neighbouring sums over `span` seconds, rounded, up to the widest that counts. */
+function differences(power: Float64Array, span: number, widest: number): Uint16Array {
   const sizes = new Uint16Array(Math.max(0, power.length - 2 * span + 1));
   let count = 0;
   let earlier = 0;
@@ -64,7 +64,9 @@ function differences(power: Float64Array, span: number): Uint16Array {
       earlier += power[i - span]!;
     }
     if (valid > 2 * span) earlier -= power[i - 2 * span]!;
-    if (valid >= 2 * span) sizes[count++] = Math.min(countedApart, Math.round(Math.abs(later - earlier)));
+    if (valid < 2 * span) continue;
+    const size = Math.min(countedApart, Math.round(Math.abs(later - earlier)));
+    if (size <= widest) sizes[count++] = size;
   }
   return sizes.subarray(0, count);
 }
@@ -77,15 +79,21 @@ const onSteps = 0.98;
 /** Steps in which a meter works, W: the largest whole number that next to all readings are multiples of. */
 export function stepOf(power: Float64Array): number {
   let valid = 0;
-  const multiples = new Int32Array(coarsest + 1);
-  for (const watts of power) {
-    if (Number.isNaN(watts)) continue;
-    valid++;
-    for (let step = 2; step <= coarsest; step++) if (watts % step === 0) multiples[step]!++;
-  }
-  for (let step = coarsest; step > 1; step--)
-    if (valid > 0 && multiples[step]! >= onSteps * valid) return step;
+  for (let i = 0; i < power.length; i++) if (!Number.isNaN(power[i]!)) valid++;
+  if (valid === 0) return 1;
+  const strays = valid - onSteps * valid;
+  for (let step = coarsest; step > 1; step--) if (isStep(step, power, strays)) return step;
   return 1;
+}
+
+/** Whether no more than so many readings stray from whole steps: of most steps a few readings tell it. */
+function isStep(step: number, power: Float64Array, strays: number): boolean {
+  let strayed = 0;
+  for (let i = 0; i < power.length; i++) {
+    const rest = power[i]! % step;
+    if (rest !== 0 && !Number.isNaN(rest) && ++strayed > strays) return false;
+  }
+  return true;
 }
 
 /** Median of multiples of a step from how often each occurs, straight within the middle one. */
