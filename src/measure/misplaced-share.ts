@@ -1,3 +1,4 @@
+import { stretchesWhere } from '../math/stretches.ts';
 import { SecondState, type Series } from '../types.ts';
 import { defineMeasure, exact, notApplicable } from './measure.ts';
 
@@ -5,7 +6,7 @@ import { defineMeasure, exact, notApplicable } from './measure.ts';
  * Share of the records whose place in time is in doubt: as many as each backward step of the clock covers
  * (at most the records before or after it: a clock that is put right in the first minute misplaces only
  * that), far from the body of the ride, without a time, or sharing a second with another where no
- * neighbouring second is free for it. An exact count.
+ * neighbouring second is free for it. An exact count. Its stretches are the seconds that the clock went back over.
  */
 export const misplacedShare = defineMeasure({
   id: 'misplaced-share',
@@ -15,7 +16,7 @@ export const misplacedShare = defineMeasure({
   compute(_all, recording) {
     const { time } = recording.recording;
     if (time.length === 0) return notApplicable('too-short', { seconds: 0, needed: 1 });
-    const { behind, steps, timeless, far, whole, furthest } = walk(recording, time);
+    const { behind, steps, timeless, far, whole, furthest, twice } = walk(recording, time);
     let recorded = 0;
     for (const state of recording.state) if (state === SecondState.recorded) recorded++;
     // Several records a second are no fault where the clock itself tells them apart.
@@ -23,6 +24,7 @@ export const misplacedShare = defineMeasure({
     // What was written behind the clock usually shares its second as well: no record counts twice.
     const misplaced = Math.min(time.length, Math.max(behind, doubled) + timeless + far);
     return exact(misplaced / time.length, time.length, {
+      stretches: stretchesWhere(0, recording.length, (second) => twice[second]! > 0),
       details: {
         records: time.length,
         misplaced,
@@ -39,7 +41,9 @@ export const misplacedShare = defineMeasure({
 
 function walk({ start, length }: Series, time: Float64Array) {
   let latest = -Infinity;
-  const found = { behind: 0, steps: 0, timeless: 0, far: 0, whole: true, furthest: 0 };
+  /** How many backward steps cover each second: their beginnings less their ends, summed up below. */
+  const twice = new Int32Array(length + 1);
+  const found = { behind: 0, steps: 0, timeless: 0, far: 0, whole: true, furthest: 0, twice };
   let previous = -Infinity;
   for (let k = 0; k < time.length; k++) {
     const clock = time[k]!;
@@ -58,9 +62,12 @@ function walk({ start, length }: Series, time: Float64Array) {
       found.steps++;
       found.furthest = Math.max(found.furthest, back);
       found.behind += Math.min(back, k, time.length - k);
+      twice[second - start]!++;
+      twice[Math.round(latest) - start]!--;
     }
     latest = Math.max(latest, clock);
     previous = clock;
   }
+  for (let second = 1; second < length; second++) twice[second]! += twice[second - 1]!;
   return found;
 }

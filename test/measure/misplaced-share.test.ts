@@ -24,6 +24,9 @@ test('records behind a time already reached', () => {
     furthest: { value: 200 - 1, unit: 's' },
   });
   expect(outcome.value).toBe(0.2);
+  // Where: the seconds that the clock went back over.
+  expect(outcome.stretches).toEqual([[300, 499]]);
+  expect(share(even).stretches).toEqual([]);
 });
 
 test('a doubled second that a skipped one makes up for is none; a stuck clock is', () => {

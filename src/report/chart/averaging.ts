@@ -70,15 +70,17 @@ function undoing(sides: readonly [number, number], correlation: readonly number[
       );
     }),
     rule([over.left, over.y(0)], [over.right, over.y(0)], 'quiet'),
-    axisBottom(
-      over,
-      correlation.map((_, index) => index + 1),
-      (value) => `${number(value)} s`,
-    ),
+    axisBottom(over, fives(correlation.length, Math.round(seconds)), (value) => `${number(value)} s`),
     heading(over, 'Agreement of changes that many seconds apart', [
       { name: counted(Math.round(seconds), 'second'), role: 'b', mark: 'area' },
     ]),
   ];
+}
+
+/** Every fifth second, and the one that matters. */
+function fives(most: number, one: number): number[] {
+  const round = Array.from({ length: Math.floor(most / 5) }, (_, k) => 5 * (k + 1));
+  return [...round.filter((tick) => Math.abs(tick - one) > 2), one].sort((a, b) => a - b);
 }
 
 /** A bar for each span, and the height of the longest across all. */

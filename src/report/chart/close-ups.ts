@@ -61,7 +61,8 @@ export function closeUps(chart: CloseUpsChart, setting: Setting): Picture {
                 2,
               );
         return [
-          ...marks(over, [marked]),
+          // Even where little else is in sight: the caption says that they are marked.
+          ...marks(over, [marked], 1),
           ...axisLeft(over, number),
           path(
             tracePath(power, (second) => over.x(from + second), over.y),

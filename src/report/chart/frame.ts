@@ -208,9 +208,9 @@ export function timeAxis(on: Panel, domain: readonly [number, number]): readonly
   return axisBottom(on, timeTicks(domain, most), position);
 }
 
-/** What a panel shows, above its top edge: the title, then a sample of each line with its name. */
+/** What a panel shows, above its top edge: the title, then a sample of each line with its name, beneath it if need be. */
 export function heading(
-  { left, top }: Panel,
+  { left, right, top }: Panel,
   title: string,
   keys: readonly {
     readonly name: string;
@@ -218,15 +218,16 @@ export function heading(
     readonly mark?: 'line' | 'dashes' | 'area' | 'dot';
   }[] = [],
 ): readonly Markup[] {
-  let x = left;
-  const y = top - 7;
-  const title_ = label(title, [x, y], 'ink');
-  x += textWidth(title) + 14;
+  const beside = left + textWidth(title) + 14;
+  const long = keys.reduce((sum, { name }) => sum + keyWidth(name), -keyGap);
+  const fits = keys.length === 0 || beside + long <= right + gutter.right;
+  let x = fits ? beside : left;
+  const y = fits ? top - 7 : top - 4;
   return [
-    title_,
+    label(title, [left, fits ? y : y - labelSize], 'ink'),
     ...keys.flatMap(({ name, role, mark = 'line' }) => {
       const at = x;
-      x += 18 + textWidth(name) + 12;
+      x += keyWidth(name);
       const sample =
         mark === 'area'
           ? box([at, at + 14], [y - 9, y + 1], role)
@@ -238,6 +239,10 @@ export function heading(
   ];
 }
 
+const keyGap = 12;
+/** A sample of the line, its name, and what parts it from the next. */
+const keyWidth = (name: string) => 18 + textWidth(name) + keyGap;
+
 /** A mark over more than this share of an axis would single nothing out. */
 const widestMark = 0.5;
 
@@ -245,11 +250,12 @@ const widestMark = 0.5;
 export function marks(
   { x, left, right, top, bottom }: Panel,
   stretches: readonly Stretch[],
+  widest = widestMark,
 ): readonly Markup[] {
   return stretches.flatMap(([from, to]) => {
     const start = Math.max(left, x(from));
     const end = Math.min(right, Math.max(x(to), start + 1.5));
-    if (end <= left || start >= right || end - start > widestMark * (right - left)) return [];
+    if (end <= left || start >= right || end - start > widest * (right - left)) return [];
     return [box([start, end], [top, bottom], 'mark'), box([start, end], [top - 3, top], 'flag')];
   });
 }

@@ -14,15 +14,15 @@ export function totals(chart: TotalsChart, setting: Setting): Picture {
     title: 'The file’s own totals against its samples',
     description,
     table: {
-      head: ['total', 'the file states', 'its samples give', 'nearest is off by'],
-      rows: rows.map((row) => [
-        foreignText(row.total),
-        quantity(row.stated, row.unit),
-        row.fromSamples
-          .map(({ definition, value }) => `${foreignText(definition)}: ${quantity(value, row.unit)}`)
-          .join('; '),
-        quantity(row.off, '%'),
-      ]),
+      head: ['total', 'the file states', 'its samples give', 'worked out over'],
+      rows: rows.flatMap(({ total, unit, stated, fromSamples }) =>
+        fromSamples.map(({ definition, value }) => [
+          foreignText(total),
+          quantity(stated, unit),
+          quantity(value, unit),
+          foreignText(definition),
+        ]),
+      ),
     },
     strip: null,
     draw: (width) => {
@@ -44,7 +44,6 @@ export function totals(chart: TotalsChart, setting: Setting): Picture {
         'The file’s own totals against its samples',
         description,
         [
-          rule([on.x(0), on.top], [on.x(0), on.bottom], 'ink'),
           rows.map((row, index) => {
             const y = top + index * rowHeight + 22;
             return [
@@ -54,10 +53,12 @@ export function totals(chart: TotalsChart, setting: Setting): Picture {
                 'ink',
               ),
               rule([on.left, y + 1], [on.right, y + 1], 'rule'),
+              // No line through all rows: it would cross their names.
+              rule([on.x(0), y - 5], [on.x(0), y + 7], 'ink'),
               ...apart[index]!.map((percent) => dot([on.x(percent), y + 1], 4, 'b')),
             ];
           }),
-          axisBottom(on, ticksAround(on.x, on.left, on.right, all), (value) => quantity(value, '%')),
+          axisBottom(on, ticksAround(all), (value) => (value === 0 ? 'as stated' : quantity(value, '%'))),
           heading(on, 'Samples against the total stated', [
             { name: 'one definition', role: 'b', mark: 'dot' },
           ]),
@@ -67,14 +68,8 @@ export function totals(chart: TotalsChart, setting: Setting): Picture {
   };
 }
 
-/** Nought and the two ends. */
-function ticksAround(
-  x: (value: number) => number,
-  left: number,
-  right: number,
-  values: readonly number[],
-): readonly number[] {
-  return [Math.min(-1, ...values), 0, Math.max(1, ...values)].filter(
-    (tick) => x(tick) >= left && x(tick) <= right,
-  );
+/** What is stated, and the furthest on either side of it. */
+function ticksAround(values: readonly number[]): readonly number[] {
+  const ends = [Math.min(...values), Math.max(...values)];
+  return [...new Set([...ends.filter((end) => Math.abs(end) > 1), 0])].sort((a, b) => a - b);
 }
