@@ -4,6 +4,7 @@
  */
 
 import { randomUUID } from 'node:crypto';
+import { existsSync } from 'node:fs';
 import { mkdir, mkdtemp, readdir, realpath, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -79,8 +80,9 @@ async function audit(inputs: Inputs, place: Place, scratch: string): Promise<Don
   const { workspace, env, log } = place;
   const { event: named, rules, earlier, folder, redact, part } = inputs;
   for (const file of [named, folder, ...(rules === undefined ? [] : [rules]), ...earlier]) {
-    await refuseOutside(workspace, file);
+    await inside(workspace, file);
   }
+  await refuseMissing(workspace, named);
   await refuseTaken(path.resolve(workspace, folder), folder);
   const io: Io = { stdout: log, stderr: log, env: {}, cwd: workspace };
 
@@ -119,6 +121,31 @@ async function audit(inputs: Inputs, place: Place, scratch: string): Promise<Don
     },
     files: markable(event, workspace, redact),
   };
+}
+
+/** A path that the workflow gives: nobody's name is in it, so that it can be said which one is wrong. */
+async function inside(workspace: string, file: string): Promise<void> {
+  try {
+    await refuseOutside(workspace, file);
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    throw new Problem({
+      code: 'usage',
+      what: 'it lies outside the checkout, or a link on the way to it does',
+      where: file,
+      hint: 'Give a path from the top folder of the checkout',
+    });
+  }
+}
+
+async function refuseMissing(workspace: string, event: string): Promise<void> {
+  if (existsSync(path.resolve(workspace, event))) return;
+  throw new Problem({
+    code: 'usage',
+    what: `there is no “${event}” in the checkout`,
+    where: 'input event',
+    hint: 'Give the event file or its folder by its path from the top folder of the checkout',
+  });
 }
 
 /** What lies there could have been handed in, to be taken for what an earlier run found. */

@@ -25,7 +25,7 @@ export function discreetly(problem: Problem): string {
 }
 
 const whatIsWrong: Partial<Record<Problem['code'], string>> = {
-  'file-missing': 'there is no such file',
+  'file-missing': 'there is no such file or folder',
   'file-refused': 'it is a link, a folder, too large, or lies elsewhere',
   'facts-wrong': 'what stands there is not as it should be',
   'profile-wrong': 'this is no profile that can be read',

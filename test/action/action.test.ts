@@ -294,11 +294,11 @@ describe('nothing that a stranger wrote', { timeout }, () => {
   });
 
   it.each([
-    ['../round', 'elsewhere'],
-    [path.resolve('package.json'), 'elsewhere'],
-    ['-rf', 'no such file'],
-    ['::error::x\n::set-env name=A::b', 'no such file'],
-    ['##[add-mask]e', 'no such file'],
+    ['../round', 'outside the checkout'],
+    [path.resolve('package.json'), 'outside the checkout'],
+    ['-rf', 'input event: there is no “-rf” in the checkout.'],
+    ['::error::x\n::set-env name=A::b', 'in the checkout'],
+    ['##[add-mask]e', 'in the checkout'],
   ])('leads elsewhere: %j', (event, why) => {
     const run = runAction(usual.folder, { event, 'report-folder': `out-${event.length}` });
     expect(run.status).toBe(1);

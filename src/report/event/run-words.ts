@@ -94,7 +94,10 @@ export function limitSaid({ level, limits, unit }: EventRow['findings'][number])
   return reached === undefined ? null : limit(reached, unit);
 }
 
-/** A mark on a submitted file: what is asked, and that it is a question. */
+const question =
+  'This is a question, not a verdict: the report shows the evidence, the innocent explanations and what would settle it.';
+
+/** A mark on a submitted file: what is asked, and that it is a question; of one that was not audited, why. */
 export function markSaid(record: EventRecord, row: EventRow): string {
   const seen = asking(row).map((one) => {
     const bound = limitSaid(one);
@@ -110,7 +113,7 @@ export function markSaid(record: EventRecord, row: EventRow): string {
     `Submission ${row.number}: ${gradeSaid(row).toLowerCase()}.`,
     ...(said === '' ? [] : [`${said}.`]),
     ...(lack === null ? [] : [plain(lack)]),
-    'This is a question, not a verdict: the report shows the evidence, the innocent explanations and what would settle it.',
+    ...(row.state === 'audited' ? [question] : []),
   ].join(' ');
 }
 
