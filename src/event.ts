@@ -112,7 +112,7 @@ export async function planEvent(
     }
   }
   // Of a file that is wrong itself, what is left may well hold nobody.
-  if (entries.length === 0 && problems.length === 0) found.push(nothingFound(source.name));
+  if (entries.length === 0 && problems.length === 0) found.push(nothingFound(source.name, below));
   const { start, finish, kind, required } = termsOf(file, undefined);
   const race = Object.fromEntries(
     Object.entries({ start, finish, kind, required }).filter(([, value]) => value !== undefined),
@@ -199,14 +199,21 @@ async function riderOf(
   return { facts: await riderFrom(parseJson(text, 'facts-wrong', facts), facts), inputs };
 }
 
-function nothingFound(where: string): Problem {
+function nothingFound(where: string, below: readonly string[]): Problem {
+  const events = below.filter((path) => path.includes('/') && path.endsWith(eventFileEnding));
   return new Problem({
     code: 'facts-wrong',
     what: 'no submission was found',
     where,
-    hint: 'List the riders, or put each rider’s files into a folder that begins with the rider’s number',
+    hint:
+      events.length > 0
+        ? `Name the event meant: ${events.slice(0, mostNamed).join(', ')}`
+        : 'List the riders, or put each rider’s files into a folder that begins with the rider’s number',
   });
 }
+
+/** Event files that are named where none of them was meant for sure. */
+const mostNamed = 5;
 
 /* ------------------------------------------------------------------ audit */
 

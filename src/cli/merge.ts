@@ -59,6 +59,7 @@ export function mergeCommand(io: Io, done: (status: number) => void): Command {
 
 async function run(io: Io, named: string, parts: readonly string[], given: MergeOptions): Promise<number> {
   refuseOver(io, parts, given.out);
+  await refusePart(io, named, parts);
   const event = await eventGiven(io, named, given);
   const earlier = await earlierGiven(io, given.earlier ?? []);
   const before = given.since === undefined ? null : await recordIn(io, given.since);
@@ -97,6 +98,18 @@ async function copyReports(from: string, to: string, rows: readonly EventRow[]):
       if (code !== 'ENOENT' || report !== null) throw whyUnwritable(error, path.join(to, ...parts));
     }
   }
+}
+
+/** The event is named first: whoever leaves it out names a part in its place. */
+async function refusePart(io: Io, named: string, parts: readonly string[]): Promise<void> {
+  const record = await recordIn(io, named).catch(() => null);
+  if (record === null || record.part === null || parts.length >= record.part.of) return;
+  throw new Problem({
+    code: 'usage',
+    what: 'this is a part, and the event is wanted first',
+    where: named,
+    hint: `Name the event file or folder before the parts: wattassay merge EVENT ${[named, ...parts].join(' ')} --out FOLDER`,
+  });
 }
 
 /** A part is left as it is: what goes wrong then costs nothing. */

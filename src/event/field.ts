@@ -8,6 +8,9 @@ import { byNumber } from './entries.ts';
 const leastField = 8;
 /** A finding of at least so many, and of such a share, says more about the event than about its riders. */
 const effect = { riders: 5, share: 0.25 } as const;
+/** Rules that hold a recording against what the organiser wrote: where they hit everybody, look there, however few. */
+const againstTerms: ReadonlySet<string> = new Set(['outside-race-window']);
+const leastEverybody = 3;
 /** Events at which meters must have differed the same way before it is said. */
 const leastEvents = 3;
 /** Riders on one serial number from whom on it is the recorder's habit, not one device in many hands. */
@@ -54,19 +57,34 @@ function rangeOf(values: readonly number[], unit: FieldRange['unit']) {
 
 /** Findings of so many of a category at once that a cause common to all is likelier than as many causes. */
 export function fieldEffects(rows: readonly EventRow[]): FieldEffect[] {
-  return [...byCategory(rows)].flatMap(([category, members]) => {
-    const riders = new Map<string, Set<string>>();
-    for (const row of members) {
-      for (const { rule, level } of row.findings) {
-        if (level === 'note') continue;
-        riders.set(rule, (riders.get(rule) ?? new Set()).add(row.number));
-      }
+  const ofCategories = effectsOfCategories(rows);
+  const all = audited(rows);
+  if (all.length < leastEverybody) return ofCategories;
+  const ofEverybody = [...ridersByRule(all)]
+    .filter(([rule, hit]) => againstTerms.has(rule) && hit.size === all.length)
+    .filter(([rule]) => ofCategories.every((one) => one.rule !== rule))
+    .map(([rule, hit]) => ({ category: null, rule, of: all.length, riders: [...hit] }));
+  return [...ofEverybody, ...ofCategories];
+}
+
+/** Who has a finding that asks for something, rule by rule. */
+function ridersByRule(rows: readonly EventRow[]): ReadonlyMap<string, ReadonlySet<string>> {
+  const riders = new Map<string, Set<string>>();
+  for (const row of rows) {
+    for (const { rule, level } of row.findings) {
+      if (level !== 'note') riders.set(rule, (riders.get(rule) ?? new Set()).add(row.number));
     }
-    return [...riders]
+  }
+  return riders;
+}
+
+function effectsOfCategories(rows: readonly EventRow[]): FieldEffect[] {
+  return [...byCategory(rows)].flatMap(([category, members]) =>
+    [...ridersByRule(members)]
       .filter(([, hit]) => hit.size >= effect.riders && hit.size >= effect.share * members.length)
       .map(([rule, hit]) => ({ category, rule, of: members.length, riders: [...hit] }))
-      .sort((a, b) => (a.rule < b.rule ? -1 : 1));
-  });
+      .sort((a, b) => (a.rule < b.rule ? -1 : 1)),
+  );
 }
 
 /** Devices that recorded for two riders at the same time. */

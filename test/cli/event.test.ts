@@ -102,6 +102,10 @@ describe('event', () => {
       status: 2,
       err: expect.stringContaining('there twice'),
     });
+    expect(await run(['merge', at('one'), at('two'), '--out', at('merged')])).toMatchObject({
+      status: 2,
+      err: expect.stringContaining(`merge EVENT ${at('one')} ${at('two')} --out`),
+    });
     expect(await merge('one', 'whole')).toMatchObject({
       status: 2,
       err: expect.stringContaining('a whole event'),
@@ -507,6 +511,8 @@ describe('new', () => {
     expect(uses.filter((name) => !/^\.\/|@[0-9a-f]{40}$/.test(name))).toEqual([]);
     expect(workflow).not.toMatch(/run:.*\$\{\{/);
     expect(await run(['rules', 'check', path.join(folder, 'rules')])).toMatchObject({ status: 0 });
+    const whole = await run(['event', folder, '--check']);
+    expect(whole.err).toContain('Name the event meant: events/round-1/round-1.event.json');
     cpSync(sample('riders', '5'), path.join(folder, 'events/round-1/submissions/5'), { recursive: true });
     expect((await run(['event', path.join(folder, 'events/round-1'), '--check'])).out).toContain('1 rider');
     expect(await run(['new', folder])).toMatchObject({

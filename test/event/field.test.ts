@@ -56,6 +56,21 @@ describe('the field', () => {
     expect(fieldEffects(rows)).toEqual([]);
   });
 
+  it('looks at the event first where the few that there are all lie outside the race, of whatever category', () => {
+    const rows = (outside: number) =>
+      Array.from({ length: 4 }, (_, i) =>
+        rowOf(String(i), {
+          category: i < 2 ? 'A' : 'B',
+          findings: i < outside ? [finding('outside-race-window', 'query')] : [],
+        }),
+      );
+    expect(fieldEffects(rows(4))).toEqual([
+      { category: null, rule: 'outside-race-window', of: 4, riders: ['0', '1', '2', '3'] },
+    ]);
+    expect(fieldEffects(rows(3))).toEqual([]);
+    expect(fieldEffects(rows(4).slice(0, 2))).toEqual([]);
+  });
+
   it('counts no note, and nobody who was not audited', () => {
     const rows = Array.from({ length: 8 }, (_, i) =>
       rowOf(String(i), {

@@ -65,5 +65,5 @@ td svg{display:block;width:10rem;height:2.25rem;overflow:visible}
 .middle{stroke:var(--a);stroke-width:2}
 @media (prefers-color-scheme:dark){:root{${variables(1)}}}
 @media (max-width:40rem){.scroll{overflow-x:visible}table{min-width:0}tr{flex-wrap:wrap}thead{position:static}thead tr{border-bottom:1px solid var(--ink)}thead th[scope]{flex:0 1 auto;border-bottom:0}tr .few{display:none}tbody tr{border-top:1px solid var(--rule);padding:.45rem 0}tbody th,tbody td{border-top:0;padding-block:.1rem}tbody .seen,tbody td.shown,tbody .stands{flex:1 1 100%}tbody .who,tbody .grade{flex:1 1 40%}tbody .shown{order:1}tbody td.stands{order:2}tbody .shown:empty{display:none}}
-@media print{form{display:none}main{padding:0;max-width:none}body{font-size:8pt}thead{position:static}table{min-width:0}tbody tr{content-visibility:visible;break-inside:avoid}:root{${variables(0)};color-scheme:light}}
+@media print{form{display:none}main{padding:0;max-width:none}body{font-size:8pt}thead{position:static}table{min-width:0}th,td{padding-right:.5rem}.who{flex:3 3 0}.few{flex:0 0 3.7rem;min-width:0}th.grade,td.grade{flex:0 0 5.6rem}.stands{flex:5 5 0}th.shown,td.shown{flex:0 0 7.5rem}td svg{width:7rem;height:auto}tbody tr{content-visibility:visible;break-inside:avoid}:root{${variables(0)};color-scheme:light}}
 `;
