@@ -1,4 +1,4 @@
-import { leastSquares } from './least-squares.ts';
+import { type LinearFit, leastSquares } from './least-squares.ts';
 import { studentQuantile } from './student.ts';
 
 export interface CriticalPower {
@@ -21,24 +21,24 @@ export function workTimeFit(seconds: Float64Array, watts: Float64Array): Critica
   const work = watts.map((power, i) => power * seconds[i]!);
   const fit = leastSquares([new Float64Array(seconds.length).fill(1), seconds], work);
   if (fit === null) return null;
-  const freedom = seconds.length - 2;
-  const reach = (k: number) => {
-    if (freedom < 1) return null;
-    const variance = fit.residuals.reduce((sum, r) => sum + r * r, 0) / freedom;
-    return studentQuantile(0.975, freedom) * Math.sqrt(variance * fit.inverse[k]![k]!);
-  };
   return {
     cp: fit.coefficients[1]!,
     reserve: fit.coefficients[0]!,
-    cpReach: reach(1),
-    reserveReach: reach(0),
+    cpReach: reachOf(fit, 1),
+    reserveReach: reachOf(fit, 0),
   };
 }
 
+/** Half the 95 % interval of a coefficient; null where as many are fitted as there are points. */
+function reachOf({ residuals, inverse }: LinearFit, k: number): number | null {
+  const freedom = residuals.length - inverse.length;
+  if (freedom < 1) return null;
+  const variance = residuals.reduce((sum, r) => sum + r * r, 0) / freedom;
+  return studentQuantile(0.975, freedom) * Math.sqrt(variance * inverse[k]![k]!);
+}
+
 /** CP, W′ and Pmax of the curve t = W′/(P - CP) - W′/(Pmax - CP) (Morton 1996, Ergonomics 39:611-619). */
-export interface ThreeParameters {
-  readonly cp: number;
-  readonly reserve: number;
+export interface ThreeParameters extends CriticalPower {
   readonly pMax: number;
 }
 
@@ -60,7 +60,13 @@ export function threeParameterFit(seconds: Float64Array, watts: Float64Array): T
   const line = lineAt(cp);
   if (line === null) return null;
   const [reserve, offset] = [line.coefficients[0]!, -line.coefficients[1]!];
-  return reserve > 0 && offset > 0 ? { cp, reserve, pMax: cp + reserve / offset } : null;
+  if (!(reserve > 0 && offset > 0)) return null;
+  // Linear in all three about the solution: the columns are the derivatives of time by CP, W′ and the offset.
+  const [byReserve, ones] = [watts.map((power) => 1 / (power - cp)), new Float64Array(watts.length).fill(1)];
+  const about = leastSquares([byReserve.map((x) => reserve * x * x), byReserve, ones], line.residuals);
+  if (about === null) return null;
+  const pMax = cp + reserve / offset;
+  return { cp, reserve, pMax, cpReach: reachOf(about, 0), reserveReach: reachOf(about, 1) };
 }
 
 /** Where a function is lowest between two ends: the best of an even grid, then golden section around it. */

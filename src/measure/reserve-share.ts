@@ -1,5 +1,5 @@
 import { type CriticalPower, mostDrawn, threeParameterFit, workTimeFit } from '../math/critical-power.ts';
-import type { History, PastRide, Subjects } from '../types.ts';
+import type { History, PastRide, Subjects, Values } from '../types.ts';
 import { defineMeasure, exact, notApplicable, number, numbers } from './measure.ts';
 import { meanWithin } from './rider/windows.ts';
 
@@ -49,6 +49,8 @@ export const reserveShare = defineMeasure({
       ...pair,
       drawn: mostDrawn(power, pair.cp, ...all.window),
     }));
+    // The model that grants more.
+    const fit = three === null || three.cp < two.cp ? two : three;
     const least = shares.reduce((a, b) => (b.drawn / b.reserve < a.drawn / a.reserve ? b : a));
     return exact((100 * least.drawn) / least.reserve, efforts.length, {
       stretches: [all.window],
@@ -56,14 +58,24 @@ export const reserveShare = defineMeasure({
         drawn: { value: least.drawn / 1000, unit: 'kJ' },
         granted: { value: least.reserve / 1000, unit: 'kJ' },
         critical: { value: least.cp, unit: 'W' },
-        fitted: { value: two.cp, unit: 'W' },
-        fittedReserve: { value: two.reserve / 1000, unit: 'kJ' },
-        model: three === null || three.cp < two.cp ? '2 parameters' : '3 parameters',
+        fitted: { value: fit.cp, unit: 'W' },
+        fittedReserve: { value: fit.reserve / 1000, unit: 'kJ' },
+        ...reaches(fit),
+        model: fit === two ? '2 parameters' : '3 parameters',
         efforts: efforts.length,
       },
     });
   },
 });
+
+/** Half the 95 % intervals of a fit, where it has points to spare. */
+function reaches({ cpReach, reserveReach }: CriticalPower): Values {
+  if (cpReach === null || reserveReach === null) return {};
+  return {
+    fittedReach: { value: cpReach, unit: 'W' },
+    reserveReach: { value: reserveReach / 1000, unit: 'kJ' },
+  };
+}
 
 interface Granting {
   readonly cpSpread: number;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { mostDrawn, threeParameterFit, workTimeFit } from '../../src/math/critical-power.ts';
+import { Random } from '../make/random.ts';
 
 const of = (...values: number[]) => Float64Array.from(values);
 /* Constructed: CP 300 W, W′ 20 kJ, Pmax 1100 W; times exact, fits confirmed in R 4.2 (lm, minpack.lm nlsLM). */
@@ -34,6 +35,24 @@ describe('threeParameterFit', () => {
     expect(fit?.cp).toBeCloseTo(300, 4);
     expect(fit?.reserve).toBeCloseTo(20_000, 1);
     expect(fit?.pMax).toBeCloseTo(1100, 2);
+  });
+  it('states intervals that hold the truth as often as they say', () => {
+    // Every time to exhaustion off by 2 s (one standard deviation); five efforts leave two degrees of freedom.
+    const random = new Random('critical power');
+    let [cp, reserve] = [0, 0];
+    const draws = 400;
+    for (let draw = 0; draw < draws; draw++) {
+      const fit = threeParameterFit(
+        seconds.map((time) => time + 2 * random.normal()),
+        watts,
+      );
+      if (Math.abs(fit!.cp - 300) <= fit!.cpReach!) cp++;
+      if (Math.abs(fit!.reserve - 20_000) <= fit!.reserveReach!) reserve++;
+    }
+    for (const held of [cp, reserve]) {
+      expect(held / draws).toBeGreaterThan(0.92);
+      expect(held / draws).toBeLessThan(0.98);
+    }
   });
   it('refuses too few points', () => {
     expect(threeParameterFit(of(100, 200, 300), of(400, 350, 330))).toBeNull();
