@@ -26,6 +26,7 @@ export const uncoveredShare = defineMeasure({
     const race: Stretch = [Date.parse(start) / 1000, Date.parse(finish) / 1000];
     const seconds = race[1] - race[0];
     if (!(seconds > 0)) return notApplicable('no-fact', { fact: 'finish' });
+    const window: Stretch = [race[0] - recording.start, race[1] - recording.start];
     const ride: Stretch = [recording.start, recording.start + recording.length];
     const uncovered = (slip: number) => seconds - overlap(race, [ride[0] + slip, ride[1] + slip]);
     const value = uncovered(0) / seconds;
@@ -46,8 +47,8 @@ export const uncoveredShare = defineMeasure({
                 kind: 'coverage',
                 id: `window:${subjectOf(all, recording)}`,
                 recording: [0, recording.length],
-                window: [race[0] - recording.start, race[1] - recording.start],
-                lost: [],
+                window,
+                lost: outside(window, recording.length),
                 paused: [],
               },
             ],
@@ -57,6 +58,15 @@ export const uncoveredShare = defineMeasure({
 
 function overlap(a: Stretch, b: Stretch): number {
   return Math.max(0, Math.min(a[1], b[1]) - Math.max(a[0], b[0]));
+}
+
+/** What of a stretch lies before the first second or after the last of so many. */
+function outside([from, to]: Stretch, length: number): Stretch[] {
+  const parts: Stretch[] = [
+    [from, Math.min(to, 0)],
+    [Math.max(from, length), to],
+  ];
+  return parts.filter((part) => part[0] < part[1]);
 }
 
 function clamp(seconds: number, most: number): number {

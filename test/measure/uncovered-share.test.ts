@@ -19,7 +19,16 @@ test('late starts and early ends add up', () => {
     value: 0.1,
     details: { late: { value: 300 }, early: { value: 0 } },
   });
-  expect(covers(-400, 3600 + 400).value).toBeCloseTo(800 / 4400, 12);
+  const both = covers(-400, 3600 + 400);
+  expect(both.value).toBeCloseTo(800 / 4400, 12);
+  // The chart shows what is missing, before and after.
+  expect(both.charts[0]).toMatchObject({
+    lost: [
+      [-400, 0],
+      [3600, 4000],
+    ],
+  });
+  expect(covers(7200, 9000).charts[0]).toMatchObject({ lost: [[7200, 9000]] });
 });
 
 test('slips of whole hours and quarters are named, the smallest first', () => {

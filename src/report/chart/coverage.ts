@@ -5,16 +5,16 @@ import type { Picture, Setting } from './picture.ts';
 
 const rowHeight = 22;
 
-/** What became of each second around the race: recorded, lost, paused. */
+/** What became of each second around the race: recorded, missing, paused. */
 export function coverage(chart: CoverageChart, setting: Setting): Picture {
   const { recording, window, lost, paused } = chart;
   const named: readonly (readonly [string, readonly Stretch[]])[] = [
     ['race', [window]],
     ['recorded', [recording]],
-    ['lost', lost],
+    ['missing', lost],
     ['paused', paused],
   ];
-  const description = `Recorded ${span(recording)}, race ${span(window)}; lost: ${lost.length === 0 ? 'nothing' : spans(lost, 6)}; paused: ${paused.length === 0 ? 'never' : spans(paused, 6)}.`;
+  const description = `Recorded ${span(recording)}, race ${span(window)}; missing: ${lost.length === 0 ? 'nothing' : spans(lost, 6)}; paused: ${paused.length === 0 ? 'never' : spans(paused, 6)}.`;
   return {
     title: 'What was recorded, and what is missing',
     description,
@@ -48,7 +48,7 @@ export function coverage(chart: CoverageChart, setting: Setting): Picture {
           lost.map((stretch) => box(at(stretch), row(2), 'b')),
           timeAxis(on, domain),
           heading(on, '', [
-            { name: 'lost', role: 'b', mark: 'area' },
+            { name: 'missing', role: 'b', mark: 'area' },
             { name: 'paused', role: 'band', mark: 'area' },
           ]),
         ],
