@@ -48,21 +48,23 @@ export function heartRateFaults(
 ): HeartRateFaults {
   const { heartRate, cadence } = channels;
   if (heartRate === undefined) return { missing: [[0, length]], stuck: [], cadence: [], leapt: [] };
-  const plausible = (i: number) => heartRate[i]! >= slowest && heartRate[i]! <= fastest;
-  const missing = stretchesWhere(0, length, (i) => !plausible(i) && state[i] !== SecondState.paused);
-  const held = (i: number) => plausible(i) && heartRate[i] === heartRate[i - 1];
-  const stuck = stretchesWhere(1, length, held, limits.stuckSeconds - 1).map(
+  const beats = heartRate.map(living);
+  const missing = stretchesWhere(
+    0,
+    length,
+    (i) => Number.isNaN(beats[i]!) && state[i] !== SecondState.paused,
+  );
+  const stuck = stretchesWhere(1, length, (i) => beats[i] === beats[i - 1], limits.stuckSeconds - 1).map(
     ([from, to]): Stretch => [from - 1, to],
   );
-  const counted = cadence === undefined ? [] : likeCadence(heartRate, cadence, plausible, limits);
-  const told = new Uint8Array(length);
-  for (const [from, to] of [...stuck, ...counted]) told.fill(1, from, to);
-  return {
-    missing,
-    stuck,
-    cadence: counted,
-    leapt: apart(heartRate, (i) => plausible(i) && told[i] === 0, limits),
-  };
+  const counted = cadence === undefined ? [] : likeCadence(beats, cadence, limits);
+  for (const [from, to] of [...stuck, ...counted]) beats.fill(Number.NaN, from, to);
+  return { missing, stuck, cadence: counted, leapt: apart(beats, limits) };
+}
+
+/** A heart rate that a living rider can have; NaN for any other. */
+function living(beats: number): number {
+  return beats >= slowest && beats <= fastest ? beats : Number.NaN;
 }
 
 /** A sensor that counts the cadence may stray from it for so long, s. */
@@ -70,17 +72,17 @@ const straySeconds = 3;
 
 /** Joined over seconds of pedalling alone: cranks that stand still count nothing. */
 function likeCadence(
-  heartRate: Float64Array,
+  beats: Float64Array,
   cadence: Float64Array,
-  plausible: (second: number) => boolean,
   { cadenceBeats, multipleBeats, cadenceSeconds }: HeartRateLimits,
 ): Stretch[] {
-  const turning = Array.from(cadence.keys()).filter((i) => cadence[i]! > 0 && plausible(i));
+  const turning = known(beats).filter((second) => cadence[second]! > 0);
   const near = (k: number) => {
-    const [beats, turns] = [heartRate[turning[k]!]!, cadence[turning[k]!]!];
+    const second = turning[k]!;
+    const [beat, turns] = [beats[second]!, cadence[second]!];
     return (
-      Math.abs(beats - turns) <= cadenceBeats ||
-      Math.min(Math.abs(beats - turns / 2), Math.abs(beats - 2 * turns)) <= multipleBeats
+      Math.abs(beat - turns) <= cadenceBeats ||
+      Math.min(Math.abs(beat - turns / 2), Math.abs(beat - 2 * turns)) <= multipleBeats
     );
   };
   return stretchesWhere(0, turning.length, near, cadenceSeconds, straySeconds).map(([from, to]) => [
@@ -89,24 +91,28 @@ function likeCadence(
   ]);
 }
 
+/** The seconds that hold a value. */
+function known(column: Float64Array): Int32Array {
+  const seconds = new Int32Array(column.length);
+  let count = 0;
+  for (let i = 0; i < column.length; i++) if (!Number.isNaN(column[i]!)) seconds[count++] = i;
+  return seconds.subarray(0, count);
+}
+
 /** Pieces between leaps that stand apart from the longest, unless they last: then nobody can say which is the heart. */
-function apart(
-  heartRate: Float64Array,
-  usable: (second: number) => boolean,
-  { leapBeats, failingSeconds }: HeartRateLimits,
-): Stretch[] {
-  const known = Array.from(heartRate.keys()).filter(usable);
-  const leaps = known.flatMap((second, k) => {
-    const before = known[Math.max(0, k - 1)]!;
-    const leap = second - before <= 2 && Math.abs(heartRate[second]! - heartRate[before]!) >= leapBeats;
-    return leap ? [k] : [];
-  });
+function apart(beats: Float64Array, { leapBeats, failingSeconds }: HeartRateLimits): Stretch[] {
+  const seconds = known(beats);
+  const leaps: number[] = [];
+  for (let k = 1; k < seconds.length; k++) {
+    const [before, second] = [seconds[k - 1]!, seconds[k]!];
+    if (second - before <= 2 && Math.abs(beats[second]! - beats[before]!) >= leapBeats) leaps.push(k);
+  }
   if (leaps.length === 0) return [];
   const pieces = [0, ...leaps].map((from, p) => {
-    const seconds = known.slice(from, leaps[p] ?? known.length);
+    const piece = seconds.subarray(from, leaps[p] ?? seconds.length);
     return {
-      stretch: [seconds[0]!, seconds[seconds.length - 1]! + 1] as const,
-      level: median(seconds.map((second) => heartRate[second]!)),
+      stretch: [piece[0]!, piece[piece.length - 1]! + 1] as const,
+      level: median(Array.from(piece, (second) => beats[second]!)),
     };
   });
   const length = ([from, to]: Stretch) => to - from;
