@@ -4,7 +4,7 @@ import type { Flaw, LeftOut, Recording, Series, Step } from '../types.ts';
 import { settings } from './settings.ts';
 
 /** Whether a sport is cycling under the rider's own power; a file that states none is taken at its word. */
-export function isCycling(sport: string | null): boolean {
+function isCycling(sport: string | null): boolean {
   if (sport === null) return true;
   return /cycl|bik|ride/.test(sport) && !/^e[ _-]?bik|electric|motor/.test(sport);
 }

@@ -27,6 +27,15 @@ function withSecond(
   return { pair: aligned(primary, seconds[0]!), draft };
 }
 
+/** A ride with these stops, over which the primary's clock runs on and the second's stands still. */
+function withoutPauses(draft: Draft, stops: Draft['demand']['stops'], change: Partial<Recorder> = {}) {
+  const recordings = draft.recordings.map((entry, k) => {
+    const pauses = k === 0 ? ('recorded' as const) : ('clock stops' as const);
+    return { ...entry, recorder: { ...entry.recorder, ...change, offset: 0, pauses } };
+  });
+  return realise({ ...draft, demand: { ...draft.demand, stops }, recordings });
+}
+
 /** Physical lag and averaging of the two meters shift power by up to this much beside the clocks (s). */
 const linkSlack = 3;
 
@@ -61,16 +70,7 @@ describe('align', () => {
       [1000, 1090],
       [2000, 2240],
     ] as const;
-    const demand = { ...draft.demand, stops };
-    const recordings = draft.recordings.map((entry, k) => ({
-      ...entry,
-      recorder: {
-        ...entry.recorder,
-        offset: 0,
-        pauses: k === 0 ? ('recorded' as const) : ('clock stops' as const),
-      },
-    }));
-    const { primary, seconds } = realise({ ...draft, demand, recordings });
+    const { primary, seconds } = withoutPauses(draft, stops);
     const { alignment } = aligned(primary, seconds[0]!);
     expect(alignment.secure).toBe(true);
     const at = (t: number) =>
@@ -91,17 +91,7 @@ describe('align', () => {
       [2887, 2940],
       [4405, 4469],
     ] as const;
-    const demand = { ...draft.demand, stops };
-    const recordings = draft.recordings.map((entry, k) => ({
-      ...entry,
-      recorder: {
-        ...entry.recorder,
-        smart: 0,
-        offset: 0,
-        pauses: k === 0 ? ('recorded' as const) : ('clock stops' as const),
-      },
-    }));
-    const { primary, seconds } = realise({ ...draft, demand, recordings });
+    const { primary, seconds } = withoutPauses(draft, stops, { smart: 0 });
     const { alignment, series } = aligned(primary, seconds[0]!);
     const skippedBefore = (t: number) =>
       stops.reduce((sum, [stop, go]) => sum + (go <= t ? go - stop - 3 : 0), 0);

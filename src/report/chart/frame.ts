@@ -10,7 +10,7 @@ import { linear, roundedOut, type Scale, ticks } from './scale.ts';
 export const gutter = { left: 46, right: 10, axis: 22, title: 18 };
 /** Widest advance of a character in the labels' type, as a share of its size: enough to keep labels apart. */
 const advance = 0.56;
-export const labelSize = 11;
+const labelSize = 11;
 
 /** A rectangle with its two scales. */
 export interface Panel {
@@ -196,7 +196,7 @@ export function axisBottom(
 const steps = [1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200, 14_400, 86_400];
 
 /** Round places on an axis of time, at most `most` of them. */
-export function timeTicks([from, to]: readonly [number, number], most: number): readonly number[] {
+function timeTicks([from, to]: readonly [number, number], most: number): readonly number[] {
   const step = steps.find((one) => (to - from) / one <= most) ?? Math.ceil((to - from) / most);
   const ticks: number[] = [];
   for (let at = Math.ceil(from / step) * step; at <= to; at += step) ticks.push(at);

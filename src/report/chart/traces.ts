@@ -7,7 +7,7 @@ import type { NumberTable, Picture, Setting, View } from './picture.ts';
 import { difference, extent, smooth, tracePath } from './reduce.ts';
 
 /** Seconds over which the difference is averaged for the strong line; every second is behind it. */
-export const usualAveraging = 30;
+const usualAveraging = 30;
 /** A part of the ride no longer than this, s, is seen from close by: every second shows. */
 const closeUp = 600;
 /** Rows of the table of numbers. */

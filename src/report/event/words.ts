@@ -148,7 +148,7 @@ const commonCauses: Readonly<Record<string, string>> = {
   'different-ride': 'Look at how files were received: they may have been mixed up on the way.',
 };
 
-export function effectSaid(record: EventRecord, { category, rule, of, riders }: FieldEffect): Sentence {
+function effectSaid(record: EventRecord, { category, rule, of, riders }: FieldEffect): Sentence {
   const cause =
     commonCauses[rule] ?? 'Look for a cause that is common to them before you ask them one by one.';
   return say`${titleOf(record, rule)}: ${counted(riders.length, 'submission')} of ${number(of)}${ofCategory(category)}. So many at once say more about the event than about the riders. ${cause}`;
@@ -166,10 +166,7 @@ export function effectInShort(
     : `as of ${number(found.riders.length)} of ${number(found.of)}: look at the event first`;
 }
 
-export function repeatedSaid(
-  record: EventRecord,
-  { number: bib, rule, values }: RepeatedDifference,
-): Sentence {
+function repeatedSaid(record: EventRecord, { number: bib, rule, values }: RepeatedDifference): Sentence {
   const before = values.map(({ event, value, unit }) => say`${quantity(value, unit)} at ${foreign(event)}`);
   return say`Rider ${bib}: ${titleOf(record, rule)}, in the same direction as before: ${join([list(before)])}.`;
 }
