@@ -500,6 +500,20 @@ export interface Profile {
   /** What was left out while compiling. */
   readonly leftOut: readonly LeftOutFile[];
 }
+/** How far a profile can be trusted to show what its rider can do. */
+export interface Completeness {
+  readonly rides: number;
+  /** Days from the first ride to the last, both counted, and the longest time between two. */
+  readonly days: number;
+  readonly longestPause: number;
+  /** Rides with heart rate, which tells an effort that was held back; rides whose files list their meter. */
+  readonly heartRate: number;
+  readonly meters: number;
+  /** Durations (s) at which other rides come near the best, and at which it stands alone. */
+  readonly confirmed: readonly number[];
+  readonly alone: readonly number[];
+}
+
 export interface LeftOutFile {
   /** A stranger's string. */
   readonly name: string;

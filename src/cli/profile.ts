@@ -1,7 +1,8 @@
 import path from 'node:path';
 import { Command } from 'commander';
 import { writeWhole } from '../files/index.ts';
-import { printProfile } from '../history/index.ts';
+import { completenessOf, printProfile } from '../history/index.ts';
+import { completenessSaid } from '../report/words/completeness.ts';
 import type { LeftOut, Profile } from '../types.ts';
 import { type FactOptions, riderGiven } from './facts.ts';
 import type { Io } from './io.ts';
@@ -24,7 +25,7 @@ Examples:
   $ wattassay audit trainer.fit --history profile.json
 
 A profile holds the best mean power of each ride over some durations, no traces and no positions. It holds
-heart rate, which is health data: keep it where only those see it who decide.
+heart rate, and the mass that climbs show, which are health data: keep it where only those see it who decide.
 `;
 
 /** `wattassay profile FOLDER`. `done` is told the exit status. */
@@ -59,6 +60,8 @@ async function run(io: Io, folder: string, given: ProfileOptions): Promise<numbe
     if (given.out === undefined) io.stdout.write(text);
     else await writeWhole(path.resolve(io.cwd, given.out), text);
     remark(io, summary(profile));
+    const completeness = completenessOf(profile);
+    if (completeness !== null) remark(io, completenessSaid(completeness).replaceAll('\u00a0', ' '));
     return status.done;
   } finally {
     progress.clear();

@@ -1,5 +1,6 @@
 export { historyFor } from './before.ts';
 export { collect, emptyProfile, knownBefore, type Taken } from './collect.ts';
+export { completenessOf } from './completeness.ts';
 export { parseProfile } from './parse.ts';
 export { pastRide } from './past-ride.ts';
 export { placeOf } from './place.ts';

@@ -36,6 +36,12 @@ export const settings = {
   duplicateOverlap: 0.8,
   /** … and from one meter when their bests also agree within this share. */
   duplicateAgreement: 0.005,
+  /**
+   * How much maximal effort a profile shows: durations (s) looked at, and the share within which a second ride
+   * must come of the best. An effort that stands alone may have been far from all-out.
+   */
+  effortDurations: [5, 60, 180, 300, 480, 720, 1200, 3600] as readonly number[],
+  effortNear: 0.06,
   /** No profile file holds more rides than this: 30 years of daily riding. */
   mostRides: 12_000,
 } as const;
