@@ -11,7 +11,7 @@ import {
 } from '../event/record.ts';
 import { changesSince } from '../event/since.ts';
 import type { Earlier } from '../event.ts';
-import { checksum, checksumSafely, limits, readFileSafely, writeWhole } from '../files/index.ts';
+import { holdsSafely, limits, readFileSafely, writeWhole } from '../files/index.ts';
 import { parseJson } from '../json.ts';
 import { Problem } from '../problem.ts';
 import { renderOverview, renderSummaryCsv, renderSummaryMarkdown } from '../report/event/index.ts';
@@ -73,20 +73,20 @@ export interface Seen {
 
 /** Writes the record and everything that is made from it. */
 export async function writeEvent(folder: string, record: EventRecord, seen: Seen): Promise<void> {
-  const files = {
-    ...(await viewFiles(record, seen)),
-    // Of some submissions they would be taken for those of all.
-    ...(record.selected === null ? { [marksFile]: printMarks(marksOfEvent(record)) } : {}),
-    // Last: whoever finds the record finds the rest as well.
-    [recordFile]: printRecord(record),
-  };
-  for (const [name, text] of Object.entries(files)) await writeAnew(path.join(folder, name), text);
+  await writeViews(folder, record, seen);
+  // Of some submissions they would be taken for those of all.
+  if (record.selected === null) {
+    await writeAnew(path.join(folder, marksFile), printMarks(marksOfEvent(record)));
+  }
+  // Last: whoever finds the record finds the rest as well.
+  await writeAnew(path.join(folder, recordFile), printRecord(record));
 }
 
 /** What stands there already is left alone: a folder that is copied elsewhere has nothing new to copy then. */
 async function writeAnew(file: string, text: string): Promise<void> {
-  const there = await checksumSafely(file, { most: recordBytes }).catch(() => null);
-  if (there !== checksum(text)) await writeWhole(file, text);
+  const bytes = new TextEncoder().encode(text);
+  const same = await holdsSafely(file, bytes, { most: recordBytes }).catch(() => false);
+  if (!same) await writeWhole(file, bytes);
 }
 
 /** Writes anew what shows decisions, and nothing else. */

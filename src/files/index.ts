@@ -1,6 +1,6 @@
 export { checksum } from './checksum.ts';
 export { refuseOutside } from './inside.ts';
 export { limits } from './limits.ts';
-export { checksumSafely, readFileSafely } from './read.ts';
+export { checksumSafely, holdsSafely, readFileSafely } from './read.ts';
 export { type Found, filesBelow, filesIn } from './walk.ts';
 export { whyUnwritable, writeWhole } from './write.ts';

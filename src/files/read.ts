@@ -60,6 +60,19 @@ export function checksumSafely(file: string, options: ReadOptions): Promise<stri
   });
 }
 
+/** Whether a file holds these bytes and no others, read piece by piece. @throws Problem as above */
+export function holdsSafely(file: string, bytes: Uint8Array, options: ReadOptions): Promise<boolean> {
+  return withFile(file, options, (descriptor, size) => {
+    if (size !== bytes.length) return false;
+    for (let at = 0; ; ) {
+      const length = readSync(descriptor, piece, 0, piece.length, null);
+      if (length === 0) return at === bytes.length;
+      if (Buffer.compare(piece.subarray(0, length), bytes.subarray(at, at + length)) !== 0) return false;
+      at += length;
+    }
+  });
+}
+
 /** What is read at once of a file of which nothing is kept. */
 const piece = new Uint8Array(256 * KiB);
 

@@ -12,7 +12,7 @@ import {
 } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { checksum, checksumSafely, readFileSafely } from '../../src/files/index.ts';
+import { checksum, checksumSafely, holdsSafely, readFileSafely } from '../../src/files/index.ts';
 import { Problem, sentence } from '../../src/problem.ts';
 import { isRoot, onWindows, scratch } from './scratch.ts';
 
@@ -80,6 +80,12 @@ describe('reading a file', () => {
     writeFileSync(inside('long'), randomBytes(600_000));
     const { bytes } = await readFileSafely(inside('long'), { most: 600_000 });
     expect(await checksumSafely(inside('long'), { most: 600_000 })).toBe(checksum(bytes));
+    const held = (other: Uint8Array) => holdsSafely(inside('long'), other, { most: 600_000 });
+    expect(await held(bytes)).toBe(true);
+    const changed = Uint8Array.from(bytes);
+    changed[bytes.length - 1]! ^= 1;
+    expect(await held(changed)).toBe(false);
+    expect(await held(bytes.subarray(1))).toBe(false);
     expect(checksum('abc')).toBe('ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad'); // FIPS 180-2
     for (const way of [readFileSafely, checksumSafely]) {
       const options = { most: 2048, root: inside('.'), shown: 'it' };
