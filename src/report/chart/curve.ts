@@ -1,6 +1,6 @@
 import type { CurveChart } from '../../types.ts';
 import { duration, number, quantity } from '../words/number.ts';
-import { axisBottom, axisLeft, dot, gutter, heading, panel, path, shape, sheet } from './frame.ts';
+import { axisBottom, axisLeft, box, dot, gutter, heading, panel, path, shape, sheet } from './frame.ts';
 import type { Picture, Setting } from './picture.ts';
 import { extent, polyline } from './reduce.ts';
 import { logarithmic } from './scale.ts';
@@ -16,7 +16,7 @@ type Key = 'race' | 'best' | 'allowed';
 export function curve(chart: CurveChart, setting: Setting): Picture {
   const { points } = chart;
   const beyond = points.filter(({ race, allowed }) => race !== null && allowed !== null && race > allowed);
-  const description = `Best mean power over each duration, on a logarithmic scale of time: the race, the best of the earlier rides, and the upper end of what they allow. ${
+  const description = `Best mean power over each duration, on a logarithmic scale of time: the race, the best of the earlier rides, and the upper end of what they allow where the two are compared, drawn straight in between. ${
     beyond.length === 0
       ? 'The race stays within it everywhere.'
       : `The race lies above it at ${beyond.map((point) => duration(point.duration)).join(', ')}.`
@@ -36,8 +36,8 @@ export function curve(chart: CurveChart, setting: Setting): Picture {
     },
     strip: {
       label: 'race over what the history allows',
-      values: points.map(({ race, allowed }) =>
-        race === null || allowed === null || allowed <= 0 ? null : (race / allowed) * 100,
+      values: points.flatMap(({ race, allowed }) =>
+        race === null || allowed === null || allowed <= 0 ? [] : [(race / allowed) * 100],
       ),
       say: (value) => quantity(Math.round(value), '%'),
     },
@@ -60,15 +60,21 @@ export function curve(chart: CurveChart, setting: Setting): Picture {
         runs(points, key).map((run) =>
           run.map((point) => [on.x(point.duration), on.y(point[key]!)] as const),
         );
-      const both = points.map((point) => (point.best === null ? { ...point, allowed: null } : point));
-      const range = runs(both, 'allowed').map((run) =>
+      const shaded = allowance(points);
+      const wide = shaded.filter((run) => run.length > 1);
+      const alone = shaded.filter((run) => run.length === 1);
+      const range = wide.map((run) =>
         polyline([
-          ...run.map((point) => [on.x(point.duration), on.y(point.allowed!)] as const),
+          ...run.filter(isCompared).map((point) => [on.x(point.duration), on.y(point.allowed)] as const),
           ...[...run].reverse().map((point) => [on.x(point.duration), on.y(point.best!)] as const),
         ]),
       );
       return sheet(setting.id, [width, height], 'Power–duration curve', description, [
         range.map((d) => shape(`${d}Z`, 'band')).filter((one) => one !== null),
+        alone.map(([point]) => {
+          const x = on.x(point!.duration);
+          return box([x - 3, x + 3], [on.y(point!.allowed!), on.y(point!.best!)], 'band');
+        }),
         axisLeft(on, number),
         path(along('best').map(polyline).join(''), 'b', 1.75, '5 3'),
         path(along('race').map(polyline).join(''), 'a', 2),
@@ -86,6 +92,23 @@ export function curve(chart: CurveChart, setting: Setting): Picture {
       ]);
     },
   };
+}
+
+type Compared = Point & { readonly allowed: number };
+
+function isCompared(point: Point): point is Compared {
+  return point.allowed !== null;
+}
+
+/**
+ * Where the history's best is known, from the first duration that is compared to the last: the measure compares at
+ * some durations only, and what the history allows is drawn straight from one to the next.
+ */
+function allowance(points: readonly Point[]): readonly (readonly Point[])[] {
+  return runs(points, 'best').flatMap((run) => {
+    const compared = [...run.keys()].filter((k) => isCompared(run[k]!));
+    return compared.length === 0 ? [] : [run.slice(compared[0], compared.at(-1)! + 1)];
+  });
 }
 
 /** Unbroken runs of points at which the value is known. */
