@@ -5,7 +5,7 @@ import { meanMaximal } from '../math/mean-maximal.ts';
 import { normalReach } from '../math/normal.ts';
 import { type RobustFit, robustFit } from '../math/robust-fit.ts';
 import { wanderVariance } from '../math/slow-wander.ts';
-import type { Chart, Stretch } from '../types.ts';
+import type { Stretch } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
 import { subjectOf } from './recording/subject.ts';
 import { type HeartBlocks, heartBlocks, sharedRange } from './rider/heart-blocks.ts';
@@ -16,6 +16,7 @@ import {
   heartRateFaults,
   heartRateOptions,
 } from './rider/heart-rate.ts';
+import { responseChart } from './rider/response-chart.ts';
 
 /**
  * How many more watts the meter shows at the end of the race than at its start for the same heart rate,
@@ -193,7 +194,8 @@ function describe(
   usual: Usual,
   { id, faults }: { readonly id: string; readonly faults: readonly string[] },
 ) {
-  const slope = fit.coefficients[1]!;
+  const [start, slope] = [fit.coefficients[0]!, fit.coefficients[1]!];
+  const middle = start + (slope * (from + to)) / 2;
   const mean = meanOf(blocks.watts);
   // Equal heart rate: gain · more watts = -slope · time.
   const watts = (-slope * (to - from)) / gain;
@@ -227,27 +229,7 @@ function describe(
       usual: { value: drift, unit: '%' },
       cooled: { value: cooled, unit: 'bpm' },
     },
-    charts: [response(id, blocks, gain, fit, (from + to) / 2)],
+    // What the heart answers to this power at the middle of the race: the gap to it shows the change.
+    charts: [responseChart(id, blocks, (followed) => middle + gain * followed)],
   });
-}
-
-function response(
-  id: string,
-  blocks: HeartBlocks,
-  gain: number,
-  { coefficients }: RobustFit,
-  middle: number,
-): Chart {
-  const [start, slope] = coefficients as unknown as [number, number];
-  return {
-    kind: 'response',
-    id,
-    blocks: Array.from(blocks.at, (at, i) => ({
-      at,
-      watts: blocks.watts[i]!,
-      heartRate: blocks.heartRate[i]!,
-      // What the heart answers to this power at the middle of the race: the gap to it shows the change.
-      predicted: start + gain * blocks.followed[i]! + slope * middle,
-    })),
-  };
 }

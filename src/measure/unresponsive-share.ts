@@ -1,7 +1,10 @@
 import { firstOrder } from '../math/first-order.ts';
+import { mean } from '../math/mean.ts';
 import { wilson } from '../math/wilson.ts';
-import type { Stretch } from '../types.ts';
+import type { Chart, Series, Stretch } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
+import { subjectOf } from './recording/subject.ts';
+import { heartBlocks } from './rider/heart-blocks.ts';
 import {
   circumstancesOf,
   cleanHeartRate,
@@ -12,6 +15,7 @@ import {
   secondsWithin,
 } from './rider/heart-rate.ts';
 import { answer, heartWindows, leastAnswer, wholeWindows } from './rider/heart-windows.ts';
+import { responseChart } from './rider/response-chart.ts';
 
 /**
  * Share of the windows with changing power in which heart rate does not answer to it, as a first-order
@@ -37,6 +41,10 @@ export const unresponsiveShare = defineMeasure({
     timeConstants: numbers('time constants tried, s'),
     lags: numbers('lags tried, s'),
     failingShare: number('a sensor that fails for a while counts the cadence for less of the race than this'),
+    blockSeconds: number('length of a block of the chart, s'),
+    usualAnswer: number(
+      'usual answer, for the chart: share of its mean by which heart rate grows when power doubles its mean',
+    ),
     ...heartRateOptions,
   },
   circumstances: heartRateCircumstances,
@@ -49,14 +57,18 @@ export const unresponsiveShare = defineMeasure({
     const windows = heartWindows(felt[0]!, cleanHeartRate(series, faults), all.window, options);
     const counted = cadenceWindows(faults, all.window, options);
     const [blocks, needed] = [windows.length + counted.length, options.leastWindows];
-    if (blocks < needed) return notApplicable('too-few-blocks', { blocks, needed });
-    const tried = felt.flatMap((followed) =>
-      options.lags.map((lag) => windows.map((window) => answer(window, followed, lag))),
+    if (blocks < needed) return tooFew(faults, all.window, { blocks, needed });
+    const hearts = felt.flatMap((followed) =>
+      options.lags.map((lag) => ({
+        followed,
+        lag,
+        answers: windows.map((window) => answer(window, followed, lag)),
+      })),
     );
-    const best = tried.reduce((a, b) => (total(b) > total(a) ? b : a));
+    const best = hearts.reduce((a, b) => (total(b.answers) > total(a.answers) ? b : a));
     const silent = [
       ...windows
-        .filter(({ variation }, k) => best[k]! < leastAnswer(variation, options))
+        .filter(({ variation }, k) => best.answers[k]! < leastAnswer(variation, options))
         .map(({ stretch }) => stretch),
       ...counted,
     ].sort(([a], [b]) => a - b);
@@ -68,15 +80,41 @@ export const unresponsiveShare = defineMeasure({
       details: {
         windows: blocks,
         silent: silent.length,
-        correlation: { value: windows.length === 0 ? 0 : total(best) / windows.length, unit: 'r' },
+        correlation: { value: windows.length === 0 ? 0 : total(best.answers) / windows.length, unit: 'r' },
         missing: seconds(faults.missing),
         stuck: seconds(faults.stuck),
         cadence: seconds(faults.cadence),
         leapt: seconds(faults.leapt),
       },
+      charts: [shown(`heart-rate:${subjectOf(all, series)}`, series, faults, best, all.window, options)],
     });
   },
 });
+
+/** Too few windows because a sensor told nothing of the heart for most of the race, or because power is even. */
+function tooFew(faults: HeartRateFaults, race: Stretch, counts: { blocks: number; needed: number }) {
+  const told = Object.values(faults).reduce((sum, stretches) => sum + secondsWithin(stretches, race), 0);
+  const share = Math.min(1, told / (race[1] - race[0]));
+  if (share <= 0.5) return notApplicable('too-few-blocks', counts);
+  return notApplicable('mostly-invalid', { channel: 'heartRate', share: { value: share, unit: 'share' } });
+}
+
+/** The channel as it is, beside what a usual heart would have shown of this power, as quick and late as this one. */
+function shown(
+  id: string,
+  { channels }: Series,
+  { missing }: HeartRateFaults,
+  { followed, lag }: { readonly followed: Float64Array; readonly lag: number },
+  race: Stretch,
+  { blockSeconds, usualAnswer }: { blockSeconds: number; usualAnswer: number },
+): Chart {
+  const heartRate = channels.heartRate!.slice();
+  for (const [from, to] of missing) heartRate.fill(Number.NaN, from, to);
+  const late = followed.map((_, i) => followed[Math.max(0, i - lag)]!);
+  const blocks = heartBlocks(channels.power!, late, heartRate, race, blockSeconds);
+  const [level, push] = [mean(blocks.heartRate), mean(blocks.followed)];
+  return responseChart(id, blocks, (watts) => level * (1 + usualAnswer * (watts / push - 1)));
+}
 
 /** Windows that show the cadence, where they are too many for a sensor that fails for a while. */
 function cadenceWindows(

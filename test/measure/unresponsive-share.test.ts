@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { mean } from '../../src/math/mean.ts';
 import { wilson } from '../../src/math/wilson.ts';
 import { leastAnswer } from '../../src/measure/rider/heart-windows.ts';
 import { unresponsiveShare } from '../../src/measure/unresponsive-share.ts';
@@ -77,6 +78,22 @@ describe('unresponsiveShare', () => {
     expect(at(0.03)).toBeCloseTo(0.179, 3);
     expect(at(0.015)).toBeLessThan(at(0.03));
     expect(at(1)).toBe(0.6);
+  });
+  it('shows the channel beside what a usual heart would have shown', () => {
+    const { charts } = measuredOf(unresponsiveShare, id, mixed(0.5));
+    const chart = charts[0];
+    if (chart?.kind !== 'response') throw new Error('no response chart');
+    const apart = chart.blocks.map(({ heartRate, predicted }) => Math.abs(heartRate - predicted));
+    const half = apart.length / 2;
+    expect(mean(apart.slice(0, half))).toBeGreaterThan(2 * mean(apart.slice(half)));
+  });
+  it('says so where a sensor told nothing of the heart for most of the race', () => {
+    const heartRate = own.heartRate.slice();
+    heartRate.fill(150, 300);
+    expect(outcomeOf(unresponsiveShare, id, of({ ...own, heartRate }))).toMatchObject({
+      reason: 'mostly-invalid',
+      values: { channel: 'heartRate', share: { value: 3300 / 3600 } },
+    });
   });
   it('says nothing where power hardly changes, or without a channel', () => {
     const even = heartRide('even', { watts: () => 220 });
