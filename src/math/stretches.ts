@@ -26,6 +26,17 @@ export function stretchesWhere(
   return found;
 }
 
+/** Stretches in order of time, those that touch made one. */
+export function touching(stretches: readonly Stretch[]): Stretch[] {
+  const out: Stretch[] = [];
+  for (const [from, to] of [...stretches].sort(([a], [b]) => a - b)) {
+    const last = out[out.length - 1];
+    if (last !== undefined && from <= last[1]) out[out.length - 1] = [last[0], Math.max(last[1], to)];
+    else out.push([from, to]);
+  }
+  return out;
+}
+
 /** Summed length of stretches that do not overlap. */
 export function totalLength(stretches: readonly Stretch[]): number {
   let total = 0;

@@ -1,5 +1,6 @@
 import { firstOrder } from '../math/first-order.ts';
 import { mean } from '../math/mean.ts';
+import { touching } from '../math/stretches.ts';
 import { wilson } from '../math/wilson.ts';
 import type { Chart, Series, Stretch } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
@@ -71,11 +72,12 @@ export const unresponsiveShare = defineMeasure({
         .filter(({ variation }, k) => best.answers[k]! < leastAnswer(variation, options))
         .map(({ stretch }) => stretch),
       ...counted,
-    ].sort(([a], [b]) => a - b);
-    const seconds = (stretches: readonly Stretch[]) =>
-      ({ value: secondsWithin(stretches, all.window), unit: 's' }) as const;
+    ];
+    const stretches = touching(silent);
+    const seconds = (found: readonly Stretch[]) =>
+      ({ value: secondsWithin(found, all.window), unit: 's' }) as const;
     return measured(silent.length / blocks, wilson(silent.length, blocks), blocks, {
-      stretches: silent,
+      stretches,
       circumstances: circumstancesOf(faults, all.window, options),
       details: {
         windows: blocks,
@@ -86,7 +88,9 @@ export const unresponsiveShare = defineMeasure({
         cadence: seconds(faults.cadence),
         leapt: seconds(faults.leapt),
       },
-      charts: [shown(`heart-rate:${subjectOf(all, series)}`, series, faults, best, all.window, options)],
+      charts: [
+        shown(`heart-rate:${subjectOf(all, series)}`, series, faults, best, stretches, all.window, options),
+      ],
     });
   },
 });
@@ -105,6 +109,7 @@ function shown(
   { channels }: Series,
   { missing }: HeartRateFaults,
   { followed, lag }: { readonly followed: Float64Array; readonly lag: number },
+  silent: readonly Stretch[],
   race: Stretch,
   { blockSeconds, usualAnswer }: { blockSeconds: number; usualAnswer: number },
 ): Chart {
@@ -112,7 +117,14 @@ function shown(
   for (const [from, to] of missing) heartRate.fill(Number.NaN, from, to);
   const late = followed.map((_, i) => followed[Math.max(0, i - lag)]!);
   const blocks = heartBlocks(channels.power!, late, heartRate, race, blockSeconds);
-  const [level, push] = [mean(blocks.heartRate), mean(blocks.followed)];
+  const answering = (_: number, k: number) =>
+    silent.every(([from, to]) => blocks.at[k]! < from || blocks.at[k]! >= to);
+  const heard = blocks.heartRate.filter(answering);
+  // The level is the heart's own, where it answers anywhere.
+  const [level, push] =
+    heard.length > 0
+      ? [mean(heard), mean(blocks.followed.filter(answering))]
+      : [mean(blocks.heartRate), mean(blocks.followed)];
   return responseChart(id, blocks, (watts) => level * (1 + usualAnswer * (watts / push - 1)));
 }
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { longestLength, stretchesWhere, totalLength } from '../../src/math/stretches.ts';
+import { longestLength, stretchesWhere, totalLength, touching } from '../../src/math/stretches.ts';
 
 const where = (text: string, shortest?: number, bridge?: number) =>
   stretchesWhere(0, text.length, (i) => text[i] === 'x', shortest, bridge);
@@ -23,6 +23,21 @@ test('leaves out short stretches and joins over small gaps', () => {
     [4, 9],
   ]);
   expect(where('.x.', 1, 5)).toEqual([[1, 2]]);
+});
+
+test('those that touch or overlap become one, in order of time', () => {
+  expect(
+    touching([
+      [6, 9],
+      [0, 3],
+      [3, 5],
+      [7, 8],
+    ]),
+  ).toEqual([
+    [0, 5],
+    [6, 9],
+  ]);
+  expect(touching([])).toEqual([]);
 });
 
 test('total and longest', () => {
