@@ -29,6 +29,8 @@ export const strapOfAnother: Fault = {
 export const strapLost: Fault = {
   ...shared,
   name: 'sensor on cadence',
+  // Where nobody recorded the cadence it would be a value that hangs.
+  needs: ['heart rate', 'cadence'],
   after(submission, strength, random) {
     const cadence = submission.primary.channels.cadence;
     return partly(submission, strength, random, (k) => {
