@@ -12,8 +12,12 @@ export const fieldScatter = 3.2;
  * larger share, so that a scatter in percent does not hold it.
  */
 export const zeroWatts = { declared: 0.94, field: 2.36 };
-/** Loss in the chain, %: 2.1 ± 1.5 (Smit et al. 2023, Sports Eng., doi 10.1007/s12283-023-00439-z). */
-export const chainLoss = { centre: 2.1, spread: 1.5 };
+/**
+ * Loss in the chain, %: 2.1 ± 1.5 (Smit et al. 2023, Sports Eng., doi 10.1007/s12283-023-00439-z). No chain gives
+ * power, so that losses lean: `more` is the standard deviation of those above the mean in a gamma distribution of
+ * that mean and spread. Below the mean the whole spread stands: a trainer may make up for the loss by itself.
+ */
+export const chainLoss = { centre: 2.1, spread: 1.5, more: 1.9 };
 /**
  * A meter of one leg, doubled, %: healthy riders' legs differ in power by several percent (Kell & Greer
  * 2017, J Strength Cond Res 31:468-473; Osmani 2022: 50.56 to 49.44 in 23 amateurs).
@@ -24,7 +28,7 @@ export const oneSidedSpread = 3;
  * Where the overall difference of an honest pair lies, % of the second: centre from the places of the
  * two meters, spread from what is claimed for each (a rectangle of ±a has a standard deviation of a/√3,
  * JCGM 100:2008) or from scatter found in the field, zero offsets, the place, one-sided meters and the sampling
- * error.
+ * error. The spread is that of primaries that read high.
  *
  * @param watts mean power of the second
  * @param error standard error of the measured difference, %
@@ -60,7 +64,10 @@ function placeDifference(own: DeviceFacts | null, other: DeviceFacts | null): Ho
   // An undeclared place may be either side: half the loss, and its distance to either as spread.
   if (sides.includes(null)) return { centre: 0, spread: Math.hypot(chainLoss.spread, chainLoss.centre / 2) };
   if (sides[0] === sides[1]) return { centre: 0, spread: 0 };
-  return { centre: sides[0] === true ? -chainLoss.centre : chainLoss.centre, spread: chainLoss.spread };
+  // Much is lost where a primary before the chain reads high.
+  return sides[0] === true
+    ? { centre: -chainLoss.centre, spread: chainLoss.spread }
+    : { centre: chainLoss.centre, spread: chainLoss.more };
 }
 
 export function behindChain(device: DeviceFacts | null): boolean | null {

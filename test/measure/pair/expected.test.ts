@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { expectedDifference } from '../../../src/measure/pair/expected.ts';
 import type { AlignedSecond, DeviceFacts, Place, Series, Subjects } from '../../../src/types.ts';
+import { Random } from '../../make/index.ts';
 
 /** Two declared meters, of which nothing but the declaration is known. */
 function declared(own: Partial<DeviceFacts> | null, other: Partial<DeviceFacts> | null): Subjects {
@@ -60,6 +61,15 @@ describe('places', () => {
     expect(at('crank', 'hub').centre).toBe(2.1);
     expect(at('crank', 'pedal').centre).toBe(0);
     expect(at('trainer', 'pedal').spread ** 2 - at('trainer', 'hub').spread ** 2).toBeCloseTo(1.5 ** 2, 9);
+  });
+
+  it('lose as a gamma distribution of that mean and spread does: more than the mean far off, never less than nothing', () => {
+    const random = new Random('losses');
+    // Of shape 2, the sum of two exponentials; 1.96 would be exact.
+    const loss = () => 1.05 * (random.exponential(1) + random.exponential(1));
+    const above = Array.from({ length: 100_000 }, loss).filter((one) => one > 2.1);
+    const more = Math.sqrt(above.reduce((sum, one) => sum + (one - 2.1) ** 2, 0) / above.length);
+    expect(Math.sqrt(at('crank', 'hub').spread ** 2 - at('crank', 'crank').spread ** 2)).toBeCloseTo(more, 1);
   });
 
   it('that nobody declared may lie on either side, and widen', () => {
