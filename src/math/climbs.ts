@@ -42,6 +42,9 @@ const usualCelsius = 20;
  * Solves the road power model (Martin et al. 1998) for mass on every steep, steady stretch. Drag is what the
  * ride's uphill stretches, fast and slow, show together with one mass: wind, draft and position of the ride.
  *
+ * Seconds that an irregular recorder leaves out are carried over: a stretch begins and ends a few seconds late
+ * then, which over the climbs of a ride cancels out.
+ *
  * @param efficiency share of the power that arrives at the wheel
  */
 export function climbing({ channels, state }: Series, [from, to]: Stretch, efficiency: number): Climbing {
@@ -54,7 +57,7 @@ export function climbing({ channels, state }: Series, [from, to]: Stretch, effic
     for (let i = at; i < end; i++) {
       watts += power![i]! / stretchSeconds;
       metres += speed![i]!;
-      whole &&= state[i] === SecondState.recorded && power![i]! > 0 && speed![i]! >= leastSpeed;
+      whole &&= state[i]! <= SecondState.bridged && power![i]! > 0 && speed![i]! >= leastSpeed;
     }
     const grade = (altitude![end]! - altitude![at]!) / metres;
     if (!whole || !(grade > leastGrade)) continue;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { massShortfall } from '../../src/measure/mass-shortfall.ts';
-import type { AlignedSecond, PastRide } from '../../src/types.ts';
+import { type AlignedSecond, type PastRide, SecondState } from '../../src/types.ts';
 import { nextSpeed } from '../make/road.ts';
 import { measuredOf, outcomeOf } from './measure-of.ts';
 import { device, historyOf, meter, pastRides } from './rider/make.ts';
@@ -98,6 +98,27 @@ describe('massShortfall', () => {
     const moved = both!.expected!.field.centre - alone!.expected!.field.centre;
     expect(moved).toBeGreaterThan(2 * lever);
     expect(moved).toBeLessThan(3 * lever);
+  });
+  it('reads climbs of a recorder that leaves seconds out, but none with seconds missing', () => {
+    const all = climbing(80);
+    const left = (state: number) => {
+      const { length } = all.primary;
+      const out = Uint8Array.from({ length }, (_, i) => (i % 4 === 0 ? SecondState.recorded : state));
+      const channels = Object.fromEntries(
+        Object.entries(all.primary.channels).map(([name, column]) => [
+          name,
+          column.map((_, i) => column[i - (i % 4)]!),
+        ]),
+      );
+      return { ...all, primary: { ...all.primary, state: out, channels } };
+    };
+    expect(measuredOf(massShortfall, id, left(SecondState.bridged)).value).toBeCloseTo(
+      measuredOf(massShortfall, id, all).value,
+      0,
+    );
+    expect(outcomeOf(massShortfall, id, left(SecondState.missing))).toMatchObject({
+      reason: 'too-few-blocks',
+    });
   });
   it('says that wind blurs it outdoors', () => {
     expect(measuredOf(massShortfall, id, climbing(80, false)).circumstances).toEqual(['outdoors']);
