@@ -218,7 +218,13 @@ function rolesOf(
   const of = (role: Role | null) => files.filter((file) => roleSaid(file) === role);
   const [primaries, seconds, silent] = [of('primary'), of('second'), of(null)];
   if (primaries.length === 0 && silent.length === 1) return { primary: silent[0]!, seconds, doubt: null };
-  const hint = 'Name one file “primary” and each other “second”, like “17-primary.fit” and “17-second.fit”';
+  const packed = files.some((file) =>
+    file
+      .split('/')
+      .slice(0, -1)
+      .some((part) => archive.test(part)),
+  );
+  const hint = `${packed ? 'Take them out of the ZIP and name' : 'Name'} one file “primary” and each other “second”, like “17-primary.fit” and “17-second.fit”`;
   if (primaries.length !== 1) {
     if (files.length === 0) return { primary: null, seconds: [], doubt: null };
     const doubt = doubtSaid(number, files.length, primaries.length);

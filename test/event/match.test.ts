@@ -139,6 +139,13 @@ describe('matching files with riders', () => {
     }
   });
 
+  it('says that what a ZIP holds has to be taken out before it can be named', () => {
+    const hints = (files: readonly string[]) =>
+      of(files).unmatched.map(({ hint }) => hint.split(' one file')[0]);
+    expect(hints(['7.zip/a.fit', '7.zip/b.fit'])).toEqual(Array(2).fill('Take them out of the ZIP and name'));
+    expect(hints(['7-a.fit', '7-b.fit'])).toEqual(['Name', 'Name']);
+  });
+
   it('knows numbers with letters from the start list only', () => {
     expect(of(['b7-primary.fit'], ['B7']).matched[0]?.number).toBe('B7');
     expect(of(['b7-primary.fit']).matched).toEqual([]);
