@@ -220,14 +220,14 @@ export function heading(
 ): readonly Markup[] {
   const beside = left + textWidth(title) + 14;
   const long = keys.reduce((sum, { name }) => sum + keyWidth(name), -keyGap);
-  const fits = keys.length === 0 || beside + long <= right + gutter.right;
-  let x = fits ? beside : left;
-  const y = fits ? top - 7 : top - 4;
+  const fits = keys.length === 0 || beside + long <= right;
+  const y0 = fits ? top - 7 : top - 4;
+  const places = fits ? inRows(keys, beside, Number.POSITIVE_INFINITY) : inRows(keys, left, right);
   return [
-    label(title, [left, fits ? y : y - labelSize], 'ink'),
-    ...keys.flatMap(({ name, role, mark = 'line' }) => {
-      const at = x;
-      x += keyWidth(name);
+    label(title, [left, fits ? y0 : y0 - labelSize], 'ink'),
+    ...keys.flatMap(({ name, role, mark = 'line' }, k) => {
+      const { at, row } = places[k]!;
+      const y = y0 + row * keyRow;
       const sample =
         mark === 'area'
           ? box([at, at + 14], [y - 9, y + 1], role)
@@ -242,6 +242,27 @@ export function heading(
 const keyGap = 12;
 /** A sample of the line, its name, and what parts it from the next. */
 const keyWidth = (name: string) => 18 + textWidth(name) + keyGap;
+/** From one row of the key to the next; the second and further rows lie inside the panel. */
+const keyRow = 13;
+
+/** Where each name of the key begins, and in which row: on a telephone they do not fit beside each other. */
+function inRows(
+  keys: readonly { readonly name: string }[],
+  left: number,
+  end: number,
+): readonly { readonly at: number; readonly row: number }[] {
+  let x = left;
+  let row = 0;
+  return keys.map(({ name }) => {
+    if (x > left && x + keyWidth(name) - keyGap > end) {
+      x = left;
+      row++;
+    }
+    const at = x;
+    x += keyWidth(name);
+    return { at, row };
+  });
+}
 
 /** A mark over more than this share of an axis would single nothing out. */
 const widestMark = 0.5;
