@@ -79,7 +79,8 @@ function likeCadence(
   const turning = known(beats).filter((second) => cadence[second]! > 0);
   const near = (k: number) => {
     const second = turning[k]!;
-    const [beat, turns] = [beats[second]!, cadence[second]!];
+    const beat = beats[second]!;
+    const turns = cadence[second]!;
     return (
       Math.abs(beat - turns) <= cadenceBeats ||
       Math.min(Math.abs(beat - turns / 2), Math.abs(beat - 2 * turns)) <= multipleBeats
@@ -104,7 +105,8 @@ function apart(beats: Float64Array, { leapBeats, failingSeconds }: HeartRateLimi
   const seconds = known(beats);
   const leaps: number[] = [];
   for (let k = 1; k < seconds.length; k++) {
-    const [before, second] = [seconds[k - 1]!, seconds[k]!];
+    const before = seconds[k - 1]!;
+    const second = seconds[k]!;
     if (second - before <= 2 && Math.abs(beats[second]! - beats[before]!) >= leapBeats) leaps.push(k);
   }
   if (leaps.length === 0) return [];
