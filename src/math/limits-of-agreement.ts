@@ -8,13 +8,23 @@ export interface LimitsOfAgreement {
   readonly error: number;
 }
 
-/** Standard normal quantile of 97.5 %, as rounded by the authors. */
-const reach = 1.96;
+/** Standard deviations between the mean and either limit: the normal quantile of 97.5 %, as rounded by the authors. */
+export const limitReach = 1.96;
+
+/**
+ * Standard error of a limit of agreement, in standard deviations of the differences: √(1/n + 1.96²/(2(n-1))) (Bland
+ * & Altman 1999, Stat Methods Med Res 8:135-160).
+ *
+ * @param n differences, at least 2
+ * @param efficiency share of a normal sample that the standard deviation was found from, 0 to 1
+ */
+export function limitError(n: number, efficiency = 1): number {
+  return Math.sqrt(1 / n + limitReach ** 2 / (2 * efficiency * (n - 1)));
+}
 
 /**
  * Limits between which about 95 % of the differences of two methods lie (Bland & Altman 1986, Lancet
- * 1:307-310): mean ± 1.96 standard deviations. Error of a limit: s·√(1/n + 1.96²/(2(n-1))) (the same 1999,
- * Stat Methods Med Res 8:135-160).
+ * 1:307-310): mean ± 1.96 standard deviations.
  *
  * @param differences at least 2
  */
@@ -23,6 +33,6 @@ export function limitsOfAgreement(differences: readonly number[]): LimitsOfAgree
   const mean = differences.reduce((a, b) => a + b, 0) / n;
   const squares = differences.reduce((sum, difference) => sum + (difference - mean) ** 2, 0);
   const spread = Math.sqrt(squares / (n - 1));
-  const error = spread * Math.sqrt(1 / n + reach ** 2 / (2 * (n - 1)));
-  return { mean, spread, low: mean - reach * spread, high: mean + reach * spread, error };
+  const half = limitReach * spread;
+  return { mean, spread, low: mean - half, high: mean + half, error: spread * limitError(n) };
 }

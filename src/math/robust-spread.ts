@@ -3,6 +3,9 @@ import { quickselect } from 'simple-statistics';
 /** Median absolute deviation of a normal distribution, in standard deviations: the 75 % quantile. */
 export const medianDeviation = 0.6745;
 
+/** Share of a normal sample that its median absolute deviation makes use of (Hampel 1974, J Am Stat Assoc 69:383-393). */
+export const medianEfficiency = 0.37;
+
 /**
  * Standard deviation of deviations around zero that a few wild ones cannot move: their median size over that
  * of a standard normal. Missing ones are passed over; NaN of none.

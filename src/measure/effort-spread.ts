@@ -1,5 +1,5 @@
-import { limitsOfAgreement } from '../math/limits-of-agreement.ts';
-import { robustSpread } from '../math/robust-spread.ts';
+import { limitError, limitReach, limitsOfAgreement } from '../math/limits-of-agreement.ts';
+import { medianEfficiency, robustSpread } from '../math/robust-spread.ts';
 import { studentQuantile } from '../math/student.ts';
 import type { AgreementChart } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
@@ -7,9 +7,6 @@ import { type Blocks, blocksOf } from './pair/blocks.ts';
 import { gate } from './pair/gate.ts';
 import { fitRatio } from './pair/ratio-fit.ts';
 import { pairSamples } from './pair/samples.ts';
-
-/** Share of a normal sample that the median of its deviations makes use of. */
-const medianEfficiency = 0.37;
 
 /**
  * How far apart two meters are in single efforts of half a minute: half the width of the limits of
@@ -36,17 +33,16 @@ export const effortSpread = defineMeasure({
     const n = residuals.length;
     // Median absolute deviation: a dropout or two is not how far efforts lie apart.
     const spread = robustSpread(residuals);
-    // Error of a limit of agreement: s·√(1/n + 1.96²/(2(n-1))) (Bland & Altman 1999, Stat Methods Med Res
-    // 8:135), its second part widened for the median, which uses 37 % of a normal sample.
-    const sampling = Math.sqrt(1 / n + 1.96 ** 2 / (2 * medianEfficiency * (n - 1)));
+    const sampling = limitError(n, medianEfficiency);
     const half = (deviations: number) => 100 * Math.expm1(Math.max(0, deviations));
     const reach = studentQuantile(0.975, n - 1) * spread * sampling;
     // What so few efforts leave open, of meters that scatter as honest ones do.
     const honest = {
       centre: honestCentre,
-      spread: Math.hypot(honestSpread, (honestCentre * sampling) / 1.96),
+      spread: Math.hypot(honestSpread, (honestCentre * sampling) / limitReach),
     };
-    return measured(half(1.96 * spread), [half(1.96 * spread - reach), half(1.96 * spread + reach)], n, {
+    const limit = limitReach * spread;
+    return measured(half(limit), [half(limit - reach), half(limit + reach)], n, {
       stretches: [all.window],
       expected: { declared: honest, field: honest },
       details: { seconds: { value: blockSeconds, unit: 's' } },

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { limitsOfAgreement } from '../../src/math/limits-of-agreement.ts';
+import { limitError, limitsOfAgreement } from '../../src/math/limits-of-agreement.ts';
 import { studentQuantile } from '../../src/math/student.ts';
 import { peakFlow } from './handbook.ts';
 import { norris } from './nist.ts';
@@ -20,6 +20,12 @@ it('agrees with the peak flow example of Bland & Altman 1986', () => {
   const half = studentQuantile(0.975, 16) * error;
   expect(low - half).toBeCloseTo(-112.853378, 3);
   expect(high + half).toBeCloseTo(108.618084, 3);
+});
+
+it('knows a limit to 1.71 standard deviations over √n, as Bland & Altman 1999 say', () => {
+  expect(limitError(10_000) * 100).toBeCloseTo(1.71, 2);
+  // Of a quarter of the sample, what the standard deviation adds is twice as much.
+  expect(limitError(10_000, 0.25) ** 2 - 1e-4).toBeCloseTo(4 * (limitError(10_000) ** 2 - 1e-4), 12);
 });
 
 it('takes the two instruments of Norris (NIST StRD) for a pair: computed from its data', () => {
