@@ -39,6 +39,10 @@ describe('renderMarkdown', () => {
     }
   });
 
+  it('names the fact that a check lacks, which its group only counts', () => {
+    expect(whole.replace(/\s+/g, ' ')).toMatch(/A fact it needs was not given: [^(]*\([^)]+ was not given\)/);
+  });
+
   it('keeps to the limit, and says how much it left out', () => {
     for (const limit of [1500, 3000]) {
       const cut = renderMarkdown(report, { limit });

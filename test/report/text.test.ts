@@ -67,4 +67,12 @@ describe('wrap', () => {
       }),
     );
   });
+
+  it('names the fact that a check lacks, which its group only counts', () => {
+    const said = renderText(makeReport({}, 600), { width: 80, colour: false, ascii: false }).replace(
+      /\s+/g,
+      ' ',
+    );
+    expect(said).toMatch(/A fact it needs was not given: [^(]*\([^)]+ was not given\)/);
+  });
 });
