@@ -13,7 +13,6 @@ export type ProblemCode =
   | 'format-limits' // larger or deeper than we agree to read
   | 'no-records'
   | 'no-power'
-  | 'wrong-sport'
   | 'facts-wrong' // rider, race or event file
   | 'profile-wrong'
   | 'rule-wrong'

@@ -71,6 +71,5 @@ async function take(file: NamedBytes, devices: readonly DeviceFacts[]): Promise<
 }
 
 function whyRefused(problem: Problem): LeftOut {
-  if (problem.code === 'no-power') return 'no power';
-  return problem.code === 'wrong-sport' ? 'other sport' : 'unreadable';
+  return problem.code === 'no-power' ? 'no power' : 'unreadable';
 }
