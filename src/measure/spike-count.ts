@@ -6,7 +6,8 @@ import { subjectOf } from './recording/subject.ts';
 
 /**
  * Counts records that stand alone above everything around them by more than a rider on a wheel can add
- * and take away within a second. Torque alone does not tell: a false sample may come with a false cadence.
+ * and take away within a second, and every record of more watts than any rider makes, however many stand
+ * together. Torque alone does not tell: a false sample may come with a false cadence.
  * Outdoors, one whose energy shows up as speed is left standing.
  */
 export const spikeCount = defineMeasure({
@@ -18,6 +19,7 @@ export const spikeCount = defineMeasure({
     aroundRecords: number('records looked at on either side'),
     aboveWatts: number('how far above the highest of them, at least, W'),
     aboveFactor: number('and at least this many times the highest of them'),
+    beyondWatts: number('from where a record is one whatever is around it: beyond any rider, W'),
     massKg: number('rider and bicycle at their lightest, to turn energy into speed, kg'),
     speedShare: number('share of the speed due from which a sample counts as ridden'),
   },
@@ -42,6 +44,7 @@ interface Options {
   readonly aroundRecords: number;
   readonly aboveWatts: number;
   readonly aboveFactor: number;
+  readonly beyondWatts: number;
   readonly massKg: number;
   readonly speedShare: number;
 }
@@ -56,6 +59,11 @@ function find(recording: Series, records: Records, options: Options) {
     const watts = power[i]!;
     if (Number.isNaN(watts)) continue;
     valid++;
+    if (watts >= options.beyondWatts) {
+      highest = Math.max(highest, watts);
+      spikes.push([at[i]!, at[i]! + 1]);
+      continue;
+    }
     // A spike begins by a step up; it cannot begin where recording broke off.
     if (broken[i] === 1 || !(watts - power[i - 1]! >= options.aboveWatts)) continue;
     const width = widthOf(power, i, options);

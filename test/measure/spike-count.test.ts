@@ -35,3 +35,9 @@ test('outdoors, energy that became speed was ridden', () => {
   expect(count(power, { indoors: false, speed: base.map(() => 6) }).value).toBe(1);
   expect(count(power, { indoors: true, speed: faster }).value).toBe(1);
 });
+
+test('what no rider makes counts second by second, however long it lasts', () => {
+  expect(count(withValues(500, 65_535, 65_535, 65_535, 65_535, 65_535, 65_535)).value).toBe(6);
+  expect(count(base.map((_, i) => (i % 2 === 0 ? 65_535 : -50))).value).toBe(1800);
+  expect(count(withValues(500, 900, 1800, 2600, 2900, 2990, 2700, 2000, 1200)).value).toBe(0);
+});
