@@ -44,6 +44,18 @@ describe('pastRide', () => {
     expect(pastRide(seriesOf({ power: held }), null).controlled).toBe(1);
     expect(pastRide(seriesOf({ power: wobble(3600) }), null).controlled).toBe(0);
   });
+
+  it('takes ten-second means that vary by less than 1.5 % in a minute for held', () => {
+    // Six means in turn above and below their own mean by a share s vary by s·√(6/5).
+    const swing = (share: number) =>
+      Float64Array.from(
+        { length: 600 },
+        (_, i) => 200 * (1 + (Math.floor(i / 10) % 2 === 0 ? share : -share)),
+      );
+    const controlled = (variation: number) =>
+      pastRide(seriesOf({ power: swing(variation / Math.sqrt(1.2)) }), null).controlled;
+    expect([controlled(0.0149), controlled(0.0151)]).toEqual([1, 0]);
+  });
 });
 
 describe('sifting', () => {
@@ -90,6 +102,16 @@ describe('duplicates', () => {
       expect(kept).toEqual([original]);
       expect(dropped).toEqual([copy]);
     }
+  });
+  it('takes four fifths of the shorter ride in common for one ride, with bests within half a per cent', () => {
+    const first = rideOf(1);
+    const dropped = (late: number, share: number) => {
+      const bests = first.bests.map((watts) => watts && watts * (1 + share));
+      const second = rideOf(2, { from: first.from + late, to: first.to + late, bests });
+      return withoutDuplicates([first, second]).dropped.length;
+    };
+    expect([dropped(720, 0), dropped(721, 0)]).toEqual([1, 0]);
+    expect([dropped(0, 0.005), dropped(0, 0.02)]).toEqual([1, 0]);
   });
   it('keeps two meters on one ride, and rides that only follow one another', () => {
     const first = rideOf(1);
