@@ -146,6 +146,21 @@ describe('values', () => {
     expect(ride.channels.power![70]).toBe(270);
   });
 
+  test('compressed time stamps of other messages continue those of records', () => {
+    const writer = new FitWriter()
+      .define(0, mesg.record, [record.timestamp, record.power])
+      .define(1, mesg.event, [
+        [0, 'enum'],
+        [1, 'enum'],
+      ])
+      .data(0, start, 200);
+    writer
+      .compressed(1, start + 5, 0, 4)
+      .compressed(1, start + 25, 0, 0)
+      .data(0, start + 26, 210);
+    expect(readFit(writer.bytes()).pauses).toEqual([[fitEpoch + start + 5, fitEpoch + start + 25]]);
+  });
+
   test('records without a time are left out and counted', () => {
     const writer = new FitWriter().define(0, mesg.record, [record.timestamp, record.power]);
     writer
