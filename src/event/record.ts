@@ -48,12 +48,27 @@ export function planDigest(
 
 /** The record as text: one row a line, so that a change of one submission changes one line. */
 export function printRecord(record: EventRecord): string {
-  const lines = Object.entries(record).map(([name, value]) => {
+  return printed(record, 'rows');
+}
+
+/**
+ * An object as text: a key a line, and an item a line of the one list that is long. Put together in one step: the
+ * record of thousands has tens of megabytes, and every text on the way to it would be there at once.
+ */
+function printed(value: object, long: string): string {
+  const lines = Object.entries(value).flatMap(([name, held]) => {
     const key = `  ${JSON.stringify(name)}: `;
-    if (name !== 'rows' || record.rows.length === 0) return key + JSON.stringify(value);
-    return `${key}[\n${record.rows.map((row) => `    ${JSON.stringify(row)}`).join(',\n')}\n  ]`;
+    if (name !== long || held.length === 0) return key + JSON.stringify(held);
+    const items = held.map((item: unknown) => `    ${JSON.stringify(item)}`);
+    return enclosed(items, `${key}[\n`, '\n  ]');
   });
-  return `{\n${lines.join(',\n')}\n}\n`;
+  return enclosed(lines, '{\n', '\n}\n').join(',\n');
+}
+
+/** Lines with something before the first and behind the last. */
+function enclosed(lines: readonly string[], before: string, behind: string): readonly string[] {
+  const last = lines.length - 1;
+  return lines.map((line, at) => (at === 0 ? before : '') + line + (at === last ? behind : ''));
 }
 
 /** @throws Problem `report-wrong` */
@@ -73,10 +88,8 @@ export function marksOfEvent({ event, rows }: EventRecord): EventMarks {
   return { marksVersion: 1, event: event.name, recordings };
 }
 
-export function printMarks({ marksVersion, event, recordings }: EventMarks): string {
-  const lines = recordings.map((one) => `    ${JSON.stringify(one)}`);
-  const list = lines.length === 0 ? '[]' : `[\n${lines.join(',\n')}\n  ]`;
-  return `{\n  "marksVersion": ${marksVersion},\n  "event": ${JSON.stringify(event)},\n  "recordings": ${list}\n}\n`;
+export function printMarks(marks: EventMarks): string {
+  return printed(marks, 'recordings');
 }
 
 /** An earlier event from the text of its record, or of the marks kept of it. */
