@@ -16,10 +16,12 @@ export const limits = {
 
   /** Recordings chained in one FIT file: one per stop and restart of a recorder. */
   fitParts: 64,
-  /** FIT messages: a day has 86,400 records; heart beats and laps at most treble that. Each costs an object. */
+  /** FIT messages: a day has 86,400 records; heart beats and laps at most treble that. Each but a record may cost an object. */
   fitMessages: 300_000,
   /** Fields in all FIT messages together: a day of records with 40 fields each is 3.5 million. */
   fitFields: 4_000_000,
+  /** Developer fields in a FIT file that may be meters of their own: each costs a column. */
+  fitMeters: 32,
 
   /** Nesting of XML elements: a trackpoint's extensions lie nine deep. */
   xmlDepth: 64,

@@ -1,4 +1,6 @@
+import { Problem } from '../../problem.ts';
 import type { ExtraMeter } from '../../types.ts';
+import { limits } from '../limits.ts';
 import { isMeterName } from '../meters.ts';
 import { baseTypeOf, numberAt, type Stored } from './base-types.ts';
 import { undecodable } from './damage.ts';
@@ -66,7 +68,8 @@ interface Sheet {
  * Reads the record messages of all parts straight into columns. A ride has one a second, of some ten fields
  * each: made into objects first, they would cost several times what everything else in the file does.
  *
- * @throws Problem `format-damaged` when a time leaves the range of the format.
+ * @throws Problem `format-damaged` when a time leaves the range of the format, `format-limits` when there are too
+ *   many fields that may be meters.
  */
 export function readRecords(bytes: Uint8Array, parts: readonly Part[]): Records {
   const sheet: Sheet = {
@@ -219,9 +222,20 @@ function columnOf({ columns, length }: Sheet, name: RecordFieldName): Float64Arr
 
 function meterOf({ meters, length }: Sheet, { key, name }: DeveloperField): ExtraMeter {
   const identity = `${key} ${name}`;
-  const meter = meters.get(identity) ?? { name, power: empty(length) };
+  const known = meters.get(identity);
+  if (known !== undefined) return known;
+  if (meters.size === limits.fitMeters) throw tooManyMeters();
+  const meter = { name, power: empty(length) };
   meters.set(identity, meter);
   return meter;
+}
+
+function tooManyMeters(): Problem {
+  return new Problem({
+    code: 'format-limits',
+    what: `the file describes more than ${limits.fitMeters} added fields of power`,
+    hint: 'Hand in the file as the head unit wrote it',
+  });
 }
 
 function empty(length: number): Float64Array {

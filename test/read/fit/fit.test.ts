@@ -254,6 +254,13 @@ describe('developer fields', () => {
     expect(ride.defects).toEqual([]);
   });
 
+  test('as many as 32 are read: each costs a column, however many a file describes', () => {
+    const named = (count: number) => Array.from({ length: count }, (_, i) => ({ name: `Power ${i}` }));
+    const rows = (count: number) => [1, 2].map((k) => [200, ...named(count).map((_, i) => 100 * k + i)]);
+    expect(withFields(named(32), rows(32)).extraMeters).toHaveLength(32);
+    expect(() => withFields(named(33), rows(33))).toThrow('more than 32 added fields of power');
+  });
+
   test.each([
     [
       'a copy of the native power',
