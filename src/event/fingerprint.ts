@@ -31,6 +31,8 @@ export const kinds: Readonly<Record<MarkedChannel, Kind>> = {
   c: { span: 30, reach: 60, bends: 0.6, changes: 5 },
   r: { span: 45, reach: 40, bends: 0.4, changes: 3 },
 };
+/** Marks of one channel at most: two days at one sample a second leave half as many. */
+const mostMarks = 17_000;
 const hexDigits = 12;
 /** Digits of a place at most, to the base of 36: no recording has more samples. */
 const placeDigits = 6;
@@ -102,7 +104,9 @@ function directions(values: Float64Array): Float64Array {
 function marksIn(channel: MarkedChannel, values: Float64Array | undefined): Mark[] {
   const kind = kinds[channel];
   if (values === undefined || values.length < kind.span) return [];
-  return choose(values, kind).map((at) => ({ channel, at, digest: digestOf(values, at, kind.span) }));
+  return choose(values, kind)
+    .slice(0, mostMarks)
+    .map((at) => ({ channel, at, digest: digestOf(values, at, kind.span) }));
 }
 
 /** In every run of `reach` starting places the one of least hash; of equal ones the last. */

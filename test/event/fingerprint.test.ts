@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { marksOf, readMarks } from '../../src/event/fingerprint.ts';
+import marksSchema from '../../src/event/marks.schema.json' with { type: 'json' };
 import { sharedContent } from '../../src/event/shared.ts';
 import { sharedSaid } from '../../src/report/event/words.ts';
 import { plain } from '../../src/report/words/sentence.ts';
@@ -83,6 +84,19 @@ describe('marks of content', () => {
     expect(parsed(text).length).toBeGreaterThan(50);
     // A target held for minutes tells nobody from anybody: it leaves no mark.
     expect(await marksOf({ channels: { power: new Float64Array(3600).fill(200) } })).toBe('');
+  });
+
+  it('are at most 17,000 a channel, so that an earlier event can be read again however long its tables were', () => {
+    let state = 1;
+    const power = Float64Array.from({ length: 370_000 }, () => {
+      state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
+      return state >>> 29;
+    });
+    const marks = marksOf({ channels: { power } }).split(' ');
+    expect(marks.filter((mark) => mark.startsWith('r'))).toHaveLength(17_000);
+    const longest = 1 + Math.max(...marks.map((mark) => mark.length));
+    const { maxLength } = marksSchema.properties.recordings.items.properties.marks;
+    expect(3 * 17_000 * longest).toBeLessThanOrEqual(maxLength);
   });
 
   it('are never broken by hostile text', () => {
