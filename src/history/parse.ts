@@ -69,9 +69,9 @@ function ride(value: unknown, where: string, durations: number): PastRide {
 function climbed(value: unknown, where: string): Climbed {
   const field = record(value, where, ['kg', 'stretches', 'scatter']);
   return {
-    kg: number(field.kg, `${where} › kg`, 0, 1e4),
+    kg: number(field.kg, `${where} › kg`, 0, settings.climbed.mostKg),
     stretches: whole(field.stretches, `${where} › stretches`, 1, 1e6),
-    scatter: number(field.scatter, `${where} › scatter`, 0, 1e3),
+    scatter: number(field.scatter, `${where} › scatter`, 0, settings.climbed.mostScatter),
   };
 }
 

@@ -35,6 +35,8 @@ function climbedIn(series: Series): { climbed?: Climbed } {
   const { climbs, mass } = climbing(series, [0, series.length], 1);
   if (climbs.length === 0 || !(mass > 0)) return {};
   const scatter = median(climbs.map((climb) => Math.abs(climb.mass / mass - 1)));
+  const { mostKg, mostScatter } = settings.climbed;
+  if (mass > mostKg || scatter > mostScatter) return {};
   const kg = Math.round(mass * 10) / 10;
   return { climbed: { kg, stretches: climbs.length, scatter: Math.round(scatter * 1000) / 1000 } };
 }

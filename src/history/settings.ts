@@ -42,6 +42,8 @@ export const settings = {
    */
   effortDurations: [5, 60, 180, 300, 480, 720, 1200, 3600] as readonly number[],
   effortNear: 0.06,
+  /** What climbs show of mass is kept up to this (kg, share): beyond, the file holds no climbs. */
+  climbed: { mostKg: 1e4, mostScatter: 1e3 },
   /** No profile file holds more rides than this: 30 years of daily riding. */
   mostRides: 12_000,
 } as const;

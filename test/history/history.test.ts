@@ -39,6 +39,20 @@ describe('pastRide', () => {
     expect(ride.to - ride.from).toBe(399);
   });
 
+  it('keeps no mass that its own file may not state', () => {
+    const climb = (watts: number) =>
+      pastRide(
+        seriesOf({
+          power: new Float64Array(600).fill(watts),
+          speed: new Float64Array(600).fill(2),
+          altitude: Float64Array.from({ length: 600 }, (_, i) => i / 10),
+        }),
+        null,
+      ).climbed;
+    expect(climb(100)?.stretches).toBe(19);
+    expect(climb(20_000)).toBeUndefined();
+  });
+
   it('tells power held by a trainer from power held by a rider', () => {
     const held = Float64Array.from({ length: 3600 }, (_, i) => 250 + ((i * 7919) % 5) - 2);
     expect(pastRide(seriesOf({ power: held }), null).controlled).toBe(1);
