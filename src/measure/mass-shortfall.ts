@@ -9,6 +9,7 @@ import { day } from '../units.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { behindChain, chainLoss, oneSidedSpread } from './pair/expected.ts';
 import { isIndependent } from './pair/gate.ts';
+import { pairSamples } from './pair/samples.ts';
 import { subjectOf } from './recording/subject.ts';
 import { kinshipOf } from './rider/meters.ts';
 
@@ -130,29 +131,36 @@ function honestRange(prior: Opinion, told: readonly Opinion[], common: readonly 
 /** Share of a meter's power that arrives at the wheel. */
 const arriving = (device: DeviceFacts | null) => (behindChain(device) === true ? 1 : chainEfficiency);
 
-/** What a second meter says of the primary's on the same climbs: in percent of power. */
+interface SecondOptions {
+  readonly leastStretches: number;
+  readonly fieldSpread: number;
+  readonly fieldOffset: number;
+}
+
+/** What a second meter, which reads low like others, says of the primary's on the same climbs: in percent of power. */
 function secondOpinion(
   all: Subjects,
   pair: AlignedSecond,
   climbs: readonly Climb[],
-  { fieldSpread }: { readonly fieldSpread: number },
+  { leastStretches, fieldSpread, fieldOffset }: SecondOptions,
 ): Opinion | null {
+  const climbed = new Uint8Array(all.primary.length);
+  for (const { at } of climbs) climbed.fill(1, at, at + stretchSeconds);
+  const samples = pairSamples(all, pair);
+  let [first, second, seconds] = [0, 0, 0];
+  samples.at.forEach((at, i) => {
+    if (climbed[at] === 0) return;
+    first += samples.own[i]!;
+    second += samples.other[i]!;
+    seconds++;
+  });
+  if (seconds < leastStretches * stretchSeconds || !(first > 0 && second > 0)) return null;
   const { own, other } = declaredPair(all, pair.subject);
-  let [first, second] = [0, 0];
-  for (const { at } of climbs) {
-    for (let i = at; i < at + stretchSeconds; i++) {
-      const [a, b] = [all.primary.channels.power![i]!, pair.series.channels.power?.[i] ?? Number.NaN];
-      if (!(a >= 0 && b >= 0)) continue;
-      first += a;
-      second += b;
-    }
-  }
-  if (!(first > 0 && second > 0)) return null;
   const known = behindChain(own) !== null && behindChain(other) !== null;
   const place = known && behindChain(own) === behindChain(other) ? 0 : chainLoss.spread;
   const sides = other?.sides === 1 ? oneSidedSpread : 0;
   const low = 100 * Math.log((second * arriving(other)) / (first * arriving(own)));
-  return { low, spread: Math.hypot(fieldSpread, place, sides) };
+  return { low: low + fieldOffset, spread: Math.hypot(fieldSpread, place, sides) };
 }
 
 interface PastOptions {

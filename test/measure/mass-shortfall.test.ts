@@ -36,6 +36,18 @@ function past(kg: number, rides: number, more: Partial<PastRide> = {}) {
   );
 }
 
+/** A second recording of the same climbs that reads so many times what the primary does. */
+function secondOf(all: ReturnType<typeof climbing>, factor: (second: number) => number): AlignedSecond {
+  return {
+    subject: 'pair:0',
+    name: 'second.fit',
+    series: seriesOf({
+      power: Array.from(all.primary.channels.power!, (watts, second) => watts * factor(second)),
+    }),
+    alignment: { secure: true, origin: 'independent', sameAs: null },
+  } as unknown as AlignedSecond;
+}
+
 describe('massShortfall', () => {
   it('finds the mass that moved the bicycle on a simulated course', () => {
     const got = measuredOf(massShortfall, id, climbing(70));
@@ -84,20 +96,26 @@ describe('massShortfall', () => {
   });
   it('grants a meter half of what it reads below a second one', () => {
     const all = climbing(80);
-    const second = { power: Array.from(all.primary.channels.power!, (watts) => watts * 1.06) };
-    const pair = {
-      subject: 'pair:0',
-      name: 'second.fit',
-      series: seriesOf(second),
-      alignment: { secure: true, origin: 'independent', sameAs: null },
-    } as unknown as AlignedSecond;
-    const [alone, both] = [all, { ...all, seconds: [pair] }].map((one) => measuredOf(massShortfall, id, one));
+    const [alone, both] = [all, { ...all, seconds: [secondOf(all, () => 1.06)] }].map((one) =>
+      measuredOf(massShortfall, id, one),
+    );
     expect(both!.details.meters).toBe(2);
     expect(both!.expected!.field.spread).toBeLessThan(0.85 * alone!.expected!.field.spread);
     const lever = (100 - both!.value) / 100 + 0.1;
     const moved = both!.expected!.field.centre - alone!.expected!.field.centre;
     expect(moved).toBeGreaterThan(2 * lever);
     expect(moved).toBeLessThan(3 * lever);
+  });
+  it('holds against nobody that a second lost its link on a climb, and hears none of less than the fewest stretches', () => {
+    const all = climbing(70);
+    const opinions = (factor: (second: number) => number) =>
+      measuredOf(massShortfall, id, { ...all, seconds: [secondOf(all, factor)] });
+    const lost = opinions((second) => (second >= 100 && second < 300 ? 0 : 1));
+    expect(lost.details.meters).toBe(2);
+    expect(lost.expected!.field.centre).toBeCloseTo(opinions(() => 1).expected!.field.centre, 1);
+    const brief = opinions((second) => (second < 60 ? 1.06 : Number.NaN));
+    expect(brief.details.meters).toBe(1);
+    expect(brief.expected).toEqual(measuredOf(massShortfall, id, all).expected);
   });
   it('reads climbs of a recorder that leaves seconds out, but none with seconds missing', () => {
     const all = climbing(80);
