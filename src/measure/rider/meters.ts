@@ -12,8 +12,9 @@ export function kinshipOf(ride: PastRide, { recording }: Series): Kinship {
   if (past === null && race === null)
     return sameDevice(ride.device, recording.device) ? 'likely own' : 'unknown';
   if (past === null || race === null) return 'unknown';
-  if (past !== race) return 'other';
-  return ride.meter?.serial == null ? 'likely own' : 'own';
+  if (past === race && ride.meter?.serial != null) return 'own';
+  // Of one model, and the number is missing from one file or both.
+  return sameDevice(ride.meter!, recording.meter!) ? 'likely own' : 'other';
 }
 
 /** One name for what measured a ride: its meter where the file lists it, else what recorded it. */

@@ -19,6 +19,9 @@ describe('kinshipOf', () => {
     expect(kinship({ meter }, { meter: { ...meter, serial: '8' } })).toBe('other');
     const model = { ...meter, serial: null };
     expect(kinship({ meter: model }, { meter: model })).toBe('likely own');
+    expect(kinship({ meter: model }, { meter })).toBe('likely own');
+    expect(kinship({ meter }, { meter: model })).toBe('likely own');
+    expect(kinship({ meter }, { meter: { ...model, product: 'crank' } })).toBe('other');
   });
   it('takes no recorder for a meter where one of the two files lists its sensor', () => {
     expect(kinship({ meter }, {})).toBe('unknown');
