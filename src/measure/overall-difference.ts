@@ -45,7 +45,7 @@ export const overallDifference = defineMeasure({
     return measured(percent, [percent - half, percent + half], blocks.count, {
       stretches: [all.window],
       expected,
-      circumstances: thirdSides(all, pair, percent - expected.field.centre)
+      circumstances: thirdSides(all, pair, percent - expected.field.centre, { blockSeconds, leastBlocks })
         ? ['third sides with the primary']
         : [],
       details: {
@@ -58,19 +58,25 @@ export const overallDifference = defineMeasure({
 });
 
 /**
- * Whether a further independent meter reads nearer to the primary than to the second, places allowed for: then it
- * is the second that lies apart.
+ * Whether a further independent meter, compared for as long as a pair must be, reads nearer to the primary than to
+ * the second, places allowed for: then it is the second that lies apart.
  *
  * @param excess of the primary over the second, %
  */
-function thirdSides(all: Subjects, pair: AlignedSecond, excess: number): boolean {
+function thirdSides(
+  all: Subjects,
+  pair: AlignedSecond,
+  excess: number,
+  { blockSeconds, leastBlocks }: { readonly blockSeconds: number; readonly leastBlocks: number },
+): boolean {
   return all.seconds
     .filter((third) => third !== pair && isIndependent(third))
     .some((third) => {
-      const { own, other } = pairSamples(all, third);
-      const watts = mean(other);
+      const samples = pairSamples(all, third);
+      if (blocksOf(samples, blockSeconds).count < leastBlocks) return false;
+      const watts = mean(samples.other);
       const overThird =
-        100 * (mean(own) / watts - 1) - expectedDifference(all, third.subject, watts, 0).field.centre;
+        100 * (mean(samples.own) / watts - 1) - expectedDifference(all, third.subject, watts, 0).field.centre;
       return Math.sign(excess) * overThird < Math.abs(excess) / 2;
     });
 }

@@ -31,19 +31,28 @@ it('expects honest pairs around the loss in the chain, as wide as meters are fou
   expect(expected!.field.spread).toBeLessThan(5.1);
 });
 
-it('says where a third meter sides with the primary: then it is the second that lies apart', () => {
+/** What is said of the first pair of three meters with these gains, the third recorded for so many seconds. */
+function ofThree(gains: readonly number[], seconds = Number.POSITIVE_INFINITY) {
   const places = ['crank', 'pedal', 'hub'] as const;
-  const told = (gains: readonly number[]) => {
-    const changes = gains.map((gain) => ({ gain }));
-    const all = subjectsOf(ridden('third', { ...ride, places, seconds: 2 }, changes));
-    return outcomeOf(overallDifference, 'mean-bias', all);
-  };
-  const sides = { circumstances: ['third sides with the primary'] };
-  expect(told([1, 0.85, 1])).toMatchObject(sides);
-  expect(told([1, 1.15, 1])).toMatchObject(sides);
-  expect(told([1, 0.85, 1.05])).toMatchObject(sides);
-  expect(told([1.15, 1, 1])).toMatchObject({ circumstances: [] });
-  expect(told([1.15, 1, 1.02])).toMatchObject({ circumstances: [] });
+  const changes = gains.map((gain) => ({ gain }));
+  const all = subjectsOf(ridden('third', { ...ride, places, seconds: 2 }, changes));
+  all.seconds[1]!.series.channels.power!.fill(Number.NaN, all.window[0] + seconds);
+  return outcomeOf(overallDifference, 'mean-bias', all);
+}
+
+const sides = { circumstances: ['third sides with the primary'] };
+
+it('says where a third meter sides with the primary: then it is the second that lies apart', () => {
+  expect(ofThree([1, 0.85, 1])).toMatchObject(sides);
+  expect(ofThree([1, 1.15, 1])).toMatchObject(sides);
+  expect(ofThree([1, 0.85, 1.05])).toMatchObject(sides);
+  expect(ofThree([1.15, 1, 1])).toMatchObject({ circumstances: [] });
+  expect(ofThree([1.15, 1, 1.02])).toMatchObject({ circumstances: [] });
+});
+
+it('lets no third meter side with the primary that was recorded for less than a pair must be', () => {
+  expect(ofThree([1, 0.85, 1], 900)).toMatchObject(sides);
+  expect(ofThree([1, 0.85, 1], 300)).toMatchObject({ circumstances: [] });
 });
 
 it('says nothing of two recordings that are not on one clock', () => {
