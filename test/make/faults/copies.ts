@@ -1,4 +1,4 @@
-import type { Columns } from '../../../src/types.ts';
+import type { Columns, Recording } from '../../../src/types.ts';
 import { picked, raceRecords, retotalled, toldOtherwise, withParts } from './edit.ts';
 import { type Fault, practice } from './fault.ts';
 
@@ -15,10 +15,11 @@ export const blockCopied: Fault = {
   ...shared,
   name: 'good stretch copied over a bad one',
   after(submission, strength, random) {
-    const { from, to } = twoPlaces(submission.primary.time.length, strength, random);
+    const count = recordsIn(submission.primary, strength);
+    const { from, to } = twoPlaces(submission.primary.time.length, count, random);
     const copied = (column: Float64Array) => {
       const out = column.slice();
-      out.copyWithin(to, from, from + strength);
+      out.copyWithin(to, from, from + count);
       return out;
     };
     return toldOtherwise(
@@ -36,9 +37,10 @@ export const powerCopied: Fault = {
   name: 'power copied and lifted by some watts',
   after(submission, strength, random) {
     const power = submission.primary.channels.power!.slice();
-    const { from, to } = twoPlaces(power.length, strength, random);
+    const count = recordsIn(submission.primary, strength);
+    const { from, to } = twoPlaces(power.length, count, random);
     const lift = random.integer(2, 12);
-    for (let k = 0; k < strength; k++) power[to + k] = power[from + k]! > 0 ? power[from + k]! + lift : 0;
+    for (let k = 0; k < count; k++) power[to + k] = power[from + k]! > 0 ? power[from + k]! + lift : 0;
     return toldOtherwise(submission, { power });
   },
 };
@@ -50,7 +52,7 @@ export const lapInserted: Fault = {
   after(submission, strength, random) {
     const { primary } = submission;
     const [first, last] = raceRecords(submission);
-    const length = Math.min(Math.round(strength), Math.floor((last - first) / 3));
+    const length = Math.min(recordsIn(primary, strength), Math.floor((last - first) / 3));
     const from = random.integer(first, last - length - 1);
     const all = [...primary.time.keys()];
     const records = [
@@ -63,6 +65,12 @@ export const lapInserted: Fault = {
     return withParts(submission, { primary: retotalled(picked(primary, records, time)) });
   },
 };
+
+/** Records that stand for so many seconds: fewer where the recorder leaves seconds out. */
+function recordsIn({ time }: Recording, seconds: number): number {
+  const apart = (time.at(-1)! - time[0]!) / (time.length - 1);
+  return Math.round(seconds / Math.max(1, Math.round(apart)));
+}
 
 function twoPlaces(
   count: number,

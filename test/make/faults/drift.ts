@@ -16,11 +16,17 @@ export const drift: Fault = {
   name: 'drift',
   measure: 'rise over the race, share',
   source: practice,
-  before(draft, strength) {
-    const [from, to] = draft.demand.window;
-    return withPrimaryMeter(draft, { driftPerHour: (strength * 3600) / (to - from) });
-  },
+  before: (draft, strength) =>
+    withPrimaryMeter(draft, { driftPerHour: driftBetween(draft.demand.window, strength) }),
 };
+
+/**
+ * Straight change of the gain, share an hour, with which a meter reads this share more at the later of two
+ * moments (s) than at the earlier: by when it has gained something already, of which it is a share too.
+ */
+export function driftBetween([from, to]: readonly [number, number], rise: number): number {
+  return (3600 * rise) / (to - (1 + rise) * from);
+}
 
 /** The primary warms up without compensation: most of the change comes early. */
 export const warming: Fault = {
@@ -37,9 +43,9 @@ function warmingBy(draft: Draft, rise: number, tau: number): MeterSpec['temperat
   // The upper published coefficient; the degrees make the rise.
   const perDegree = 0.0065;
   const [from, to] = draft.demand.window;
-  // What is left of the warming at the start, and at the end.
-  const done = Math.exp(-from / tau) - Math.exp(-to / tau);
-  return { perDegree, warming: rise / perDegree / done, tau };
+  const [atStart, atEnd] = [from, to].map((second) => 1 - Math.exp(-second / tau)) as [number, number];
+  // (1 + w·atEnd) / (1 + w·atStart) = 1 + rise.
+  return { perDegree, warming: rise / (atEnd - (1 + rise) * atStart) / perDegree, tau };
 }
 
 /** The second cools as the race goes outdoors, or a fan comes on: it falls away below the primary. */
@@ -48,10 +54,8 @@ export const secondFalls: Fault = {
   name: 'second falls away',
   measure: 'fall over the race, share of the second',
   source: '0.40–0.65 %/°C (Gardner et al. 2004)',
-  before(draft, strength) {
-    const [from, to] = draft.demand.window;
-    return withMeterOf(draft, 1, { driftPerHour: ((1 / (1 + strength) - 1) * 3600) / (to - from) });
-  },
+  before: (draft, strength) =>
+    withMeterOf(draft, 1, { driftPerHour: driftBetween(draft.demand.window, 1 / (1 + strength) - 1) }),
 };
 
 /** A zero offset lost in mid-ride: from one second to the next the primary adds a torque. */
@@ -123,7 +127,7 @@ export const crossesWarming: Fault = {
   source: '0.40–0.65 %/°C (Gardner et al. 2004)',
   before(draft, strength) {
     // Half of a warming with this time constant is done a third through an hour.
-    const temperature = warmingBy(draft, strength, 1100);
+    const temperature = warmingBy(draft, fromBelowToAbove(strength), 1100);
     const { perDegree, warming, tau } = temperature;
     const atStart = 1 + perDegree * warming * (1 - Math.exp(-draft.demand.window[0] / tau));
     const gain = (meterOf(draft, 1).gain * (1 - strength / 2) * chain(draft)) / atStart;
@@ -137,12 +141,15 @@ export const crossesEvenly: Fault = {
   name: 'rises evenly from below to above',
   source: practice,
   before(draft, strength) {
-    const [from, to] = draft.demand.window;
+    const { window } = draft.demand;
     const gain = meterOf(draft, 1).gain * (1 - strength / 2) * chain(draft);
-    const driftPerHour = (strength * 3600) / (to - from);
-    return withPrimaryMeter(draft, { gain: gain / (1 + (driftPerHour * from) / 3600), driftPerHour });
+    const driftPerHour = driftBetween(window, fromBelowToAbove(strength));
+    return withPrimaryMeter(draft, { gain: gain / (1 + (driftPerHour * window[0]) / 3600), driftPerHour });
   },
 };
+
+/** By what share a reading rises that begins half of this below another and ends half of it above. */
+const fromBelowToAbove = (strength: number) => strength / (1 - strength / 2);
 
 /** What the chain takes between the two meters. */
 function chain(draft: Draft): number {

@@ -1,4 +1,5 @@
 import { drawDraft, realise } from '../submission.ts';
+import { driftBetween } from './drift.ts';
 import { toldOtherwise } from './edit.ts';
 import { type Fault, practice, withPrimaryMeter } from './fault.ts';
 
@@ -86,8 +87,9 @@ export const driftsUnseen: Fault = {
   source: '0.40–0.65 %/°C (Gardner et al. 2004)',
   before(draft, strength) {
     const [from, to] = draft.demand.window;
-    // From the middle of the first third to the middle of the last: two thirds of the race.
-    return withPrimaryMeter(draft, { driftPerHour: (1.5 * strength * 3600) / (to - from) });
+    const sixth = (to - from) / 6;
+    // From the middle of the first third to the middle of the last.
+    return withPrimaryMeter(draft, { driftPerHour: driftBetween([from + sixth, to - sixth], strength) });
   },
 };
 
