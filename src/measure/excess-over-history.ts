@@ -78,7 +78,7 @@ export const excessOverHistory = defineMeasure({
   options: spec,
   circumstances: {
     'meter unlisted':
-      'no file tells which power sensor it heard: the same recorder, or the same model, counts as most likely the same meter',
+      'files do not tell for certain which power sensor they heard: the same recorder, or the same model, counts as most likely the same meter',
     'meter unknown': 'not every file lists its power sensor: past rides count as measured by another meter',
     'other meter': 'another meter measured the past rides',
   },

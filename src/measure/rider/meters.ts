@@ -1,9 +1,9 @@
 import type { Device, PastRide, Series } from '../../types.ts';
 
 /**
- * Whether the meter of a past ride is the race's own. Certain only where both files list their power sensor:
- * many apps list none, and a recorder says nothing of what it listened to. Where neither file lists one, the
- * same recorder most likely heard the same meter.
+ * Whether the meter of a past ride is the race's own. Certain only where both files list the number of their power
+ * sensor: many apps list none, and a recorder says nothing of what it listened to. Where neither file lists a
+ * sensor, the same recorder most likely heard the same meter; where they list its model alone, it most likely is.
  */
 export type Kinship = 'own' | 'likely own' | 'unknown' | 'other';
 
