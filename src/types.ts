@@ -960,13 +960,19 @@ export interface EventRow {
 export interface SharedContent {
   readonly rule: string;
   readonly level: Level;
-  /** Seconds that are certainly the same, sample by sample, in the channel that agrees for longest. */
+  /** Seconds that are certainly the same in what agrees for longest. */
   readonly seconds: number;
-  /** That channel, and others that agree for a third as long; power that was multiplied rises and falls alike. */
-  readonly alike: readonly ('power' | 'cadence' | 'rises and falls')[];
+  /** That, and what agrees for a third as long, each with its own seconds. */
+  readonly alike: readonly Alike[];
   readonly a: { readonly number: string; readonly role: string };
   /** Of an earlier event, only the code of the recording is known: the start of its checksum. */
   readonly b: { readonly event: string | null; readonly number: string | null; readonly role: string };
+}
+
+/** What two recordings have in common sample by sample; power that was multiplied still rises and falls alike. */
+export interface Alike {
+  readonly what: 'power' | 'cadence' | 'rises and falls';
+  readonly seconds: number;
 }
 
 /** One device that recorded for several riders at the same time. */

@@ -115,12 +115,12 @@ function pairsOf(holders: readonly Holder[], groups: Iterable<readonly Spot[]>):
     const agreeing = markedChannels.flatMap((channel) => {
       const places = [...(channels.get(channel)?.values() ?? [])];
       const seconds = Math.max(0, ...places.map((one) => covered(one, kinds[channel].span)));
-      return seconds === 0 ? [] : [{ channel, seconds }];
+      return seconds === 0 ? [] : [{ what: channelNames[channel], seconds }];
     });
     if (agreeing.length === 0) return [];
     const longest = Math.max(...agreeing.map(({ seconds }) => seconds));
     const alike = agreeing.filter(({ seconds }) => seconds >= longest / 3);
-    return [{ a, b, seconds: longest, alike: alike.map(({ channel }) => channelNames[channel]) }];
+    return [{ a, b, seconds: longest, alike }];
   });
   return found
     .sort((x, y) => x.a - y.a || x.b - y.b)

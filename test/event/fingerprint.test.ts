@@ -43,19 +43,28 @@ describe('marks of content', () => {
   it('are found in cadence where somebody rescaled power, and in how power rises and falls', async () => {
     const power = a.power!.map((watts) => Math.round(watts * 1.05));
     const [shared] = sharedContent([await row('1', a), await row('2', withPower(a, power))], []);
-    expect(shared).toMatchObject({ alike: ['cadence', 'rises and falls'] });
+    expect(shared!.alike.map(({ what }) => what)).toEqual(['cadence', 'rises and falls']);
     // Two and a half minutes put into another's ride, where nothing but power was recorded.
     const put = b.power!.slice();
     put.set(power.subarray(900, 1050), 400);
     const [part] = sharedContent([await row('1', a), await row('2', { power: put })], []);
-    expect(part).toMatchObject({ alike: ['rises and falls'] });
+    expect(part!.alike).toEqual([{ what: 'rises and falls', seconds: part!.seconds }]);
     expect(part!.seconds).toBeGreaterThanOrEqual(45);
     expect(part!.seconds).toBeLessThanOrEqual(150);
     expect(
       plain(sharedSaid({ rule: '', level: 'query', ...part!, a: { number: '1', role: 'primary' } })),
     ).toMatch(
-      /^Riders 1 \(primary\) and 2 \(primary\): at least .* are the same, power in every rise and fall, as it is where one was multiplied, in both recordings\.$/,
+      /^Riders 1 \(primary\) and 2 \(primary\): the same in both recordings are at least .+ of rises and falls of power, as where power was multiplied\.$/,
     );
+  });
+
+  it('say of each for how long it is the same: a copy may have been multiplied in part', async () => {
+    const power = a.power!.map((watts, i) => (i < 1500 ? watts : Math.round(watts * 1.05)));
+    const [shared] = sharedContent([await row('1', { power: a.power! }), await row('2', { power })], []);
+    const seconds = Object.fromEntries(shared!.alike.map((one) => [one.what, one.seconds]));
+    expect(seconds.power).toBeLessThanOrEqual(1500);
+    expect(seconds['rises and falls']).toBeGreaterThan(1500);
+    expect(shared!.seconds).toBe(seconds['rises and falls']);
   });
 
   it('are not shared by two meters on one ride, whose power is more alike than that of any two riders', async () => {

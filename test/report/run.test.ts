@@ -187,7 +187,7 @@ describe('marks on files', () => {
         rule: 'duplicate-submission',
         level: 'refer' as const,
         seconds: 900,
-        alike: ['power' as const],
+        alike: [{ what: 'power' as const, seconds: 900 }],
         a: { number: '1', role: 'primary' },
         b: { event: null, number: '2', role: 'primary' },
       },

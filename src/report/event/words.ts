@@ -117,23 +117,24 @@ export function titleOf({ titles }: EventRecord, rule: string): string {
 const ofCategory = (category: string | null): Sentence =>
   category === null ? [''] : say` of category ${foreign(category)}`;
 
-export function sharedSaid({ a, b, seconds, alike }: SharedContent): Sentence {
-  const same = say`at least ${duration(seconds)} are the same, ${alikeSaid(alike)}, `;
+export function sharedSaid({ a, b, alike }: SharedContent): Sentence {
+  const same = alikeSaid(alike);
   if (b.event === null) {
-    return say`Riders ${a.number} (${a.role}) and ${b.number ?? ''} (${b.role}): ${same}in both recordings.`;
+    return say`Riders ${a.number} (${a.role}) and ${b.number ?? ''} (${b.role}): the same in both recordings are ${same}.`;
   }
-  return say`Rider ${a.number} (${a.role}): ${same}as in the recording ${b.role} of ${foreign(b.event)}.`;
+  return say`Rider ${a.number} (${a.role}): the same as in the recording ${b.role} of ${foreign(b.event)} are ${same}.`;
 }
 
-/** Power that is the same rises and falls alike as well: that is said only where nothing else of it agrees. */
+/** Each with its own time: power that is the same for a while may only rise and fall alike for longer. */
 function alikeSaid(alike: SharedContent['alike']): Sentence {
-  const exact = alike.filter((one) => one !== 'rises and falls');
-  const samples = exact.length === 0 ? [] : [say`${list(exact.map((one) => [one]))} sample by sample`];
-  const moves =
-    alike.includes('rises and falls') && !alike.includes('power')
-      ? [say`power in every rise and fall, as it is where one was multiplied`]
-      : [];
-  return list([...samples, ...moves]);
+  const multiplied = alike.every(({ what }) => what !== 'power');
+  return list(
+    alike.map(({ what, seconds }) =>
+      what === 'rises and falls'
+        ? say`at least ${duration(seconds)} of rises and falls of power${multiplied ? ', as where power was multiplied' : ''}`
+        : say`at least ${duration(seconds)} of ${what}, sample by sample`,
+    ),
+  );
 }
 
 export function deviceSaid({ device, riders }: SharedDevice): Sentence {
