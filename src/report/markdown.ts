@@ -16,7 +16,7 @@ import {
   unreadableSaid,
 } from './words/grade.ts';
 import { counted, spans } from './words/number.ts';
-import { capital, foreign, plain, type Sentence } from './words/sentence.ts';
+import { capital, foreign, type Sentence } from './words/sentence.ts';
 import { damageSaid } from './words/story.ts';
 import { meterName } from './words/subject.ts';
 
@@ -178,17 +178,14 @@ export function drawn({ source, legend }: Mermaid): string {
   return `\`\`\`mermaid\n${source}\n\`\`\`\n\n${text(legend)}`;
 }
 
-/** The reason with its numbers or names, where it has any that its group's heading leaves out. */
-function inFull(why: Sentence, because: string): string {
-  return plain(why) === because ? '' : ` (${sentence(why)})`;
-}
+const inFull = (why: Sentence | null) => (why === null ? '' : ` (${sentence(why)})`);
 
 function unchecked({ unchecked: groups }: Outline): readonly string[] {
   return list(
     'What could not be checked, and why',
     groups.map(
       ({ because, checks }) =>
-        `${sentence(capital([because]))}: ${checks.map((one) => text(one.question) + inFull(one.why, because)).join(' ')}`,
+        `${sentence(capital(because))}. ${checks.map((one) => text(one.question) + inFull(one.why)).join(' ')}`,
     ),
   );
 }

@@ -5,7 +5,7 @@ import { honestSaid } from './words/honest.ts';
 import { requirementNames } from './words/names.ts';
 import { limit, quantity, range } from './words/number.ts';
 import { reasonInFull, reasonInShort } from './words/reasons.ts';
-import { capital, foreign, foreignText, join, type Sentence } from './words/sentence.ts';
+import { capital, foreign, foreignText, join, plain, type Sentence } from './words/sentence.ts';
 import { subjectName } from './words/subject.ts';
 
 /** The levels that ask for something, the gravest first. */
@@ -38,12 +38,14 @@ export interface Told {
 }
 
 export interface Unchecked {
-  readonly because: string;
+  /** With its numbers or names where they are those of every check in the group. */
+  readonly because: Sentence;
   readonly checks: readonly {
     readonly question: string;
     readonly about: string;
     readonly several: boolean;
-    readonly why: Sentence;
+    /** The reason with its numbers or names; null where the group's says all. */
+    readonly why: Sentence | null;
   }[];
 }
 
@@ -182,15 +184,27 @@ function unchecked({ report, rules, several }: Context): readonly Unchecked[] {
     .sort(
       (a, b) => Number(b[0]!.state === 'failed') - Number(a[0]!.state === 'failed') || b.length - a.length,
     )
-    .map((group) => ({
-      because: reasonInShort(group[0]!.reason!.id),
-      checks: group.map((measurement) => ({
-        question: rules.get(measurement.rule)?.question ?? measurement.rule,
-        about: subjectName(report, measurement.subject),
-        several: several.has(measurement.rule),
-        why: reasonInFull(measurement.reason!),
-      })),
-    }));
+    .map((group) => {
+      const because = commonReason(group);
+      return {
+        because,
+        checks: group.map((measurement) => {
+          const why = reasonInFull(measurement.reason!);
+          return {
+            question: rules.get(measurement.rule)?.question ?? measurement.rule,
+            about: subjectName(report, measurement.subject),
+            several: several.has(measurement.rule),
+            why: plain(why) === plain(because) ? null : why,
+          };
+        }),
+      };
+    });
+}
+
+/** Why none of a group could be made: in full where that is the same of all, else in short. */
+function commonReason(group: readonly ReportMeasurement[]): Sentence {
+  const [first, ...others] = group.map(({ reason }) => reasonInFull(reason!));
+  return others.every((one) => plain(one) === plain(first!)) ? first! : [reasonInShort(group[0]!.reason!.id)];
 }
 
 /** Steps that serve the same findings stand together. */

@@ -203,18 +203,14 @@ function aside({ about, several }: { readonly about: string; readonly several: b
   return several ? ` (${about})` : '';
 }
 
-/** The reason with its numbers or names, where it has any that its group's heading leaves out. */
-function numbersOf(why: Sentence, because: string): string {
-  const full = plain(why);
-  return full === because ? '' : ` (${full})`;
-}
+const inFull = (why: Sentence | null) => (why === null ? '' : ` (${plain(why)})`);
 
 function uncheckedOf(page: Page, { unchecked }: Outline): void {
   if (unchecked.length === 0) return;
   page.heading('What could not be checked, and why');
   for (const { because, checks } of unchecked) {
-    const each = checks.map((one) => one.question + aside(one) + numbersOf(one.why, because));
-    page.put(`${plain(capital([because]))}: ${each.join(' ')}`, { lead: '· ' });
+    const each = checks.map((one) => one.question + aside(one) + inFull(one.why));
+    page.put(`${plain(capital(because))}. ${each.join(' ')}`, { lead: '· ' });
   }
 }
 

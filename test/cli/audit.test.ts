@@ -55,7 +55,7 @@ describe('audit', () => {
     expect(status).toBe(1);
     expect(out).toMatch(/^A second recording could not be read\. pedals\.fit: there is no such file\./m);
     expect(out).toContain('Ask for “torn.fit” again.');
-    expect(out).toContain('The second recording could not be read: Is the second recording of this ride');
+    expect(out).toContain('The second recording could not be read. Is the second recording of this ride');
     expect(out).not.toContain('No second recording was handed in');
   });
 

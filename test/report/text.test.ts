@@ -3,6 +3,7 @@ import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
 import { renderText } from '../../src/report/index.ts';
 import { wrap } from '../../src/report/wrap.ts';
+import type { Report } from '../../src/types.ts';
 import { makeReport } from './make-report.ts';
 
 const report = makeReport({}, 1800);
@@ -68,11 +69,20 @@ describe('wrap', () => {
     );
   });
 
-  it('names the fact that a check lacks, which its group only counts', () => {
-    const said = renderText(makeReport({}, 600), { width: 80, colour: false, ascii: false }).replace(
-      /\s+/g,
-      ' ',
+  it('names the facts that checks lack, once where they lack the same, and each beside its question elsewhere', () => {
+    const said = (measurements: Report['measurements']) =>
+      renderText({ ...report, measurements }, plainly).replace(/\s+/g, ' ');
+    expect(said(report.measurements)).toContain('· Body mass was not given. Is anything unusual? ·');
+    const lacking = report.measurements.find(({ reason }) => reason?.id === 'no-fact')!;
+    const other = { ...lacking, reason: { id: 'no-fact' as const, values: { fact: 'age' } } };
+    const question = String.raw`Is anything unusual\? \(rider\)`;
+    expect(said([lacking, lacking])).toMatch(
+      new RegExp(String.raw`· Body mass was not given\. ${question} ${question} The recordings`),
     );
-    expect(said).toMatch(/A fact it needs was not given: [^(]*\([^)]+ was not given\)/);
+    expect(said([lacking, other])).toMatch(
+      new RegExp(
+        String.raw`· A fact it needs was not given\. ${question} \(body mass was not given\) ${question} \(“?age”? was not given\)`,
+      ),
+    );
   });
 });

@@ -35,10 +35,10 @@ export function uncheckedMeasures({ told: { unchecked } }: Layout): Markup | nul
   if (unchecked.length === 0) return null;
   const groups = unchecked.map(({ because, checks }) =>
     part(
-      `${plain(capital([because]))} (${number(checks.length)})`,
+      `${plain(capital(because))} (${number(checks.length)})`,
       html`<ul>${checks.map(
         ({ question, about, why }) =>
-          html`<li>${question} <span class="quiet">(${about}${plain(why) !== because && html`: ${said(why)}`})</span></li>`,
+          html`<li>${question} <span class="quiet">(${about}${why !== null && html`: ${said(why)}`})</span></li>`,
       )}</ul>`,
     ),
   );

@@ -1,7 +1,7 @@
 import type { Completeness } from '../../types.ts';
 import { counted, duration } from './number.ts';
 
-/** What a profile can be asked for, in two or three sentences: how complete it is, and where its bests can be trusted. */
+/** What a profile is good for, in three or four sentences: how complete it is, and where its bests can be trusted. */
 export function completenessSaid({
   rides,
   days,
