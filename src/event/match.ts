@@ -144,7 +144,8 @@ function settle(
   const recordings = read.length > 0 ? read : candidates;
   const folders = foldersOf(number, recordings);
   if (folders.length > 0) {
-    const doubt = `${folders.length} folders bear the number ${number}: ${folders.join(', ')}`;
+    const more = folders.length > mostNamed ? ', and others' : '';
+    const doubt = `${folders.length} folders bear the number ${number}: ${folders.slice(0, mostNamed).join(', ')}${more}`;
     for (const file of recordings) refuse(file, doubt, 'Put what is this rider’s into one folder');
     return { number, primary: null, seconds: [], doubt, history: null, facts: null };
   }
@@ -173,9 +174,13 @@ function settle(
 function foldersOf(number: string, files: readonly string[]): readonly string[] {
   const folders = new Set(files.flatMap((file) => folderOf(number, file) ?? []));
   const above = (folder: string) => folder.slice(0, folder.lastIndexOf('/') + 1);
-  const beside = (folder: string) => [...folders].filter((one) => above(one) === above(folder));
-  return [...folders].filter((folder) => beside(folder).length > 1);
+  const within = new Map<string, number>();
+  for (const folder of folders) within.set(above(folder), (within.get(above(folder)) ?? 0) + 1);
+  return [...folders].filter((folder) => within.get(above(folder))! > 1);
 }
+
+/** Folders that a sentence names: it stands beside each of their files. */
+const mostNamed = 5;
 
 /** The folder nearest to a file that begins with the rider's number; null where none does, or a ZIP lies between. */
 function folderOf(number: string, file: string): string | null {

@@ -64,6 +64,11 @@ describe('matching files with riders', () => {
     expect(matched).toMatchObject([{ number: '17', primary: null, seconds: [] }]);
     expect(matched[0]!.doubt).toBe('2 folders bear the number 17: riders/17, riders/17 Moss');
     expect(unmatched.map(({ file }) => file)).toHaveLength(3);
+    // Five are named, however many there are: the sentence stands beside each file.
+    const named = (count: number) =>
+      of(Array.from({ length: count }, (_, i) => `17 ${i}/a.fit`)).matched[0]!.doubt;
+    expect(named(5)).toBe('5 folders bear the number 17: 17 0, 17 1, 17 2, 17 3, 17 4');
+    expect(named(6)).toBe('6 folders bear the number 17: 17 0, 17 1, 17 2, 17 3, 17 4, and others');
     // One folder for each of the two recordings, or a folder beside a single file, leaves no doubt.
     for (const files of [
       ['primary/17/a.fit', 'second/17/b.fit'],
