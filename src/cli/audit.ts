@@ -110,7 +110,7 @@ async function run(io: Io, primary: string, given: AuditOptions): Promise<number
       progress.now(stage),
     );
     progress.clear();
-    for (const device of withoutMeter(report, given.device ?? []))
+    for (const device of withoutMeter(report, given))
       remark(io, `--device ${device}: no recording here is called so, and nothing rests on it`);
     await tell(io, given.redact ? redact(report) : report, given, outs, frame);
     return statusOf(report, given.failOn);
@@ -193,11 +193,14 @@ function inShort(report: Report): string {
 
 /**
  * Meters declared by option that no recording goes with: most likely a name is misspelt. Where a recording could
- * not be read, its meter is one of them, and nothing is said.
+ * not be read, its meter may be one of them, and an earlier ride's may be where there are any: nothing is said then.
  */
-function withoutMeter({ submission }: Report, devices: readonly string[]): readonly string[] {
+function withoutMeter(
+  { submission }: Report,
+  { device: devices = [], history }: Pick<AuditOptions, 'device' | 'history'>,
+): readonly string[] {
   const { primary, seconds, unreadable } = submission;
-  if (unreadable.length > 0) return [];
+  if (unreadable.length > 0 || history !== undefined) return [];
   const declared = [primary, ...seconds].flatMap((one) => one.declared?.name ?? []);
   return devices.filter((device) => !declared.includes(device.slice(0, device.lastIndexOf('='))));
 }

@@ -40,7 +40,7 @@ in it, tell the riders.
 | --- | --- |
 | \`events/round-1/\` | an event: its file, the submissions, \`decisions.json\` |
 | \`rules/\` | what we do differently from the shipped rules |
-| \`profiles/\` | riders' earlier rides, compiled: bests and heart rate, no traces |
+| \`profiles/\` | riders' earlier rides, compiled: bests, heart rate and mass, no traces |
 | \`riders/\` | texts for riders: how to hand in, consent and rights |
 
 ## An evening
@@ -137,9 +137,9 @@ A ZIP named 17.zip with the same names in it works as well. What leaves a doubt 
 
 const profiles = `# Profiles
 
-\`wattassay profile rides/ --out profiles/17.json\` compiles a rider's earlier rides into a small file: best powers and
-heart rate, no traces, no positions. It is health data all the same. Copy it to the event as
-\`submissions/17/profile.json\`.
+\`wattassay profile rides/ --out profiles/17.json\` compiles a rider's earlier rides into a small file: best powers,
+heart rate and the mass that climbs show, no traces, no positions. It is health data all the same. Copy it to the
+event as \`submissions/17/profile.json\`.
 `;
 
 const handIn = `# How to hand in your recordings

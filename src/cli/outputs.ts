@@ -34,11 +34,12 @@ export async function keepApart(
 /** Where a file lies in truth; of one that is not there yet, where it would. */
 async function placeOf({ cwd }: Io, file: string): Promise<string> {
   const place = path.resolve(cwd, file);
-  try {
-    return await realpath(place);
-  } catch {
-    return place;
-  }
+  return await realpath(place).catch(() =>
+    realpath(path.dirname(place)).then(
+      (folder) => path.join(folder, path.basename(place)),
+      () => place,
+    ),
+  );
 }
 
 function refused(option: string, file: string, what: string): Problem {

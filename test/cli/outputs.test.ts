@@ -1,4 +1,4 @@
-import { copyFileSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { scratch } from '../files/scratch.ts';
@@ -42,6 +42,11 @@ describe('outputs', () => {
     }
     expect((await run(['audit', csv, '--out', 'report.csv'], { cwd: folder })).status).toBe(2);
     expect(readFileSync(csv)).toEqual(before);
+    // Nor twice to one place by two ways, neither of which is there yet.
+    mkdirSync(path.join(folder, 'here'));
+    symlinkSync(path.join(folder, 'here'), path.join(folder, 'there'));
+    const argv = ['audit', csv, '--out', 'here/a.txt', '--letter', 'there/a.txt'];
+    expect((await run(argv, { cwd: folder })).err).toContain('two outputs would be written to it');
   });
 
   it('have a place each', async () => {
@@ -72,6 +77,12 @@ describe('a slip of the keys', () => {
     const { csv } = recordingIn(folder);
     const { err } = await run(['audit', csv, '--device', 'pedals=pedal,2,1', '--fail-on', 'never']);
     expect(err).toBe('--device pedals=pedal,2,1: no recording here is called so, and nothing rests on it\n');
+    // It may be the meter of an earlier ride.
+    const rides = path.join(folder, 'rides');
+    mkdirSync(rides);
+    copyFileSync(csv, path.join(rides, 'pedals.csv'));
+    const past = ['--history', rides, '--device', 'pedals=pedal,2,1', '--fail-on', 'never'];
+    expect((await run(['audit', csv, ...past])).err).not.toContain('nothing rests on it');
   });
 
   it('is answered where a tolerance is no number', async () => {
