@@ -1,16 +1,16 @@
-import { expect, it, vi } from 'vitest';
+import { expect, it, onTestFinished, vi } from 'vitest';
 import { progressOn } from '../../src/cli/progress.ts';
 
 function shownBy(isTTY: boolean, milliseconds: number): string {
   const written: string[] = [];
   const stderr = { write: (text: string) => written.push(text), isTTY, columns: 20 };
   const clock = vi.spyOn(performance, 'now').mockReturnValue(0);
+  onTestFinished(() => clock.mockRestore());
   const progress = progressOn({ stdout: stderr, stderr, env: {}, cwd: '' });
   clock.mockReturnValue(milliseconds);
   progress.now('reading a recording with a long name');
   progress.clear();
   progress.clear();
-  clock.mockRestore();
   return written.join('');
 }
 

@@ -4,7 +4,11 @@ import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
 
-it('the demonstration audits a pair and a rider with a history, and says where the pages lie', () => {
+const timeout = 120_000;
+
+it('the demonstration audits a pair and a rider with a history, and says where the pages lie', {
+  timeout,
+}, () => {
   const { scripts } = JSON.parse(readFileSync('package.json', 'utf8'));
   const [, ...args] = scripts.demo.split(' ');
   const { status, stdout, stderr } = spawnSync(process.execPath, args, { encoding: 'utf8' });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { excessOverHistory } from '../../src/measure/excess-over-history.ts';
 import type { Measured, PastRide, Subjects } from '../../src/types.ts';
+import { timesAsLong } from '../cost.ts';
 import { ruleOf } from './measure-of.ts';
 import { allOut, historyOf, pastRides, race } from './rider/make.ts';
 
@@ -149,16 +150,13 @@ describe('excessOverHistory', () => {
 
   it('costs at most in proportion to the length of the history', () => {
     const [few, many] = [50, 500].map((rides) => race(1, pastRides('long', { rides, hard: 0.3 })));
-    const time = (all: Subjects) => {
-      const from = performance.now();
-      outcome(all);
-      return performance.now() - from;
-    };
-    time(few!);
-    // In turn, and the fastest of each, so that both meet the same machine.
-    const times = Array.from({ length: 7 }, () => [time(few!), time(many!)] as const);
-    const fastest = (k: 0 | 1) => Math.min(...times.map((pair) => pair[k]));
-    expect(fastest(1)).toBeLessThan(10 * fastest(0));
+    expect(
+      timesAsLong(
+        () => outcome(many!),
+        () => outcome(few!),
+        10,
+      ),
+    ).toBeLessThan(10);
   });
 
   it('is right about its own rider: 20 min all out is about 282 W', () => {
