@@ -1,5 +1,5 @@
 import { i as __toESM, n as __exportAll, r as __require, t as __commonJSMin } from "./rolldown-runtime.js";
-import { C as eventGiven, Cn as grades, Ct as marksFile, E as planEvent, F as failedSaid, G as eventFileFrom, I as stoppedSaid, J as failLevels, K as sameNumber, N as renderRunSummary, P as runMarks, Qt as writeWhole, S as partFrom, Vt as parseJson, W as eventFileEnding, Y as status, _ as tellDoubts, _n as Problem, en as readFileSafely, ft as today, g as tell, h as eventStatus, nn as limits, p as ruleDifferences, q as whyNoPath, qt as clean, rn as refuseOutside, vn as problemsIn, w as EventFiles, wt as recordFile, y as auditEvent, yn as sentence, z as decisionsFile } from "./program.js";
+import { B as decisionsFile, C as partFrom, D as planEvent, Dn as Problem, En as MiB, Et as recordFile, F as runMarks, G as eventFileEnding, I as failedSaid, J as whyNoPath, K as eventFileFrom, Kt as parseJson, L as stoppedSaid, Nn as grades, On as problemsIn, P as renderRunSummary, T as EventFiles, Tt as marksFile, _ as tell, b as auditEvent, dn as limits, dt as today, en as clean, fn as refuseOutside, ft as failLevels, g as eventStatus, kn as sentence, ln as readFileSafely, m as ruleDifferences, pt as status, q as sameNumber, sn as writeWhole, v as tellDoubts, w as eventGiven } from "./program.js";
 import process$1 from "node:process";
 import { execFile } from "node:child_process";
 import path from "node:path";
@@ -17173,7 +17173,7 @@ var __awaiter$5 = function(thisArg, _arguments, P, generator) {
 		step((generator = generator.apply(thisArg, _arguments || [])).next());
 	});
 };
-const { chmod, copyFile, lstat: lstat$1, mkdir: mkdir$1, open: open$1, readdir: readdir$1, rename: rename$1, rm: rm$1, rmdir: rmdir$1, stat: stat$1, symlink, unlink: unlink$1 } = fs.promises;
+const { chmod, copyFile, lstat: lstat$1, mkdir: mkdir$1, open, readdir: readdir$1, rename, rm: rm$1, rmdir: rmdir$1, stat: stat$1, symlink, unlink } = fs.promises;
 const IS_WINDOWS$1 = process.platform === "win32";
 fs.constants.O_RDONLY;
 function exists(fsPath) {
@@ -18178,7 +18178,7 @@ function getIDToken(aud) {
 /** ms after which git is given up: it only looks at what is there. */
 const patience = 6e4;
 /** Bytes that git may answer with: a list of some hundred thousand names. */
-const mostBytes = 67108864;
+const mostBytes = 64 * MiB;
 /** Environment that git needs; what the job holds besides is none of its business. */
 const passedOn = [
 	"PATH",
@@ -18302,7 +18302,7 @@ function discreetly(problem) {
 	return `${[!/[/\\]/.test(file) || namesNobody(file) ? file : "a file of a submission", ...fields.filter((field) => /^(riders|categories|line \d+|\d+)$/.test(field))].join(" › ")}: ${whatIsWrong[code] ?? "it cannot be used"}.`;
 }
 const whatIsWrong = {
-	"file-missing": "there is no such file",
+	"file-missing": "there is no such file or folder",
 	"file-refused": "it is a link, a folder, too large, or lies elsewhere",
 	"facts-wrong": "what stands there is not as it should be",
 	"profile-wrong": "this is no profile that can be read",
@@ -18759,7 +18759,8 @@ async function audit(inputs, place, scratch) {
 		folder,
 		...rules === void 0 ? [] : [rules],
 		...earlier
-	]) await refuseOutside(workspace, file);
+	]) await inside(workspace, file);
+	await refuseMissing(workspace, named);
 	await refuseTaken(path.resolve(workspace, folder), folder);
 	const io = {
 		stdout: log,
@@ -18807,6 +18808,29 @@ async function audit(inputs, place, scratch) {
 		},
 		files: markable(event, workspace, redact)
 	};
+}
+/** A path that the workflow gives: nobody's name is in it, so that it can be said which one is wrong. */
+async function inside(workspace, file) {
+	try {
+		await refuseOutside(workspace, file);
+	} catch (error) {
+		if (!(error instanceof Problem)) throw error;
+		throw new Problem({
+			code: "usage",
+			what: "it lies outside the checkout, or a link on the way to it does",
+			where: file,
+			hint: "Give a path from the top folder of the checkout"
+		});
+	}
+}
+async function refuseMissing(workspace, event) {
+	if (existsSync(path.resolve(workspace, event))) return;
+	throw new Problem({
+		code: "usage",
+		what: `there is no “${event}” in the checkout`,
+		where: "input event",
+		hint: "Give the event file or its folder by its path from the top folder of the checkout"
+	});
 }
 /** What lies there could have been handed in, to be taken for what an earlier run found. */
 async function refuseTaken(folder, shown) {

@@ -1,8 +1,8 @@
 #!/usr/bin/env node
-import { $ as painter, $t as filesBelow, A as recordIn, At as renderLetter, B as decisionsFrom, Bt as canonical, C as eventGiven, D as recordHead, Dt as redact, En as Option, Et as renderText, Ft as sourceSaid, Gt as factNames, H as viewOf, Ht as renderCharts, It as renderCsv, J as failLevels, Jt as shorten, K as sameNumber, Kt as plain, L as togetherSaid, Lt as compare, M as writeViews, Mt as renderJson, Nt as renderHtml, O as decisionsIn, Ot as readReport, Pt as falseAlarmSaid, Q as many, Qt as writeWhole, R as caseReadme, Rt as mayRestOnMass, Sn as tool, St as reportFiles, T as crossChecks, Tn as CommanderError, Tt as reportFolder, U as withDecision, Ut as gradeWord, V as printDecisions, Vt as parseJson, Wt as reachSaid, X as statusOf, Xt as number, Y as status, Yt as counted, Z as complain, Zt as whyUnwritable, _n as Problem, _t as readText, an as audit, at as historyFrom, bn as sha256, bt as makeFolder, ct as profileGiven, dt as options, en as readFileSafely, et as remark, ft as today, g as tell$1, gt as readNamed, h as eventStatus, ht as widthOf, in as checksum, it as progressOn, j as writeEvent, jt as wrap, k as earlierGiven, kt as renderMarkdown, lt as printProfile, m as eventCommand, mt as coloured, nn as limits, nt as rulesGiven, on as isArchive, ot as historyGiven, p as ruleDifferences, pt as asciiOnly, q as whyNoPath, qt as clean, rt as shipped, sn as openArchive, st as profileFrom, tn as nearest, tt as ruleFilesIn, ut as each, v as tellGone, vn as problemsIn, vt as raceFrom, wn as Command, x as joinParts, xn as raisedLevels, xt as removeOthers, yn as sentence, yt as riderFrom, z as decisionsFile, zt as sameJson } from "./program.js";
+import { $ as ruleFilesIn, $t as plain, A as earlierGiven, An as sha256, At as readReport, B as decisionsFile, Bt as sourceSaid, Ct as removeOthers, Dn as Problem, Dt as reportFolder, E as crossChecks, Fn as Command, Ft as renderHtml, Gt as canonical, H as printDecisions, Ht as compare, In as CommanderError, It as ruleLimitSaid, J as whyNoPath, Jt as gradeWord, Kt as parseJson, Ln as Option, Lt as ruleNumber, M as writeEvent, Mn as tool, Mt as renderLetter, N as writeViews, Nt as wrap, O as recordHead, On as problemsIn, Ot as renderText, Pt as renderJson, Q as remark, Qt as factNames, R as togetherSaid, Rt as spreadSaid, S as joinParts, St as makeFolder, U as viewOf, Ut as mayRestOnMass, V as decisionsFrom, Vt as renderCsv, W as withDecision, Wt as sameJson, X as many, Xt as reachSaid, Y as complain, Yt as missingSaid, Z as painter, Zt as unreadableSaid, _ as tell$1, _t as widthOf, an as unitMark, at as profileFrom, bt as raceFrom, cn as filesBelow, ct as printProfile, dn as limits, dt as today, en as clean, et as rulesGiven, g as eventStatus, gn as openArchive, gt as coloured, h as eventCommand, hn as isArchive, ht as asciiOnly, in as number, it as historyGiven, j as recordIn, jn as raisedLevels, jt as renderMarkdown, k as decisionsIn, kn as sentence, kt as redact, ln as readFileSafely, lt as each, m as ruleDifferences, mn as audit, mt as statusOf, nn as counted, nt as progressOn, on as whyUnwritable, ot as profileGiven, pn as checksum, pt as status, q as sameNumber, qt as renderCharts, rn as duration, rt as historyFrom, sn as writeWhole, st as completenessOf, tn as shorten, tt as shipped, un as nearest, ut as options, vt as readNamed, w as eventGiven, wt as reportFiles, xt as riderFrom, y as tellGone, yt as readText, z as caseReadme, zt as falseAlarmSaid } from "./program.js";
 import process from "node:process";
 import path from "node:path";
-import { cp, readdir, stat } from "node:fs/promises";
+import { cp, readdir, realpath, stat } from "node:fs/promises";
 // src/cli/facts.ts
 /** Where facts that no file gave are said to stand. */
 const onCommandLine = "options";
@@ -65,6 +65,12 @@ function deviceFrom(text) {
 		hint: "Give its recording, place, sides and tolerance in per cent, like primary=trainer,2,1.5"
 	});
 	const { name, place, sides, tolerance } = match.groups;
+	if (!Number.isFinite(Number(tolerance)) || tolerance.trim() === "") throw new Problem({
+		code: "usage",
+		what: `“${tolerance}” is no number of per cent`,
+		where: "--device",
+		hint: "Give the tolerance as the maker states it, like 1.5"
+	});
 	return {
 		name,
 		place,
@@ -156,6 +162,37 @@ function frameGiven(given, redacted) {
 	});
 	return frame;
 }
+// src/cli/outputs.ts
+/**
+* Sees to it that nothing is written over what is read, and nothing twice to one place, before anything is
+* done: a recording that is overwritten by its own report is evidence lost. Links are followed to their files.
+*
+* @throws Problem `usage`
+*/
+async function keepApart(io, inputs, outputs) {
+	const read = /* @__PURE__ */ new Set();
+	for (const file of inputs) if (file !== void 0) read.add(await placeOf(io, file));
+	const written = /* @__PURE__ */ new Set();
+	for (const { option, file } of outputs) {
+		const place = await placeOf(io, file);
+		if (read.has(place)) throw refused(option, file, "it would be written over, and it is read here");
+		if (written.has(place)) throw refused(option, file, "two outputs would be written to it");
+		written.add(place);
+	}
+}
+/** Where a file lies in truth; of one that is not there yet, where it would. */
+async function placeOf({ cwd }, file) {
+	const place = path.resolve(cwd, file);
+	return await realpath(place).catch(() => realpath(path.dirname(place)).then((folder) => path.join(folder, path.basename(place)), () => place));
+}
+function refused(option, file, what) {
+	return new Problem({
+		code: "usage",
+		what,
+		where: `${option} ${file}`,
+		hint: "Name another file"
+	});
+}
 // src/cli/audit.ts
 /** Pixels that a chart is wide in a file of its own. */
 const chartWidth = 760;
@@ -177,7 +214,7 @@ Exit status: 0 below --fail-on; 1 the submission reached it, or is incomplete; 2
 `;
 /** `wattassay audit PRIMARY`. `done` is told the exit status. */
 function auditCommand(io, done) {
-	const command = new Command("audit").summary("audit one submission: a recording, and what there is beside it").description("Audits one submission and reports what needs an explanation, with the evidence.").argument("<primary>", "the recording that the result rests on").addOption(new Option("--second <file>", "the same ride by another meter (repeatable)").argParser(each)).addOption(new Option("--history <path>", "the rider's earlier rides: a folder or ZIP of recordings, or a profile")).addOption(options.rider()).addOption(options.mass()).addOption(options.class()).addOption(options.device()).addOption(options.race()).addOption(options.start()).addOption(options.finish()).addOption(options.kind()).addOption(options.require()).addOption(options.rules()).addOption(new Option("--format <form>", "what to print; text unless --out is given").choices(forms)).addOption(new Option("--out <file>", "write the report to a file; .txt, .json, .html, .md or .csv chooses the form (repeatable)").argParser(each)).addOption(new Option("--charts <folder>", "write every chart as an SVG file into a folder")).addOption(new Option("--fail-on <level>", "exit with status 1 from this level on").choices(failLevels).default("refer")).option("--redact", "keep names, heart rate and body mass out of every output, and still judge by them").addHelpText("after", examples$6).action(async (primary, given) => done(await run$6(io, primary, given)));
+	const command = new Command("audit").summary("audit one submission: a recording, and what there is beside it").description("Audits one submission and reports what needs an explanation, with the evidence.").argument("<primary>", "the recording that the result rests on").addOption(new Option("--second <file>", "the same ride by another meter (repeatable)").argParser(each)).addOption(new Option("--history <path>", "the rider's earlier rides: a folder or ZIP of recordings, or a profile")).addOption(options.rider()).addOption(options.mass()).addOption(options.class()).addOption(options.device()).addOption(options.race()).addOption(options.start()).addOption(options.finish()).addOption(options.kind()).addOption(options.require()).addOption(options.rules()).addOption(new Option("--format <form>", "what to print; text unless --out is given").choices(forms)).addOption(new Option("--out <file>", "write the report to a file; .txt, .json, .html, .md or .csv chooses the form (repeatable)").argParser(each)).addOption(new Option("--charts <folder>", "write every chart as an SVG file into a folder")).addOption(options.failOn()).addOption(options.redact()).addHelpText("after", examples$6).action(async (primary, given) => done(await run$6(io, primary, given)));
 	for (const option of letterOptions()) command.addOption(option);
 	return command;
 }
@@ -187,6 +224,19 @@ async function run$6(io, primary, given) {
 		form: formOf(file)
 	}));
 	const frame = frameGiven(given, given.redact === true);
+	await keepApart(io, [
+		primary,
+		...given.second ?? [],
+		given.history,
+		given.rider,
+		given.race
+	], [...outs.map(({ file }) => ({
+		option: "--out",
+		file
+	})), ...given.letter === void 0 ? [] : [{
+		option: "--letter",
+		file: given.letter
+	}]]);
 	const progress = progressOn(io);
 	try {
 		const rules = await rulesGiven(io, given.rules);
@@ -197,6 +247,7 @@ async function run$6(io, primary, given) {
 			otherInputs: inputs
 		}, rules.set, (stage) => progress.now(stage));
 		progress.clear();
+		for (const device of withoutMeter(report, given)) remark(io, `--device ${device}: no recording here is called so, and nothing rests on it`);
 		await tell(io, given.redact ? redact(report) : report, given, outs, frame);
 		return statusOf(report, given.failOn);
 	} finally {
@@ -257,7 +308,26 @@ async function tell(io, report, { format, letter, charts }, outs, frame) {
 	if (charts !== void 0) await writeCharts(io, report, charts);
 	const form = format ?? (outs.length === 0 ? "text" : null);
 	if (form !== null) io.stdout.write(await renderTo(io, report, form));
-	else remark(io, `${gradeWord(report.grade)}. ${reachSaid(report)}`);
+	else remark(io, inShort(report));
+}
+/** What is told of a report that went to files alone. */
+function inShort(report) {
+	const said = [
+		reachSaid(report),
+		unreadableSaid(report),
+		missingSaid(report)
+	];
+	return [`${gradeWord(report.grade)}.`, ...said.filter((part) => part !== null)].join(" ");
+}
+/**
+* Meters declared by option that no recording goes with: most likely a name is misspelt. Where a recording could
+* not be read, its meter may be one of them, and an earlier ride's may be where there are any: nothing is said then.
+*/
+function withoutMeter({ submission }, { device: devices = [], history }) {
+	const { primary, seconds, unreadable } = submission;
+	if (unreadable.length > 0 || history !== void 0) return [];
+	const declared = [primary, ...seconds].flatMap((one) => one.declared?.name ?? []);
+	return devices.filter((device) => !declared.includes(device.slice(0, device.lastIndexOf("="))));
 }
 async function writeCharts(io, report, folder) {
 	const place = path.resolve(io.cwd, folder);
@@ -524,10 +594,11 @@ Exit status: 0 below --fail-on; 1 a submission reached it, or is incomplete; 2 t
 `;
 /** `wattassay merge EVENT PART…`. `done` is told the exit status. */
 function mergeCommand(io, done) {
-	return new Command("merge").summary("put the parts of an event together").description("Puts together the parts of an event that `event --part` audited, on one machine or several.").argument("<event>", "the event file or folder, as the parts were given it").argument("<parts...>", "the folder of each part").requiredOption("--out <folder>", "where the overview, the record and the reports go").addOption(options.rules()).addOption(options.earlier()).option("--since <folder>", "an earlier run to compare with: what is new, better, worse, same").addOption(options.today()).addOption(new Option("--fail-on <level>", "exit with status 1 from this level on").choices(failLevels).default("refer")).option("--redact", "the parts were audited with --redact").addHelpText("after", examples$3).action(async (named, parts, given) => done(await run$3(io, named, parts, given)));
+	return new Command("merge").summary("put the parts of an event together").description("Puts together the parts of an event that `event --part` audited, on one machine or several.").argument("<event>", "the event file or folder, as the parts were given it").argument("<parts...>", "the folder of each part").requiredOption("--out <folder>", "where the overview, the record and the reports go").addOption(options.rules()).addOption(options.earlier()).addOption(options.since()).addOption(options.today()).addOption(options.failOn()).option("--redact", "the parts were audited with --redact").addHelpText("after", examples$3).action(async (named, parts, given) => done(await run$3(io, named, parts, given)));
 }
 async function run$3(io, named, parts, given) {
 	refuseOver(io, parts, given.out);
+	await refusePart(io, named, parts);
 	const event = await eventGiven(io, named, given);
 	const earlier = await earlierGiven(io, given.earlier ?? []);
 	const before = given.since === void 0 ? null : await recordIn(io, given.since);
@@ -573,6 +644,17 @@ async function copyReports(from, to, rows) {
 		}
 	}
 }
+/** The event is named first: whoever leaves it out names a part in its place. */
+async function refusePart(io, named, parts) {
+	const record = await recordIn(io, named).catch(() => null);
+	if (record === null || record.part === null || parts.length >= record.part.of) return;
+	throw new Problem({
+		code: "usage",
+		what: "this is a part, and the event is wanted first",
+		where: named,
+		hint: `Name the event file or folder before the parts: wattassay merge EVENT ${[named, ...parts].join(" ")} --out FOLDER`
+	});
+}
 /** A part is left as it is: what goes wrong then costs nothing. */
 function refuseOver(io, parts, out) {
 	const same = parts.find((part) => path.resolve(io.cwd, part) === path.resolve(io.cwd, out));
@@ -602,6 +684,13 @@ function repositoryFiles(name) {
 		".github/workflows/pull-request.yml": proposals
 	};
 }
+/** Actions of the workflows that are laid out, each by the digest of the release that was looked at. */
+const actions = {
+	checkout: "actions/checkout@3d3c42e5aac5ba805825da76410c181273ba90b1 # v7.0.1",
+	upload: "actions/upload-artifact@bbbca2ddaa5d8feaa63e36b76fdaad77386f024f # v7.0.0",
+	node: "actions/setup-node@820762786026740c76f36085b0efc47a31fe5020 # v7.0.0",
+	download: "actions/download-artifact@3e5f45b2cfb9172054b4087a40e8e0b5a5461e7c # v8.0.1"
+};
 const readme = (name) => `# ${name}
 
 Results of our events, checked with [wattassay](https://github.com/OWNER/wattassay): recordings, what was asked and
@@ -618,7 +707,7 @@ in it, tell the riders.
 | --- | --- |
 | \`events/round-1/\` | an event: its file, the submissions, \`decisions.json\` |
 | \`rules/\` | what we do differently from the shipped rules |
-| \`profiles/\` | riders' earlier rides, compiled: bests and heart rate, no traces |
+| \`profiles/\` | riders' earlier rides, compiled: bests, heart rate and mass, no traces |
 | \`riders/\` | texts for riders: how to hand in, consent and rights |
 
 ## An evening
@@ -708,9 +797,9 @@ A ZIP named 17.zip with the same names in it works as well. What leaves a doubt 
 `;
 const profiles = `# Profiles
 
-\`wattassay profile rides/ --out profiles/17.json\` compiles a rider's earlier rides into a small file: best powers and
-heart rate, no traces, no positions. It is health data all the same. Copy it to the event as
-\`submissions/17/profile.json\`.
+\`wattassay profile rides/ --out profiles/17.json\` compiles a rider's earlier rides into a small file: best powers,
+heart rate and the mass that climbs show, no traces, no positions. It is health data all the same. Copy it to the
+event as \`submissions/17/profile.json\`.
 `;
 const handIn = `# How to hand in your recordings
 
@@ -783,10 +872,10 @@ jobs:
       matrix:
         part: [1, 2]
     steps:
-      - uses: actions/checkout@3d3c42e5aac5ba805825da76410c181273ba90b1 # v7.0.1
+      - uses: ${actions.checkout}
         with:
           persist-credentials: false
-      - uses: actions/checkout@3d3c42e5aac5ba805825da76410c181273ba90b1 # v7.0.1
+      - uses: ${actions.checkout}
         with:
           repository: OWNER/wattassay
           ref: COMMIT # the full digest of the commit that you reviewed
@@ -799,7 +888,7 @@ jobs:
           rules: rules
           part: \${{ matrix.part }}/2
           report-folder: part-\${{ matrix.part }}
-      - uses: actions/upload-artifact@bbbca2ddaa5d8feaa63e36b76fdaad77386f024f # v7.0.0
+      - uses: ${actions.upload}
         with:
           name: part-\${{ matrix.part }}
           path: part-\${{ matrix.part }}
@@ -809,25 +898,25 @@ jobs:
     runs-on: ubuntu-latest
     timeout-minutes: 20
     steps:
-      - uses: actions/checkout@3d3c42e5aac5ba805825da76410c181273ba90b1 # v7.0.1
+      - uses: ${actions.checkout}
         with:
           persist-credentials: false
-      - uses: actions/checkout@3d3c42e5aac5ba805825da76410c181273ba90b1 # v7.0.1
+      - uses: ${actions.checkout}
         with:
           repository: OWNER/wattassay
           ref: COMMIT # the same commit
           path: .wattassay
           persist-credentials: false
-      - uses: actions/setup-node@820762786026740c76f36085b0efc47a31fe5020 # v7.0.0
+      - uses: ${actions.node}
         with:
           node-version: 24
-      - uses: actions/download-artifact@3e5f45b2cfb9172054b4087a40e8e0b5a5461e7c # v8.0.1
+      - uses: ${actions.download}
         with:
           pattern: part-*
       - run: node .wattassay/dist/cli.js merge "$EVENT" part-1 part-2 --rules rules --out audited --redact --fail-on never
         env:
           EVENT: \${{ inputs.event }}
-      - uses: actions/upload-artifact@bbbca2ddaa5d8feaa63e36b76fdaad77386f024f # v7.0.0
+      - uses: ${actions.upload}
         with:
           name: audited
           path: audited
@@ -848,7 +937,7 @@ jobs:
     runs-on: ubuntu-latest
     timeout-minutes: 30
     steps:
-      - uses: actions/checkout@3d3c42e5aac5ba805825da76410c181273ba90b1 # v7.0.1
+      - uses: ${actions.checkout}
         with:
           persist-credentials: false
           fetch-depth: 2 # the base branch as well: its rules judge, and what changed is told from it
@@ -861,7 +950,7 @@ jobs:
           fail-on: never # a red cross beside a name is an accusation
           report-folder: audited
           redact: true # numbers only: no names, heart rate or mass
-      - uses: actions/upload-artifact@bbbca2ddaa5d8feaa63e36b76fdaad77386f024f # v7.0.0
+      - uses: ${actions.upload}
         if: \${{ !cancelled() }} # also where fail-on failed the job
         with:
           name: audited
@@ -901,6 +990,21 @@ async function run$2(io, folder) {
 	remark(io, "Keep it private: the README says why, and how riders hand files in.");
 	return status.done;
 }
+// src/report/words/completeness.ts
+/** What a profile is good for, in three or four sentences: how complete it is, and where its bests can be trusted. */
+function completenessSaid({ rides, days, longestPause, heartRate, meters, ...bests }) {
+	const { confirmed, alone } = bests;
+	return [
+		`They lie within ${counted(days, "day")}, the longest time without one being ${counted(longestPause, "day")}.`,
+		`With heart rate: ${heartRate} of ${rides}; with a power sensor named in the file: ${meters} of ${rides}.`,
+		confirmed.length === 0 ? "No best is confirmed by a second ride that comes near it: this history says little of what its rider can do." : `A second ride comes near the best over ${listed(confirmed)}.`,
+		...alone.length === 0 || confirmed.length === 0 ? [] : [`Over ${listed(alone)} the best stands alone: the rider may be able to do more.`]
+	].join(" ");
+}
+function listed(seconds) {
+	const said = seconds.map(duration);
+	return said.length < 2 ? said.join("") : `${said.slice(0, -1).join(", ")} and ${said.at(-1)}`;
+}
 // src/cli/profile.ts
 const examples$1 = `
 Examples:
@@ -909,13 +1013,17 @@ Examples:
   $ wattassay audit trainer.fit --history profile.json
 
 A profile holds the best mean power of each ride over some durations, no traces and no positions. It holds
-heart rate, which is health data: keep it where only those see it who decide.
+heart rate, and the mass that climbs show, which are health data: keep it where only those see it who decide.
 `;
 /** `wattassay profile FOLDER`. `done` is told the exit status. */
 function profileCommand(io, done) {
 	return new Command("profile").summary("compile a rider's earlier rides into a small file").description("Compiles a folder or ZIP of a rider's earlier rides into a profile for --history.").argument("<folder>", "the recordings; folders in it are searched too").option("--out <file>", "write the profile to a file instead of printing it").option("--history <profile>", "an earlier profile to carry on: rides that it knows are not read again").addOption(options.rider()).addOption(options.device()).addHelpText("after", examples$1).action(async (folder, given) => done(await run$1(io, folder, given)));
 }
 async function run$1(io, folder, given) {
+	if (given.out !== void 0) await keepApart(io, [folder], [{
+		option: "--out",
+		file: given.out
+	}]);
 	const progress = progressOn(io);
 	try {
 		const { devices } = (await riderGiven(io, given)).facts;
@@ -931,6 +1039,8 @@ async function run$1(io, folder, given) {
 		if (given.out === void 0) io.stdout.write(text);
 		else await writeWhole(path.resolve(io.cwd, given.out), text);
 		remark(io, summary(profile));
+		const completeness = completenessOf(profile);
+		if (completeness !== null) remark(io, completenessSaid(completeness).replaceAll("\xA0", " "));
 		return status.done;
 	} finally {
 		progress.clear();
@@ -952,15 +1062,6 @@ const subjects = {
 	rider: "the rider",
 	submission: "the submission as a whole"
 };
-const spreads = {
-	value: "",
-	"declared spread": " spreads as declared",
-	"field spread": " spreads as found in the field"
-};
-const ends = {
-	cautious: "by the cautious end of the range",
-	estimate: "by the value itself"
-};
 /** All that a rule says, for a reader: question, limits, numbers, words, source, examples. */
 function showRule(rule, measure, width, paint) {
 	const lines = [];
@@ -979,9 +1080,9 @@ function showRule(rule, measure, width, paint) {
 	put(rule.question);
 	if (rule.off !== void 0) put(`Switched off: ${rule.off}`);
 	lines.push("");
-	put(`Put to ${subjects[rule.subjects]}; family ${rule.family}; highest level ${rule.highest}; measure ${measure.id}.`);
+	put(`Put to ${subjects[rule.subjects]}; family ${rule.family}; highest level ${rule.highest}; measure ${measure.id}${inUnit(measure.unit)}.`);
 	if (rule.needs.length > 0) put(`Needs ${rule.needs.join(", ")}.`);
-	part("Limits", limitLines(rule));
+	part("Limits", limitLines(rule, measure.unit));
 	part("Held down", rule.ceilings.map(({ when, level, why }) => {
 		const words = measure.circumstances[when];
 		return `to ${level} when ${when}${words === void 0 || why.toLowerCase().includes(words.toLowerCase()) ? "" : ` (${words})`}: ${why}`;
@@ -993,22 +1094,32 @@ function showRule(rule, measure, width, paint) {
 	part("Where the limits come from", [sourceSaid(rule)]);
 	const { falseAlarm } = rule.source;
 	part("How often it asks honest riders", [falseAlarmSaid(rule) ?? (rule.highest === "note" ? "Never: what it finds is a remark." : "Not measured."), ...falseAlarm === void 0 ? [] : [`Measure it again: ${falseAlarm.command}`]]);
-	part("Examples, judged whenever the rule is loaded", rule.examples.map(exampleLine));
+	part("Examples, judged whenever the rule is loaded", rule.examples.map((example) => exampleLine(example, measure.unit)));
 	return `${lines.join("\n")}\n`;
 }
-function limitLines(rule) {
-	return raisedLevels.flatMap((level) => {
-		const limit = rule.limits[level];
-		if (limit === void 0) return [];
-		return [`${level}: ${["at least", "at most"].filter((bound) => limit[bound] !== void 0).map((bound) => `${bound} ${limit[bound]}${spreads[limit.of]}`).join(" or ")}, ${ends[limit.end]}`];
+/** What the measure's value is counted in; a count or a ratio bears no unit. */
+function inUnit(unit) {
+	if (unit === "share") return ", a share";
+	const mark = unitMark(unit);
+	return mark === "" ? "" : `, in ${mark}`;
+}
+function limitLines({ limits }, unit) {
+	const set = raisedLevels.flatMap((level) => {
+		const limit = limits[level];
+		return limit === void 0 ? [] : [{
+			level,
+			limit
+		}];
 	});
+	const lines = set.map(({ level, limit }) => `${level}: ${ruleLimitSaid(limit, unit)}`);
+	return set.some(({ limit }) => limit.of !== "value") ? [...lines, spreadSaid] : lines;
 }
 function said(value) {
 	return typeof value === "number" ? String(value) : `[${value.join(", ")}]`;
 }
-function exampleLine({ value, interval, count, circumstances = [], level }) {
+function exampleLine({ value, interval, count, circumstances = [], level }, unit) {
 	const when = circumstances.length === 0 ? "" : `, ${circumstances.join(", ")}`;
-	return `${value} [${interval.join(", ")}] from ${count}${when}: ${level}`;
+	return `${ruleNumber(value, unit)} [${interval.map(number).join(", ")}] from ${count}${when}: ${level}`;
 }
 // src/cli/rules.ts
 const listExamples = `
@@ -1055,6 +1166,11 @@ function rulesCommand(io, done) {
 function unknownWord(word) {
 	const isRule = shipped.rules.some(({ id }) => id === word);
 	const near = nearest(word, ["show", "check"]);
+	if (word === "list") return new Problem({
+		code: "usage",
+		what: "there is no command “rules list”",
+		hint: "wattassay rules lists them"
+	});
 	const hint = isRule ? `wattassay rules show ${word}` : near === null ? null : `wattassay rules ${near}`;
 	return new Problem({
 		code: "usage",
@@ -1448,7 +1564,7 @@ function everyCommand(command) {
 function dress(command, io) {
 	const paint = painter(io.stdout, io.env);
 	command.exitOverride().helpOption("--help", "explain this command").showHelpAfterError("(--help explains the command)").configureOutput({
-		writeOut: (text) => io.stdout.write(text),
+		writeOut: (text) => io.stdout.write(wrapped(text, helpWidth(io.stdout))),
 		writeErr: (text) => io.stderr.write(cleanLines(text)),
 		getOutHelpWidth: () => helpWidth(io.stdout),
 		getErrHelpWidth: () => helpWidth(io.stderr),
@@ -1456,8 +1572,17 @@ function dress(command, io) {
 		getErrHasColors: () => coloured(io.stderr, io.env)
 	}).configureHelp({
 		styleTitle: (title) => paint("underline", title),
-		sortOptions: false
+		sortOptions: false,
+		subcommandTerm: (one) => [one.name(), ...one.registeredArguments.map(argumentSaid)].join(" ")
 	});
+}
+function argumentSaid(argument) {
+	const said = `${argument.name()}${argument.variadic ? "..." : ""}`;
+	return argument.required ? `<${said}>` : `[${said}]`;
+}
+/** Paragraphs that stand at the margin are broken anew to the width; commands to copy, indented, are left whole. */
+function wrapped(text, width) {
+	return text.replace(/^\S.*(\n\S.*)*/gm, (paragraph) => wrap(paragraph.replaceAll("\n", " "), width).join("\n"));
 }
 function helpWidth(stream) {
 	return Math.min(100, widthOf(stream));

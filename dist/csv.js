@@ -1,4 +1,4 @@
-import { _n as Problem, c as parseClock, cn as decodeText, dn as firstColumns, f as assemble, fn as assumedUnits, gn as limits, l as timeSeconds, ln as shortName, mn as eachRow, pn as conversionOf, s as dateSeconds, u as decimal, un as findHeadings } from "./program.js";
+import { Cn as eachRow, Dn as Problem, Pn as day, Sn as conversionOf, Tn as limits, _n as decodeText, bn as firstColumns, c as parseClock, f as assemble, l as timeSeconds, s as dateSeconds, u as decimal, vn as shortName, xn as assumedUnits, yn as findHeadings } from "./program.js";
 // src/read/csv/numbers.ts
 /** What programs write where they have no value. */
 const missing = /* @__PURE__ */ new Set([...[
@@ -33,7 +33,6 @@ function cellNumber(cell, commaIsDecimal) {
 /** Numbers from here on are seconds since 1970, not since a start (1973); from the second on, milliseconds. */
 const epochSeconds = 1e8;
 const epochMilliseconds = 1e11;
-const day = 86400;
 const dottedDate = /^(\d{1,2})\.(\d{1,2})\.(\d{4})$/;
 const isoDate = /^(\d{4})-(\d\d)-(\d\d)$/;
 const clockTime = /^(?:(\d{1,3}):)?(\d{1,2}):(\d\d(?:[.,]\d{1,9})?)$/;
@@ -123,7 +122,7 @@ function pastMidnight(index) {
 	let before = NaN;
 	return (cells) => {
 		const time = timeOfDay(cells[index]);
-		if (time < before - day / 2) days++;
+		if (time < before - 43200) days++;
 		if (!Number.isNaN(time)) before = time;
 		return time + days * day;
 	};

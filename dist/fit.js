@@ -1,118 +1,74 @@
-import { _n as Problem, a as indoorsOf, d as finite, f as assemble, gn as limits, hn as isMeterName, i as stated, ln as shortName, o as sportOf, r as combineTotals } from "./program.js";
+import { Dn as Problem, Tn as limits, a as indoorsOf, d as finite, f as assemble, i as stated, o as sportOf, p as hasValue, r as combineTotals, vn as shortName, wn as isMeterName } from "./program.js";
 import { Buffer } from "buffer";
 // src/read/fit/balance.ts
+/** How a stored balance is packed (FIT Profile, type left_right_balance). */
+const shareBits = 127;
+const rightFlag = 128;
 /**
-* left_right_balance holds the share of one leg, and a flag that says it is the right one (FIT Profile, type
-* left_right_balance). Without the flag the leg is not known. Where a file sets the flag on some records
-* only, the others are left out: to mix known and unknown legs would invent a change of balance.
+* left_right_balance holds the share of one leg, and a flag that says it is the right one. Without the flag
+* the leg is not known. Where a file sets the flag on some records only, the others are left out: to mix
+* known and unknown legs would invent a change of balance.
 */
-function balanceOf(records) {
-	const share = new Float64Array(records.length).fill(NaN);
-	const flagged = records.some((record) => parts(record)?.right === true);
-	let any = false;
-	records.forEach((record, i) => {
-		const balance = parts(record);
-		if (balance === null || flagged && balance.right !== true) return;
-		const value = finite(balance.value);
-		if (!(value <= 100)) return;
-		share[i] = flagged ? 100 - value : value;
-		any = true;
-	});
+function balanceOf(stored) {
+	const flagged = stored?.some(isRight) ?? false;
+	const share = stored?.map((value) => shareOf(value, flagged));
 	return {
 		share,
-		side: !any ? null : flagged ? "right" : "unknown"
+		side: share === void 0 || !hasValue(share) ? null : flagged ? "right" : "unknown"
 	};
 }
-function parts(record) {
-	const balance = record.left_right_balance;
-	return typeof balance === "object" && balance !== null ? balance : null;
+const isRight = (stored) => (stored & rightFlag) !== 0;
+function shareOf(stored, flagged) {
+	const share = stored & shareBits;
+	if (Number.isNaN(stored) || isRight(stored) !== flagged || share > 100) return NaN;
+	return flagged ? 100 - share : share;
 }
 // src/read/fit/channels.ts
-/** Where each channel stands in a decoded record. Balance and packed speed are read apart. */
-const plain = {
-	power: (record) => finite(record.power),
-	cadence: (record) => {
-		const fraction = record.fractional_cadence;
-		return finite(record.cadence) + (typeof fraction === "number" ? fraction : 0);
-	},
-	heartRate: (record) => finite(record.heart_rate),
-	speed: (record) => finite(record.enhanced_speed ?? record.speed),
-	altitude: (record) => finite(record.enhanced_altitude ?? record.altitude),
-	distance: (record) => finite(record.distance),
-	temperature: (record) => finite(record.temperature)
-};
-/** Native names that reading relies on: a developer field of such a name is worth a word. */
-const nativeNames = /* @__PURE__ */ new Set([
-	"timestamp",
-	"power",
-	"cadence",
-	"fractional_cadence",
-	"heart_rate",
-	"speed",
-	"enhanced_speed",
-	"altitude",
-	"enhanced_altitude",
-	"distance",
-	"temperature",
-	"left_right_balance",
-	"compressed_speed_distance",
-	"position_lat",
-	"position_long"
-]);
-function column(records, fill) {
-	const values = new Float64Array(records.length);
-	for (let i = 0; i < values.length; i++) values[i] = fill(records[i]);
-	return values;
+/** Every channel but balance, from the fields of the records; a channel without any is left out. */
+function plainChannels(columns) {
+	return {
+		power: columns.power,
+		cadence: withFraction(columns.cadence, columns.fractional_cadence),
+		heartRate: columns.heart_rate,
+		speed: overlaid(columns.enhanced_speed, columns.speed),
+		altitude: overlaid(columns.enhanced_altitude, columns.altitude),
+		distance: columns.distance,
+		temperature: columns.temperature,
+		...unpackSpeedAndDistance(columns)
+	};
 }
-/** Seconds since 1970 of any decoded time; NaN when there is none. */
-function clock(value) {
-	return value instanceof Date ? value.getTime() / 1e3 : NaN;
+function withFraction(whole, fraction) {
+	if (fraction === void 0) return whole;
+	return whole?.map((value, i) => Number.isNaN(fraction[i]) ? value : value + fraction[i]);
 }
-function plainChannels(records) {
-	const packed = unpackSpeedAndDistance(records);
-	const channels = { ...packed };
-	for (const [channel, fill] of Object.entries(plain)) {
-		if (packed !== null && channel in packed) continue;
-		channels[channel] = column(records, fill);
-	}
-	return channels;
+/** The first column, and the second where the first has nothing. */
+function overlaid(first, second) {
+	if (first === void 0 || second === void 0) return first ?? second;
+	return first.map((value, i) => Number.isNaN(value) ? second[i] : value);
 }
 /**
 * The old field compressed_speed_distance: 12 bits of speed (1/100 m/s) and 12 of distance (1/16 m), the
-* distance starting over every 256 m (FIT Profile, message record, field 8: accumulated). The decoder hands
-* over its three bytes, a byte 255 as null. Null when no record has it, or has the plain fields as well.
+* distance starting over every 256 m (FIT Profile, message record, field 8: accumulated). Nothing when no
+* record has it, or any has a plain distance as well.
 */
-function unpackSpeedAndDistance(records) {
-	if (!records.some((record) => packedBytes(record) !== null)) return null;
-	if (records.some((record) => typeof record.distance === "number")) return null;
-	const speed = new Float64Array(records.length).fill(NaN);
-	const distance = new Float64Array(records.length).fill(NaN);
+function unpackSpeedAndDistance({ compressed_speed_distance: packed, distance: plain }) {
+	if (packed === void 0 || !hasValue(packed) || plain !== void 0 && hasValue(plain)) return null;
+	const speed = new Float64Array(packed.length).fill(NaN);
+	const distance = new Float64Array(packed.length).fill(NaN);
 	let before = null;
 	let total = 0;
-	records.forEach((record, i) => {
-		const bytes = packedBytes(record);
-		if (bytes === null) return;
-		const [low, middle, high] = bytes;
-		const sixteenths = middle >> 4 | high << 4;
+	packed.forEach((bits, i) => {
+		if (Number.isNaN(bits)) return;
+		const sixteenths = bits >> 12;
 		total += before === null ? sixteenths : sixteenths - before & 4095;
 		before = sixteenths;
-		speed[i] = (low | (middle & 15) << 8) / 100;
+		speed[i] = (bits & 4095) / 100;
 		distance[i] = total / 16;
 	});
 	return {
 		speed,
 		distance
 	};
-}
-function packedBytes(record) {
-	const value = record.compressed_speed_distance;
-	if (!Array.isArray(value) || value.length !== 3 || value.every((byte) => byte === null)) return null;
-	const [low, middle, high] = value.map((byte) => typeof byte === "number" ? byte & 255 : 255);
-	return [
-		low,
-		middle,
-		high
-	];
 }
 // node_modules/fit-file-parser/dist/profile-lookup-data.js
 /**
@@ -19280,111 +19236,21 @@ var FitParser = class {
 		callback(void 0, fitObj);
 	}
 };
-// src/read/fit/developer.ts
-/** Fields of the message field_description (FIT Profile). */
-const developerIndex = 0;
-const definitionNumber = 1;
-const fieldName = 3;
-const unitsName = 8;
-/**
-* Gives every developer field a name of its own in `copy`, a copy of the part's bytes from its start on, and
-* notes it in `known`. The decoder writes developer fields over native ones of the same name, and over one
-* another; under keys of ours they can do neither.
-*/
-function renameDeveloperFields(copy, part, known) {
-	for (const { definition, at } of part.fieldDescriptions) {
-		const place = {
-			definition,
-			at: at - part.start
-		};
-		const name = textOf(copy, place, fieldName);
-		if (name === null) continue;
-		const identity = `${byteOf(copy, place, developerIndex)} ${byteOf(copy, place, definitionNumber)} ${name}`;
-		const field = known.get(identity) ?? {
-			key: `f${known.size.toString(36).padStart(3, "0")}`,
-			name,
-			units: textOf(copy, place, unitsName) ?? ""
-		};
-		known.set(identity, field);
-		for (const { offset, size } of fieldsOf(definition, fieldName)) {
-			const stored = copy.subarray(place.at + offset, place.at + offset + size);
-			if (size >= field.key.length) stored.fill(0).set(new TextEncoder().encode(field.key));
-		}
-	}
-}
-const fieldsOf = (definition, number) => definition.fields.filter((field) => field.number === number);
-function byteOf(bytes, { definition, at }, number) {
-	const field = fieldsOf(definition, number).at(-1);
-	return field === void 0 ? 255 : bytes[at + field.offset];
-}
-function textOf(bytes, { definition, at }, number) {
-	const field = fieldsOf(definition, number).at(-1);
-	if (field === void 0) return null;
-	const content = bytes.subarray(at + field.offset, at + field.offset + field.size);
-	const end = content.indexOf(0);
-	return shortName(new TextDecoder().decode(end === -1 ? content : content.subarray(0, end)));
-}
-// src/read/fit/decode.ts
-/**
-* Decodes the whole messages of one part. Developer fields appear under the keys that `known` notes.
-*
-* @throws Problem `format-damaged` when the decoder refuses them.
-*/
-function decode(bytes, part, known) {
-	const mended = !part.intact || part.fieldDescriptions.length > 0;
-	const content = mended ? mend(bytes, part) : bytes.subarray(part.start);
-	if (mended) renameDeveloperFields(content, part, known);
-	const fit = parse(content);
-	const list = (name) => fit[name] ?? [];
-	return {
-		fileIds: list("file_ids"),
-		deviceInfos: list("device_infos"),
-		sports: list("sports"),
-		sessions: list("sessions"),
-		laps: list("laps"),
-		events: list("events"),
-		records: list("records")
-	};
-}
-/** A copy of the part's whole messages under a header that states their size. */
-function mend(bytes, part) {
-	const copy = bytes.slice(part.start, part.end);
-	new DataView(copy.buffer).setUint32(4, copy.length - part.headerSize, true);
-	return copy;
-}
-function parse(content) {
-	let result;
-	const parser = new FitParser({
-		force: true,
-		mode: "list"
-	});
-	try {
-		parser.parse(content, (_, data) => {
-			result = data;
-		});
-	} catch {
-		result = void 0;
-	}
-	if (result !== void 0) return result;
-	throw new Problem({
+// src/read/fit/damage.ts
+/** What is thrown where the framing of a FIT file can be followed and its content makes no sense. */
+function undecodable() {
+	return new Problem({
 		code: "format-damaged",
 		what: "the messages in this FIT file cannot be decoded",
 		hint: "Copy the file from the head unit again"
 	});
 }
-// src/read/fit/crc.ts
-const table = Uint16Array.from({ length: 256 }, (_, byte) => {
-	let crc = byte;
-	for (let bit = 0; bit < 8; bit++) crc = (crc & 1) === 0 ? crc >>> 1 : crc >>> 1 ^ 40961;
-	return crc;
-});
-/** The checksum of FIT (FIT Protocol, "CRC"): CRC-16 with the reflected polynomial A001, begun at 0. */
-function crc16(bytes, from, to) {
-	let crc = 0;
-	for (let i = from; i < to; i++) crc = crc >>> 8 ^ table[(crc ^ bytes[i]) & 255];
-	return crc;
-}
 // src/read/fit/walk.ts
+/** Global message numbers (FIT Profile, type mesg_num). */
+const kinds = {
+	record: 20,
+	fieldDescription: 206
+};
 const freshAllowance = () => ({
 	messages: limits.fitMessages,
 	fields: limits.fitFields
@@ -19394,10 +19260,13 @@ const definitionHeader = 64;
 const developerFlag = 32;
 const reservedFlag = 16;
 const timestampField = 253;
+/** The last five bits of the time that a compressed header carries; null of a plain header. */
+function timeInHeader(header) {
+	return (header & compressedHeader) === 0 ? null : header & 31;
+}
 /**
 * Walks the framing of FIT messages from `from`: follows the definitions and stops before the first message
-* that is not whole or makes no sense. Decodes nothing; `visit` is told of every whole data message and where
-* its content begins.
+* that is not whole or makes no sense. Decodes nothing.
 *
 * @returns the end of the last whole message.
 * @throws Problem `format-limits` when the allowance is used up.
@@ -19412,18 +19281,19 @@ function walk(bytes, from, to, allowance, visit) {
 		if ((header & compressedHeader) === 0 && (header & definitionHeader) !== 0) {
 			const read = readDefinition(bytes, at, to);
 			if (read === null) return at;
-			definitions[header & 15] = read.definition;
+			definitions[header & 15] = read;
 			end = read.end;
-			fields = read.definition.fields.length;
+			fields = read.plain.fields.length;
 		} else {
 			const compressed = (header & compressedHeader) !== 0;
 			if (!compressed && (header & 48) !== 0) return at;
-			const definition = definitions[compressed ? header >> 5 & 3 : header & 15];
-			if (definition === void 0) return at;
-			end = at + 1 + (compressed ? compressedSize(definition) : definition.size);
+			const laid = definitions[compressed ? header >> 5 & 3 : header & 15];
+			if (laid === void 0) return at;
+			const definition = compressed ? laid.compressed : laid.plain;
+			end = at + 1 + definition.size;
 			if (end > to) return at;
-			visit(definition, at + 1);
-			fields = definition.fields.length + definition.developerFields;
+			visit(definition, at + 1, end);
+			fields = definition.fields.length + definition.developerFields.length;
 		}
 		allowance.messages--;
 		allowance.fields -= fields;
@@ -19432,22 +19302,15 @@ function walk(bytes, from, to, allowance, visit) {
 	}
 	return at;
 }
-/** A compressed header carries the time itself: a leading timestamp field then has no bytes of its own. */
-function compressedSize({ fields, size }) {
-	const first = fields[0];
-	return first?.number === timestampField ? size - first.size : size;
-}
 function readDefinition(bytes, at, to) {
 	if (at + 6 > to) return null;
 	const header = bytes[at];
 	const architecture = bytes[at + 2];
-	const count = bytes[at + 5];
-	const nativeEnd = at + 6 + count * 3;
+	const nativeEnd = at + 6 + bytes[at + 5] * 3;
 	const hasDeveloperFields = (header & developerFlag) !== 0;
 	if ((header & reservedFlag) !== 0 || architecture > 1) return null;
 	if (nativeEnd + (hasDeveloperFields ? 1 : 0) > to) return null;
-	const developerFields = hasDeveloperFields ? bytes[nativeEnd] : 0;
-	const end = nativeEnd + (hasDeveloperFields ? 1 + developerFields * 3 : 0);
+	const end = hasDeveloperFields ? nativeEnd + 1 + bytes[nativeEnd] * 3 : nativeEnd;
 	if (end > to) return null;
 	let size = 0;
 	const fields = [];
@@ -19460,17 +19323,43 @@ function readDefinition(bytes, at, to) {
 		});
 		size += bytes[i + 1];
 	}
-	for (let i = nativeEnd + 1; i < end; i += 3) size += bytes[i + 1];
+	const developerFields = [];
+	for (let i = nativeEnd + 1; i < end; i += 3) {
+		developerFields.push({
+			number: bytes[i],
+			size: bytes[i + 1],
+			app: bytes[i + 2],
+			offset: size
+		});
+		size += bytes[i + 1];
+	}
 	const littleEndian = architecture === 0;
+	const plain = {
+		kind: littleEndian ? bytes[at + 3] | bytes[at + 4] << 8 : bytes[at + 3] << 8 | bytes[at + 4],
+		littleEndian,
+		fields,
+		developerFields,
+		size
+	};
 	return {
-		definition: {
-			kind: littleEndian ? bytes[at + 3] | bytes[at + 4] << 8 : bytes[at + 3] << 8 | bytes[at + 4],
-			littleEndian,
-			fields,
-			developerFields,
-			size
-		},
+		plain,
+		compressed: withoutTime(plain),
 		end
+	};
+}
+/** A compressed header carries the time itself: a leading timestamp field then has no bytes of its own. */
+function withoutTime(definition) {
+	const [first, ...rest] = definition.fields;
+	if (first?.number !== timestampField) return definition;
+	const moved = (place) => ({
+		...place,
+		offset: place.offset - first.size
+	});
+	return {
+		...definition,
+		fields: rest.map(moved),
+		developerFields: definition.developerFields.map(moved),
+		size: definition.size - first.size
 	};
 }
 function tooMany() {
@@ -19480,15 +19369,78 @@ function tooMany() {
 		hint: "Hand in the recording of this ride alone"
 	});
 }
+// src/read/fit/decode.ts
+/**
+* Decodes the whole messages of one part, without its records.
+*
+* @throws Problem `format-damaged` when the decoder refuses them.
+*/
+function decode(bytes, part) {
+	const fit = parse(withoutRecords(bytes, part));
+	const list = (name) => fit[name] ?? [];
+	return {
+		fileIds: list("file_ids"),
+		deviceInfos: list("device_infos"),
+		sports: list("sports"),
+		sessions: list("sessions"),
+		laps: list("laps"),
+		events: list("events")
+	};
+}
+/**
+* A part of the file as it would be without its records. They stay where the compressed header of another
+* message continues the time of the messages before it.
+*/
+function withoutRecords(bytes, { start, headerSize, end }) {
+	const kept = new Uint8Array(end - start);
+	let length = 0;
+	let from = start;
+	let continued = false;
+	walk(bytes, start + headerSize, end, freshAllowance(), ({ kind }, at, messageEnd) => {
+		const header = at - 1;
+		if (kind === kinds.record) {
+			if (header > from) kept.set(bytes.subarray(from, header), length);
+			length += header - from;
+			from = messageEnd;
+		} else continued ||= timeInHeader(bytes[header]) !== null;
+	});
+	if (continued) [length, from] = [0, start];
+	kept.set(bytes.subarray(from, end), length);
+	length += end - from;
+	new DataView(kept.buffer).setUint32(4, length - headerSize, true);
+	return kept.subarray(0, length);
+}
+function parse(content) {
+	let result;
+	const parser = new FitParser({
+		force: true,
+		mode: "list"
+	});
+	try {
+		parser.parse(content, (_, data) => {
+			result = data;
+		});
+	} catch {
+		result = void 0;
+	}
+	if (result === void 0) throw undecodable();
+	return result;
+}
+// src/read/fit/crc.ts
+const table = Uint16Array.from({ length: 256 }, (_, byte) => {
+	let crc = byte;
+	for (let bit = 0; bit < 8; bit++) crc = (crc & 1) === 0 ? crc >>> 1 : crc >>> 1 ^ 40961;
+	return crc;
+});
+/** The checksum of FIT (FIT Protocol, "CRC"): CRC-16 with the reflected polynomial A001, begun at 0. */
+function crc16(bytes, from, to) {
+	let crc = 0;
+	for (let i = from; i < to; i++) crc = crc >>> 8 ^ table[(crc ^ bytes[i]) & 255];
+	return crc;
+}
 // src/read/fit/parts.ts
-/** Global message numbers (FIT Profile, type mesg_num). */
-const kinds = {
-	record: 20,
-	fieldDescription: 206
-};
 const smallestHeader = 12;
 const checksumSize = 2;
-const powerField = 7;
 /**
 * Finds the recordings in a FIT file and how far each is whole: the strict check of header, sizes, framing
 * and checksum, and what to keep of a file that fails it.
@@ -19506,7 +19458,7 @@ function findParts(bytes) {
 			what: `more than ${limits.fitParts} recordings are chained in this file`,
 			hint: "Hand in the recording of this ride alone"
 		});
-		const found = readPart(bytes, at, allowance);
+		const found = readPart$1(bytes, at, allowance);
 		parts.push(found.part);
 		if (found.defect !== null) defects.push(found.defect);
 		at = found.next;
@@ -19539,7 +19491,7 @@ function startsHeader(bytes, at) {
 		84
 	].every((letter, i) => bytes[at + 8 + i] === letter);
 }
-function readPart(bytes, start, allowance) {
+function readPart$1(bytes, start, allowance) {
 	const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
 	const headerSize = bytes[start];
 	const from = start + headerSize;
@@ -19549,21 +19501,8 @@ function readPart(bytes, start, allowance) {
 	const sound = fits && headerIsSound(bytes, view, start) && crc16(bytes, start, declaredEnd) === view.getUint16(declaredEnd, true);
 	const closed = sound || fits && (next === bytes.length || startsHeader(bytes, next));
 	let records = 0;
-	const fieldDescriptions = [];
-	const powerTypes = /* @__PURE__ */ new Set();
-	let lastRecord = null;
-	const end = walk(bytes, from, closed ? declaredEnd : bytes.length, allowance, (definition, at) => {
-		if (definition.kind === kinds.record) {
-			records++;
-			if (definition !== lastRecord) {
-				lastRecord = definition;
-				const field = powerIn(definition);
-				if (field !== void 0) powerTypes.add(field.baseType);
-			}
-		} else if (definition.kind === kinds.fieldDescription) fieldDescriptions.push({
-			definition,
-			at
-		});
+	const end = walk(bytes, from, closed ? declaredEnd : bytes.length, allowance, ({ kind }) => {
+		if (kind === kinds.record) records++;
 	});
 	const whole = closed && end === declaredEnd;
 	return {
@@ -19571,10 +19510,7 @@ function readPart(bytes, start, allowance) {
 			start,
 			headerSize,
 			end,
-			intact: sound && whole,
-			records,
-			fieldDescriptions,
-			powerTypes
+			records
 		},
 		defect: defectOf(),
 		next: closed ? next : bytes.length
@@ -19587,6 +19523,15 @@ function readPart(bytes, start, allowance) {
 		if (fits && end > declaredEnd) return {
 			id: "never-closed",
 			values: { kept: records }
+		};
+		const held = bytes.length - start;
+		if (next - start > limits.fileBytes) return {
+			id: "size-impossible",
+			values: {
+				stated: next - start,
+				held,
+				kept: records
+			}
 		};
 		return {
 			id: "truncated",
@@ -19603,111 +19548,401 @@ function headerIsSound(bytes, view, start) {
 	const stored = view.getUint16(start + smallestHeader, true);
 	return stored === 0 || stored === crc16(bytes, start, start + smallestHeader);
 }
-function powerIn(definition) {
-	return definition.fields.find((field) => field.number === powerField);
-}
-const baseTypes = /* @__PURE__ */ new Map([
-	[0, {
+// src/read/fit/base-types.ts
+/** Source: FIT Protocol, table "FIT Base Types and Invalid Values". */
+const baseTypes = {
+	enum: {
 		name: "enum",
+		id: 0,
 		size: 1,
-		invalid: 255,
-		read: (v, at) => v.getUint8(at)
-	}],
-	[1, {
+		invalid: 255
+	},
+	sint8: {
 		name: "sint8",
+		id: 1,
 		size: 1,
-		invalid: 127,
-		read: (v, at) => v.getInt8(at)
-	}],
-	[2, {
+		invalid: 127
+	},
+	uint8: {
 		name: "uint8",
+		id: 2,
 		size: 1,
-		invalid: 255,
-		read: (v, at) => v.getUint8(at)
-	}],
-	[131, {
+		invalid: 255
+	},
+	sint16: {
 		name: "sint16",
+		id: 131,
 		size: 2,
-		invalid: 32767,
-		read: (v, at, le) => v.getInt16(at, le)
-	}],
-	[132, {
+		invalid: 32767
+	},
+	uint16: {
 		name: "uint16",
+		id: 132,
 		size: 2,
-		invalid: 65535,
-		read: (v, at, le) => v.getUint16(at, le)
-	}],
-	[133, {
+		invalid: 65535
+	},
+	sint32: {
 		name: "sint32",
+		id: 133,
 		size: 4,
-		invalid: 2147483647,
-		read: (v, at, le) => v.getInt32(at, le)
-	}],
-	[134, {
+		invalid: 2147483647
+	},
+	uint32: {
 		name: "uint32",
+		id: 134,
 		size: 4,
-		invalid: 4294967295,
-		read: (v, at, le) => v.getUint32(at, le)
-	}],
-	[136, {
+		invalid: 4294967295
+	},
+	float32: {
 		name: "float32",
+		id: 136,
 		size: 4,
-		invalid: NaN,
-		read: (v, at, le) => v.getFloat32(at, le)
-	}],
-	[137, {
+		invalid: NaN
+	},
+	float64: {
 		name: "float64",
+		id: 137,
 		size: 8,
-		invalid: NaN,
-		read: (v, at, le) => v.getFloat64(at, le)
-	}],
-	[10, {
+		invalid: NaN
+	},
+	uint8z: {
 		name: "uint8z",
+		id: 10,
 		size: 1,
-		invalid: 0,
-		read: (v, at) => v.getUint8(at)
-	}],
-	[139, {
+		invalid: 0
+	},
+	uint16z: {
 		name: "uint16z",
+		id: 139,
 		size: 2,
-		invalid: 0,
-		read: (v, at, le) => v.getUint16(at, le)
-	}],
-	[140, {
+		invalid: 0
+	},
+	uint32z: {
 		name: "uint32z",
+		id: 140,
 		size: 4,
-		invalid: 0,
-		read: (v, at, le) => v.getUint32(at, le)
-	}],
-	[13, {
+		invalid: 0
+	},
+	byte: {
 		name: "byte",
+		id: 13,
 		size: 1,
-		invalid: 255,
-		read: (v, at) => v.getUint8(at)
-	}]
-]);
-// src/read/fit/power.ts
-/** Base types other than the profile's uint16 in which a part stores power; the decoder drops those. */
-function oddPowerTypes(part) {
-	return [...part.powerTypes].filter((type) => type !== 132).map((type) => baseTypes.get(type)?.name ?? `type ${type}`);
+		invalid: 255
+	}
+};
+/** An array of three bytes as one number, the lowest first: none when all three are. */
+const threeBytes = {
+	name: "three bytes",
+	id: -1,
+	size: 3,
+	invalid: 16777215
+};
+const byId = new Map(Object.values(baseTypes).map((type) => [type.id, type]));
+/** The base type of this number; undefined where it can hold no number. */
+function baseTypeOf(id) {
+	return byId.get(id);
 }
-/** Native power (W) of each record of a part, whatever number type it is stored in; NaN where it has none. */
-function nativePower(bytes, part) {
-	const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-	const power = new Float64Array(part.records).fill(NaN);
-	let record = 0;
-	walk(bytes, part.start + part.headerSize, part.end, freshAllowance(), (definition, at) => {
-		if (definition.kind !== kinds.record) return;
-		const field = powerIn(definition);
-		const type = field && baseTypes.get(field.baseType);
-		if (field !== void 0 && type !== void 0 && field.size >= type.size) power[record] = valueAt(type, view, at + field.offset, definition.littleEndian);
-		record++;
-	});
-	return power;
-}
-function valueAt(type, view, at, littleEndian) {
-	const value = type.read(view, at, littleEndian);
+/** The number of the message whose content begins at `at`; NaN where it is none, or not finite. */
+function numberAt(stored, view, at) {
+	const { type } = stored;
+	const value = rawAt(type.id, view, at + stored.offset, stored.littleEndian);
 	return value === type.invalid || !Number.isFinite(value) ? NaN : value;
+}
+function rawAt(id, view, at, littleEndian) {
+	switch (id) {
+		case baseTypes.sint8.id: return view.getInt8(at);
+		case baseTypes.sint16.id: return view.getInt16(at, littleEndian);
+		case baseTypes.uint16.id:
+		case baseTypes.uint16z.id: return view.getUint16(at, littleEndian);
+		case baseTypes.sint32.id: return view.getInt32(at, littleEndian);
+		case baseTypes.uint32.id:
+		case baseTypes.uint32z.id: return view.getUint32(at, littleEndian);
+		case baseTypes.float32.id: return view.getFloat32(at, littleEndian);
+		case baseTypes.float64.id: return view.getFloat64(at, littleEndian);
+		case threeBytes.id: return view.getUint16(at, true) | view.getUint8(at + 2) << 16;
+		default: return view.getUint8(at);
+	}
+}
+// src/read/fit/record-fields.ts
+const field = (number, type, scale = 1, shift = 0) => ({
+	number,
+	type,
+	scale,
+	shift
+});
+const { uint8, sint8, uint16, sint32, uint32 } = baseTypes;
+/** The fields that reading uses, in SI units and rpm (FIT Profile, message record). */
+const recordFields = {
+	timestamp: field(253, uint32, 1, 631065600),
+	power: field(7, uint16),
+	cadence: field(4, uint8),
+	fractional_cadence: field(53, uint8, 128),
+	heart_rate: field(3, uint8),
+	speed: field(6, uint16, 1e3),
+	enhanced_speed: field(73, uint32, 1e3),
+	altitude: field(2, uint16, 5, -500),
+	enhanced_altitude: field(78, uint32, 5, -500),
+	distance: field(5, uint32, 100),
+	temperature: field(13, sint8),
+	left_right_balance: field(30, uint8),
+	compressed_speed_distance: field(8, threeBytes),
+	ebike_battery_level: field(118, uint8),
+	ebike_assist_mode: field(119, uint8),
+	position_lat: field(0, sint32),
+	position_long: field(1, sint32)
+};
+const names = new Map(Object.entries(recordFields).map(([name, { number }]) => [number, name]));
+/** What a field of a record is to reading; undefined when it is nothing to it. */
+function recordFieldName({ number }) {
+	return names.get(number);
+}
+/** Types of one byte each, which recorders use in place of one another. */
+const bytes = [
+	baseTypes.enum,
+	baseTypes.uint8,
+	baseTypes.byte
+];
+/**
+* How the number of a field is stored; null where its type or size is none that it may have. Power is read
+* whatever number type a recorder gave it.
+*/
+function storedType(name, { baseType, size }) {
+	const { type } = recordFields[name];
+	const stored = baseTypeOf(baseType);
+	if (stored === void 0 || size === 0 || size % stored.size !== 0) return null;
+	if (stored === type || name === "power") return stored;
+	if (!bytes.includes(stored)) return null;
+	if (type === threeBytes) return size === threeBytes.size ? threeBytes : null;
+	return bytes.includes(type) ? stored : null;
+}
+// src/read/fit/developer.ts
+/** Fields of the message field_description (FIT Profile). */
+const numbers = {
+	app: 0,
+	number: 1,
+	baseType: 2,
+	name: 3,
+	scale: 6,
+	offset: 7,
+	units: 8
+};
+const invalid = {
+	uint8: 255,
+	sint8: 127
+};
+/** One number for an app's index and the field's number: records name developer fields by both. */
+function keyOf({ app, number }) {
+	return app << 8 | number;
+}
+/** The field that a field_description describes whose content begins at `at`; null where it has no name. */
+function describedField(bytes, definition, at) {
+	const content = bytes.subarray(at, at + definition.size);
+	const byte = (number, otherwise) => contentOf(content, definition, number)?.[0] ?? otherwise;
+	const name = textOf(content, definition, numbers.name);
+	if (name === null) return null;
+	const scale = byte(numbers.scale, invalid.uint8);
+	const offset = byte(numbers.offset, invalid.sint8);
+	return {
+		key: keyOf({
+			app: byte(numbers.app, invalid.uint8),
+			number: byte(numbers.number, invalid.uint8)
+		}),
+		name,
+		units: textOf(content, definition, numbers.units) ?? "",
+		type: baseTypeOf(byte(numbers.baseType, invalid.uint8)),
+		scale: scale === invalid.uint8 || scale === 0 ? 1 : scale,
+		shift: offset === invalid.sint8 ? 0 : -(offset << 24 >> 24)
+	};
+}
+function contentOf(content, { fields }, number) {
+	const field = fields.findLast((one) => one.number === number);
+	return field === void 0 ? null : content.subarray(field.offset, field.offset + field.size);
+}
+function textOf(content, definition, number) {
+	const stored = contentOf(content, definition, number);
+	if (stored === null) return null;
+	const end = stored.indexOf(0);
+	return shortName(new TextDecoder().decode(end === -1 ? stored : stored.subarray(0, end)));
+}
+// src/read/fit/records.ts
+const nothing = {
+	time: null,
+	cells: [],
+	positions: []
+};
+/**
+* Reads the record messages of all parts straight into columns. A ride has one a second, of some ten fields
+* each: made into objects first, they would cost several times what everything else in the file does.
+*
+* @throws Problem `format-damaged` when a time leaves the range of the format, `format-limits` when there are too
+*   many fields that may be meters.
+*/
+function readRecords(bytes, parts) {
+	const sheet = {
+		length: parts.reduce((sum, { records }) => sum + records, 0),
+		columns: /* @__PURE__ */ new Map(),
+		meters: /* @__PURE__ */ new Map(),
+		developerNames: /* @__PURE__ */ new Set(),
+		powerTypes: /* @__PURE__ */ new Set(),
+		row: 0,
+		located: false
+	};
+	for (const part of parts) readPart(bytes, part, sheet);
+	return {
+		length: sheet.length,
+		columns: Object.fromEntries(sheet.columns),
+		meters: [...sheet.meters.values()],
+		developerNames: sheet.developerNames,
+		oddPowerTypes: [...sheet.powerTypes].filter((type) => type !== recordFields.power.type.id).map((type) => baseTypeOf(type)?.name ?? `type ${type}`),
+		located: sheet.located
+	};
+}
+function readPart(bytes, { start, headerSize, end, records }, sheet) {
+	const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+	const described = /* @__PURE__ */ new Map();
+	const plans = /* @__PURE__ */ new Map();
+	const run = {
+		places: new Uint32Array(records),
+		count: 0
+	};
+	let planned = null;
+	let plan = nothing;
+	let time = NaN;
+	walk(bytes, start + headerSize, end, freshAllowance(), (definition, at) => {
+		if (definition !== planned) {
+			fillRows(sheet, plan, view, run);
+			plan = plans.get(definition) ?? planOf(definition, described, sheet);
+			plans.set(definition, plan);
+			planned = definition;
+		}
+		const lastBits = timeInHeader(bytes[at - 1]);
+		if (lastBits !== null) time = continued(time, lastBits);
+		else if (plan.time !== null) time = numberAt(plan.time, view, at);
+		if (definition.kind === kinds.record) {
+			if (lastBits !== null && !Number.isNaN(time)) columnOf(sheet, "timestamp")[sheet.row + run.count] = time + recordFields.timestamp.shift;
+			run.places[run.count++] = at;
+		} else if (definition.kind === kinds.fieldDescription) {
+			const field = describedField(bytes, definition, at);
+			if (field === null) return;
+			described.set(field.key, field);
+			sheet.developerNames.add(field.name);
+			if (isMeter(field)) meterOf$1(sheet, field);
+			plans.clear();
+			planned = null;
+		}
+	});
+	fillRows(sheet, plan, view, run);
+}
+/** The first time from `time` on that ends in these bits (FIT Protocol, "Compressed Timestamp Header"). */
+function continued(time, lastBits) {
+	const next = time + (lastBits - time & 31);
+	if (next >= recordFields.timestamp.type.invalid) throw undecodable();
+	return next;
+}
+/** Fills the rows of a run of records, and begins the next run. */
+function fillRows(sheet, { cells, positions }, view, run) {
+	for (const cell of cells) fillCells(cell, view, run, sheet.row);
+	for (const position of positions) sheet.located ||= isAnywhere(position, view, run);
+	sheet.row += run.count;
+	run.count = 0;
+}
+function fillCells(cell, view, { places, count }, row) {
+	const { column, scale, shift } = cell;
+	for (let i = 0; i < count; i++) {
+		const value = numberAt(cell, view, places[i]);
+		if (!Number.isNaN(value)) column[row + i] = value / scale + shift;
+	}
+}
+function isAnywhere(stored, view, { places, count }) {
+	for (let i = 0; i < count; i++) if (!Number.isNaN(numberAt(stored, view, places[i]))) return true;
+	return false;
+}
+function planOf(definition, described, sheet) {
+	const plan = {
+		time: timeIn(definition),
+		cells: [],
+		positions: []
+	};
+	if (definition.kind === kinds.record) {
+		planFields(plan, definition, sheet);
+		planDeveloperFields(plan, definition, described, sheet);
+	}
+	return plan;
+}
+/** Every message that has a time has it in the same field. */
+function timeIn({ fields, littleEndian }) {
+	const field = fields.findLast((one) => recordFieldName(one) === "timestamp");
+	const type = field === void 0 ? null : storedType("timestamp", field);
+	return field === void 0 || type === null ? null : {
+		type,
+		offset: field.offset,
+		littleEndian
+	};
+}
+function planFields({ cells, positions }, { fields, littleEndian }, sheet) {
+	for (const field of fields) {
+		const name = recordFieldName(field);
+		if (name === void 0) continue;
+		if (name === "power") sheet.powerTypes.add(field.baseType);
+		const type = storedType(name, field);
+		if (type === null) continue;
+		const place = {
+			type,
+			offset: field.offset,
+			littleEndian
+		};
+		const { scale, shift } = recordFields[name];
+		if (name === "position_lat" || name === "position_long") positions.push(place);
+		else cells.push({
+			...place,
+			column: columnOf(sheet, name),
+			scale,
+			shift
+		});
+	}
+}
+function planDeveloperFields({ cells }, { developerFields, littleEndian }, described, sheet) {
+	for (const place of developerFields) {
+		const field = described.get(keyOf(place));
+		if (field === void 0 || field.type?.size !== place.size || !isMeter(field)) continue;
+		const { type, scale, shift } = field;
+		cells.push({
+			type,
+			offset: place.offset,
+			littleEndian,
+			column: meterOf$1(sheet, field).power,
+			scale,
+			shift
+		});
+	}
+}
+const isMeter = ({ name, units }) => isMeterName(name, units);
+function columnOf({ columns, length }, name) {
+	const column = columns.get(name) ?? empty(length);
+	columns.set(name, column);
+	return column;
+}
+function meterOf$1({ meters, length }, { key, name }) {
+	const identity = `${key} ${name}`;
+	const known = meters.get(identity);
+	if (known !== void 0) return known;
+	if (meters.size === limits.fitMeters) throw tooManyMeters();
+	const meter = {
+		name,
+		power: empty(length)
+	};
+	meters.set(identity, meter);
+	return meter;
+}
+function tooManyMeters() {
+	return new Problem({
+		code: "format-limits",
+		what: `the file describes more than ${limits.fitMeters} added fields of power`,
+		hint: "Hand in the file as the head unit wrote it"
+	});
+}
+function empty(length) {
+	return new Float64Array(length).fill(NaN);
 }
 // src/read/fit/summary.ts
 /** Who made the file: file_id, and where it is silent the device_info of the recorder itself. */
@@ -19744,10 +19979,13 @@ function meterOf(decoded) {
 	const one = said.find(({ maker, product }) => maker !== null || product !== null) ?? said[0];
 	return one === void 0 || said.some(({ serial }) => serial !== one.serial) ? null : one;
 }
-/** "cycling indoor_cycling …": all that the file says of its sport, cycling first where a ride is among several. */
+/**
+* "cycling indoor_cycling …": all that the file says of its sport. Of several sports a ride with a motor comes
+* first, for nobody can tell its power from the rest, then cycling.
+*/
 function sportWords(decoded) {
 	const said = [...decoded.sessions, ...decoded.sports].map((message) => [shortName(message.sport), shortName(message.sub_sport)]).filter(([sport]) => sport !== null).map((words) => words.filter((word) => word !== null && word !== "generic").join(" "));
-	return said.find((words) => words.startsWith("cycling")) ?? said[0] ?? null;
+	return said.find((words) => sportOf(words) === "e-biking") ?? said.find((words) => words.startsWith("cycling")) ?? said[0] ?? null;
 }
 /** Timer pauses from the recorder's own events: from a stop to the next start. */
 function pausesOf(events) {
@@ -19808,6 +20046,10 @@ function elapsed(sessions) {
 	const starts = sessions.map((session) => clock(session.start_time));
 	return Math.max(...starts.map((start, i) => start + lengths[i])) - Math.min(...starts);
 }
+/** Seconds since 1970 of any decoded time; NaN when there is none. */
+function clock(value) {
+	return value instanceof Date ? value.getTime() / 1e3 : NaN;
+}
 // src/read/fit/fit.ts
 /**
 * Reads a FIT file. Strict first: header, sizes, framing and checksum of each chained part are checked, and
@@ -19818,27 +20060,24 @@ function elapsed(sessions) {
 */
 function readFit(bytes) {
 	const { parts, defects } = findParts(bytes);
-	const known = /* @__PURE__ */ new Map();
-	const decoded = together(parts.map((part) => decode(bytes, part, known)));
-	const { records, sessions } = decoded;
-	const developerFields = [...known.values()];
-	const channels = plainChannels(records);
-	const oddPower = recoverPower(bytes, parts, channels.power);
-	const balance = balanceOf(records);
+	const decoded = together(parts.map((part) => decode(bytes, part)));
+	const { sessions } = decoded;
+	const records = readRecords(bytes, parts);
+	const balance = balanceOf(records.columns.left_right_balance);
 	const { defects: columnDefects, ...columns } = assemble({
-		time: column(records, (record) => clock(record.timestamp)),
+		time: records.columns.timestamp ?? new Float64Array(records.length).fill(NaN),
 		channels: {
-			...channels,
+			...plainChannels(records.columns),
 			balance: balance.share
 		},
-		meters: developerMeters(records, developerFields)
+		meters: records.meters
 	});
 	const words = sportWords(decoded);
 	const meter = meterOf(decoded);
 	return {
 		...columns,
-		sport: sportOf(words),
-		indoors: indoorsOf(words, records.some(hasPosition)),
+		sport: hasMotor(records.columns) ? "e-biking" : sportOf(words),
+		indoors: indoorsOf(words, records.located),
 		device: deviceOf(decoded),
 		...meter === null ? {} : { meter },
 		balanceSide: balance.side,
@@ -19851,8 +20090,11 @@ function readFit(bytes) {
 				id: "several-sessions",
 				values: { sessions: sessions.length }
 			}] : [],
-			...collisions(developerFields),
-			...oddPower,
+			...collisions(records.developerNames),
+			...records.oddPowerTypes.map((type) => ({
+				id: "odd-power-type",
+				values: { type }
+			})),
 			...columnDefects
 		]
 	};
@@ -19865,35 +20107,17 @@ function together(parts) {
 		sports: parts.flatMap((part) => part.sports),
 		sessions: parts.flatMap((part) => part.sessions),
 		laps: parts.flatMap((part) => part.laps),
-		events: parts.flatMap((part) => part.events),
-		records: parts.flatMap((part) => part.records)
+		events: parts.flatMap((part) => part.events)
 	};
 }
-/** Fills in, in place, native power that the decoder drops for its wire type. */
-function recoverPower(bytes, parts, power) {
-	const types = new Set(parts.flatMap(oddPowerTypes));
-	if (types.size > 0) {
-		const native = parts.flatMap((part) => [...nativePower(bytes, part)]);
-		for (let i = 0; i < power.length; i++) if (Number.isNaN(power[i])) power[i] = native[i];
-	}
-	return [...types].map((type) => ({
-		id: "odd-power-type",
-		values: { type }
-	}));
-}
-function developerMeters(records, fields) {
-	return fields.filter(({ name, units }) => isMeterName(name, units)).map(({ key, name }) => ({
-		name,
-		power: column(records, (record) => finite(record[key]))
-	}));
-}
-function collisions(fields) {
-	return [...new Set(fields.map(({ name }) => name))].filter((name) => nativeNames.has(name)).map((name) => ({
+function collisions(developerNames) {
+	return [...developerNames].filter((name) => Object.hasOwn(recordFields, name)).map((name) => ({
 		id: "colliding-field",
 		values: { name }
 	}));
 }
-function hasPosition(record) {
-	return typeof record.position_lat === "number" || typeof record.position_long === "number";
+/** Only a bicycle with a motor tells of its battery or its help, whatever sport its rider chose. */
+function hasMotor({ ebike_battery_level, ebike_assist_mode }) {
+	return [ebike_battery_level, ebike_assist_mode].some((told) => told?.some((value) => !Number.isNaN(value)));
 }
 export { readFit };

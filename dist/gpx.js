@@ -1,4 +1,4 @@
-import { a as indoorsOf, cn as decodeText, ln as shortName, n as readMarkup, o as sportOf, t as Trackpoints } from "./program.js";
+import { _n as decodeText, a as indoorsOf, n as readMarkup, o as sportOf, t as Trackpoints, vn as shortName } from "./program.js";
 // src/read/xml/gpx.ts
 /**
 * Reads a GPX 1.0 or 1.1 track with what recorders put into its extensions. Times without a zone are UTC, as
@@ -9,27 +9,18 @@ import { a as indoorsOf, cn as decodeText, ln as shortName, n as readMarkup, o a
 */
 function readGpx(bytes) {
 	const points = new Trackpoints();
-	const pauses = [];
 	let creator = null;
 	let type = null;
-	let segmentEnd = NaN;
-	let afterBreak = false;
 	const fault = readMarkup(decodeText(bytes), {
 		started: () => points.count > 0,
 		open(name, attributes) {
 			if (name === "trkpt") points.begin("lat" in attributes || "lon" in attributes);
-			else if (name === "trkseg") {
-				segmentEnd = points.lastTime;
-				afterBreak = points.count > 0;
-			} else if (name === "gpx") creator = shortName(attributes.creator);
+			else if (name === "trkseg") points.interrupt();
+			else if (name === "gpx") creator = shortName(attributes.creator);
 		},
 		close(name, text, parent) {
-			if (name === "trkpt") {
-				points.end();
-				const next = points.lastTime;
-				if (afterBreak && next > segmentEnd + 1) pauses.push([segmentEnd + 1, next]);
-				afterBreak = false;
-			} else if (points.open) points.value(name, text, parent);
+			if (name === "trkpt") points.end();
+			else if (points.open) points.value(name, text, parent);
 			else if (name === "type" && parent === "trk") type ??= shortName(text);
 		}
 	});
@@ -44,7 +35,7 @@ function readGpx(bytes) {
 			serial: null
 		},
 		balanceSide: null,
-		pauses,
+		pauses: points.pauses,
 		laps: [],
 		totals: {},
 		defects: fault === null ? defects : [{

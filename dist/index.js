@@ -164,7 +164,41 @@ function rootMeanSquare(values, from, to) {
 	}
 	return count === 0 ? 0 : Math.sqrt(sum / count);
 }
+// src/units.ts
+/** Rounds half away from zero to the unit's decimals; never returns -0. */
+function roundTo(value, unit) {
+	const scale = 10 ** decimals[unit];
+	const rounded = Math.sign(value) * Math.round(Math.abs(value) * scale) / scale;
+	return rounded === 0 ? 0 : rounded;
+}
+/** Rounds to so many significant figures; what is not finite stays as it is. */
+function toFigures(value, figures) {
+	return Number.isFinite(value) ? Number(value.toPrecision(figures)) : value;
+}
+var decimals, kmh, day;
+var init_units$1 = __esmMin((() => {
+	decimals = {
+		"%": 1,
+		W: 1,
+		"W/kg": 2,
+		rpm: 1,
+		"km/h": 1,
+		bpm: 1,
+		N·m: 1,
+		kJ: 1,
+		kg: 1,
+		s: 1,
+		min: 1,
+		count: 0,
+		share: 3,
+		ratio: 3,
+		r: 3
+	};
+	kmh = 3.6;
+	day = 86400;
+}));
 // src/math/lagged.ts
+init_units$1();
 /**
 * Sums over own[t] and other[t - lag] for t in [from, to), as far as the other reaches, pairs with a
 * missing sample passed over: what a correlation of columns around zero is made of.
@@ -214,8 +248,7 @@ const settings$4 = {
 	sameHeart: .85,
 	/** Header times this close (s) to a lag may choose it among equals. */
 	clockSeconds: 12,
-	/** Offsets near a multiple of this (s) look like a time-zone slip. */
-	zoneSeconds: 900,
+	/** Offsets so near (s) to whole quarters of an hour look like a time-zone slip. */
 	zoneSlackSeconds: 120,
 	/** Window (s) in which a clock of its own can be told: about half a minute of detail. */
 	segmentWindow: 30,
@@ -1645,7 +1678,7 @@ function shortFilter(y, x, lag, taps, from, to, counts = () => true) {
 	}
 	if (count === 0) return null;
 	for (let i = 0; i < size; i++) for (let j = 0; j <= i; j++) products[i * size + j] -= sums[i] * sums[j] / count;
-	const weights = solve(products, size);
+	const weights = solve$1(products, size);
 	if (weights === null) return null;
 	const centre = (k) => origin[k] + sums[k] / count;
 	return {
@@ -1658,7 +1691,7 @@ function shortFilter(y, x, lag, taps, from, to, counts = () => true) {
 * Solves the leading block of a symmetric matrix (lower half, row by row) against its last row: Cholesky.
 * Null when a pivot is lost to rounding.
 */
-function solve(matrix, size) {
+function solve$1(matrix, size) {
 	const n = size - 1;
 	const lower = matrix.slice();
 	for (let i = 0; i < size; i++) for (let j = 0; j <= Math.min(i, n - 1); j++) {
@@ -1693,7 +1726,7 @@ function originEvidence(own, other) {
 	let count = 0;
 	let ownWork = 0;
 	let otherWork = 0;
-	for (let t = reach$3; t + reach$3 < own.length && count < fit.count; t++) {
+	for (let t = reach$2; t + reach$2 < own.length && count < fit.count; t++) {
 		const at = own[t];
 		const told = other[t];
 		let residual = told - fit.intercept;
@@ -1717,8 +1750,8 @@ function originEvidence(own, other) {
 	};
 }
 /** Averaging over two seconds, moved by a fraction of one, reaches this far (s) to either side. */
-const reach$3 = 2;
-const taps$1 = Array.from({ length: 5 }, (_, k) => k - reach$3);
+const reach$2 = 2;
+const taps$1 = Array.from({ length: 5 }, (_, k) => k - reach$2);
 /**
 * Whether the second is a measurement of its own. One sensor seen by two recorders differs by radio timing
 * and rounding alone: little of the detail is left over, and the work is the same to a tenth of a percent.
@@ -2262,9 +2295,9 @@ function channelAgreement(primary, second, lag) {
 	};
 }
 function zoneSlip(offset) {
-	const quarters = Math.round(offset / settings$4.zoneSeconds);
+	const quarters = Math.round(offset / 900);
 	if (quarters === 0) return 0;
-	const nearest = quarters * settings$4.zoneSeconds;
+	const nearest = quarters * 900;
 	return Math.abs(offset - nearest) <= settings$4.zoneSlackSeconds ? nearest : 0;
 }
 function centred$1(column) {
@@ -2314,38 +2347,6 @@ const tool = {
 	name: "wattassay",
 	version: "0.1.0"
 };
-// src/units.ts
-/** Rounds half away from zero to the unit's decimals; never returns -0. */
-function roundTo(value, unit) {
-	const scale = 10 ** decimals[unit];
-	const rounded = Math.sign(value) * Math.round(Math.abs(value) * scale) / scale;
-	return rounded === 0 ? 0 : rounded;
-}
-/** Rounds to so many significant figures; what is not finite stays as it is. */
-function toFigures(value, figures) {
-	return Number.isFinite(value) ? Number(value.toPrecision(figures)) : value;
-}
-var decimals, kmh;
-var init_units$1 = __esmMin((() => {
-	decimals = {
-		"%": 1,
-		W: 1,
-		"W/kg": 2,
-		rpm: 1,
-		"km/h": 1,
-		bpm: 1,
-		N·m: 1,
-		kJ: 1,
-		kg: 1,
-		s: 1,
-		min: 1,
-		count: 0,
-		share: 3,
-		ratio: 3,
-		r: 3
-	};
-	kmh = 3.6;
-}));
 // src/assemble.ts
 init_types();
 init_units$1();
@@ -2564,7 +2565,7 @@ function addUp(queries, byId, grades) {
 	return new Set(queries.map((finding) => byId.get(finding.rule)?.family)).size >= grades.queriesThatRefer;
 }
 /** How far a grade reaches: how many checks could be made, how many not, and why not. */
-function reachOf$1(measurements) {
+function reachOf$2(measurements) {
 	const count = (state) => measurements.filter((measurement) => measurement.outcome.state === state).length;
 	const reasons = /* @__PURE__ */ new Map();
 	for (const { outcome } of measurements) {
@@ -2823,15 +2824,24 @@ const number$1 = (what) => ({
 	list: false
 });
 /** A list of numbers in the rule file. */
-const numbers = (what) => ({
+const numbers$1 = (what) => ({
 	what,
 	list: true
 });
 /** Defines a measure; `compute` receives the options typed as they are declared. */
 function defineMeasure(measure) {
+	const { unit } = measure;
+	const compute = (all, target, options) => {
+		const outcome = measure.compute(all, target, options);
+		return outcome.state === "measured" ? {
+			...outcome,
+			unit
+		} : outcome;
+	};
 	return {
 		circumstances: {},
-		...measure
+		...measure,
+		compute
 	};
 }
 /** The one way to say "cannot be computed": never NaN, never a pass. */
@@ -2846,7 +2856,7 @@ function notApplicable(reason, values = {}) {
 * The one way to return a value. Throws when it is not finite: a NaN that reached this point is a bug
 * of the measure, and the audit reports it as failed.
 */
-function measured(value, unit, interval, count, extras = {}) {
+function measured(value, interval, count, extras = {}) {
 	if (![
 		value,
 		...interval,
@@ -2860,14 +2870,53 @@ function measured(value, unit, interval, count, extras = {}) {
 		charts: [],
 		...extras,
 		value,
-		unit,
 		interval,
 		count
 	};
 }
 /** An exact count or length: its interval is itself. */
-function exact(value, unit, count, extras = {}) {
-	return measured(value, unit, [value, value], count, extras);
+function exact(value, count, extras = {}) {
+	return measured(value, [value, value], count, extras);
+}
+// src/measure/pair/detail.ts
+/**
+* How much more the first trace varies from second to second than the other: its mean square of first differences
+* over the other's, in seconds that both recorded; NaN where neither varies. A meter that averages n seconds is
+* about n² lower.
+*/
+function stepRatio(own, other, [from, to]) {
+	let a = 0;
+	let b = 0;
+	for (let t = from + 1; t < to; t++) {
+		const ownStep = own[t] - own[t - 1];
+		const otherStep = other[t] - other[t - 1];
+		if (Number.isNaN(ownStep + otherStep)) continue;
+		a += ownStep ** 2;
+		b += otherStep ** 2;
+	}
+	return a / b;
+}
+/** How much more the livelier of two traces varies from second to second than the other, at least 1. */
+function detailRatio(own, other, within) {
+	const ratio = stepRatio(own, other, within);
+	return Number.isNaN(ratio) ? Number.POSITIVE_INFINITY : Math.max(ratio, 1 / ratio);
+}
+/** What is faster than `seconds` in a trace: each second minus the centred mean around it; NaN at gaps. */
+function detailOf(column, seconds) {
+	const half = Math.floor(seconds / 2);
+	const sums = new Float64Array(column.length + 1);
+	const gaps = new Int32Array(column.length + 1);
+	for (let t = 0; t < column.length; t++) {
+		const missing = Number.isNaN(column[t]);
+		sums[t + 1] = sums[t] + (missing ? 0 : column[t]);
+		gaps[t + 1] = gaps[t] + (missing ? 1 : 0);
+	}
+	const detail = new Float64Array(column.length).fill(NaN);
+	for (let t = half; t + half < column.length; t++) {
+		const [from, to] = [t - half, t + half + 1];
+		if (gaps[to] === gaps[from]) detail[t] = column[t] - (sums[to] - sums[from]) / (to - from);
+	}
+	return detail;
 }
 // src/measure/pair/gate.ts
 /** What every comparison of two meters stands on: one clock, and two measurements. */
@@ -2875,6 +2924,11 @@ function gate({ alignment }) {
 	if (!alignment.secure) return notApplicable("not-secure");
 	if (alignment.origin === "same sensor") return notApplicable("not-independent");
 	return null;
+}
+/** Whether a pair's second is a meter of its own, and no other second's twin: an opinion that counts. */
+function isIndependent(pair) {
+	const { origin, sameAs } = pair.alignment;
+	return gate(pair) === null && origin === "independent" && sameAs === null;
 }
 // src/measure/averaging-difference.ts
 /**
@@ -2885,6 +2939,7 @@ function gate({ alignment }) {
 const averagingDifference = defineMeasure({
 	id: "averaging-difference",
 	of: "pair",
+	unit: "s",
 	options: {
 		longestSeconds: number$1("longest moving mean tried, s"),
 		lagSeconds: number$1("lags tried either side, s"),
@@ -2899,7 +2954,7 @@ const averagingDifference = defineMeasure({
 			seconds: all.window[1] - all.window[0],
 			needed: leastSeconds
 		});
-		const ratio = roughness(own, all.window) / roughness(other, all.window);
+		const ratio = stepRatio(own, other, all.window);
 		const ownSmoother = ratio < 1;
 		const [crisp, smooth] = ownSmoother ? [other, own] : [own, other];
 		const most = Math.max(ratio, 1 / ratio) < sameRoughness ? 1 : longestSeconds;
@@ -2919,7 +2974,7 @@ const averagingDifference = defineMeasure({
 				};
 			}
 		}
-		return exact(best.seconds, "s", all.window[1] - all.window[0], {
+		return exact(best.seconds, all.window[1] - all.window[0], {
 			stretches: [all.window],
 			details: {
 				smoother: ownSmoother ? "primary" : "second",
@@ -2937,18 +2992,6 @@ const averagingDifference = defineMeasure({
 });
 /** A moving mean of two seconds lowers the mean square step of a crisp trace by more than this factor. */
 const sameRoughness = 2;
-/** Mean square of second-to-second steps. */
-function roughness(column, [from, to]) {
-	let squares = 0;
-	let count = 0;
-	for (let t = from + 1; t < to; t++) {
-		const step = column[t] - column[t - 1];
-		if (Number.isNaN(step)) continue;
-		squares += step * step;
-		count++;
-	}
-	return squares / count;
-}
 /** Mean of each second and those before it; NaN where one of them is missing. */
 function trailingMean(column, seconds) {
 	if (seconds === 1) return column;
@@ -3128,6 +3171,34 @@ function jackknifeError(without) {
 function jackknifeReach(without) {
 	return studentQuantile(.975, without.length - 1) * jackknifeError(without);
 }
+// src/math/robust-spread.ts
+/** Median absolute deviation of a normal distribution, in standard deviations: the 75 % quantile. */
+const medianDeviation = .6745;
+/** Share of a normal sample that its median absolute deviation makes use of (Hampel 1974, J Am Stat Assoc 69:383-393). */
+const medianEfficiency = .37;
+/**
+* Standard deviation of deviations around zero that a few wild ones cannot move: their median size over that
+* of a standard normal. Missing ones are passed over; NaN of none.
+*/
+function robustSpread(deviations) {
+	const all = new Float64Array(deviations.length);
+	let count = 0;
+	for (let i = 0; i < deviations.length; i++) {
+		const size = Math.abs(deviations[i]);
+		if (!Number.isNaN(size)) all[count++] = size;
+	}
+	if (count === 0) return NaN;
+	const sizes = all.subarray(0, count);
+	const middle = count >> 1;
+	quickselect(sizes, middle);
+	let median = sizes[middle];
+	if (count % 2 === 0) {
+		let below = sizes[0];
+		for (let i = 1; i < middle; i++) if (sizes[i] > below) below = sizes[i];
+		median = (median + below) / 2;
+	}
+	return median / medianDeviation;
+}
 // src/math/steady-windows.ts
 /**
 * Marks every sample that lies in some window of `window` samples whose standard deviation (about the
@@ -3171,21 +3242,21 @@ function inSteadyWindow(values, window, most) {
 }
 // src/measure/recording/close-ups.ts
 /** How many stretches are shown from nearby, and how many seconds around and of each. */
-const shown$2 = {
+const shown$3 = {
 	most: 6,
 	around: 15,
 	longest: 180
 };
 /** Close-ups of the longest of these stretches, in order of time. */
 function closeUps$1(id, series, stretches) {
-	const chosen = [...stretches].sort((a, b) => b[1] - b[0] - (a[1] - a[0]) || a[0] - b[0]).slice(0, shown$2.most).sort((a, b) => a[0] - b[0]);
+	const chosen = [...stretches].sort((a, b) => b[1] - b[0] - (a[1] - a[0]) || a[0] - b[0]).slice(0, shown$3.most).sort((a, b) => a[0] - b[0]);
 	const { power, cadence, heartRate } = series.channels;
 	return {
 		kind: "close-ups",
 		id,
 		closeUps: chosen.map((marked) => {
-			const from = Math.max(0, marked[0] - shown$2.around);
-			const to = Math.min(series.length, Math.min(marked[1], marked[0] + shown$2.longest) + shown$2.around);
+			const from = Math.max(0, marked[0] - shown$3.around);
+			const to = Math.min(series.length, Math.min(marked[1], marked[0] + shown$3.longest) + shown$3.around);
 			return {
 				from,
 				power: readings(power, from, to) ?? [],
@@ -3251,19 +3322,20 @@ const countedApart = 4095;
 const blocks$2 = 10;
 /**
 * Robust Allan deviation: the median size of the differences of neighbouring means over `span` seconds, over
-* every pair of full windows, as the standard deviation of a normal; what rounding to whole watts adds is
-* taken off.
+* every pair of full windows, as the standard deviation of a normal; what rounding to the steps that the meter
+* works in adds is taken off.
 *
 * @param power W, one value a second, NaN where missing
 * @param widest differences wider than this (W) are steps of the ride and not its wander: left out
 */
 function deviation(power, span, widest = Number.POSITIVE_INFINITY) {
-	const sizes = differences(power, span).filter((size) => size <= widest * span);
+	const sizes = differences(power, span, widest * span);
+	const step = stepOf(power);
 	const counts = /* @__PURE__ */ new Int32Array(4096);
 	for (let i = 0; i < sizes.length; i++) counts[sizes[i]]++;
 	const spread = (pairs) => {
-		const robust = median(counts, pairs) / .6745 / span;
-		return Math.sqrt(Math.max(0, robust * robust - 1 / (6 * span)));
+		const robust = median(counts, pairs, step) / medianDeviation / span;
+		return Math.sqrt(Math.max(0, robust * robust - step ** 2 / (6 * span)));
 	};
 	const without = Array.from({ length: blocks$2 }, (_, block) => {
 		const from = Math.floor(block * sizes.length / blocks$2);
@@ -3279,8 +3351,8 @@ function deviation(power, span, widest = Number.POSITIVE_INFINITY) {
 		pairs: sizes.length
 	};
 }
-/** Sizes of the differences of neighbouring sums over `span` seconds, rounded. */
-function differences(power, span) {
+/** Sizes of the differences of neighbouring sums over `span` seconds, rounded, up to the widest that counts. */
+function differences(power, span, widest) {
 	const sizes = new Uint16Array(Math.max(0, power.length - 2 * span + 1));
 	let count = 0;
 	let earlier = 0;
@@ -3301,18 +3373,42 @@ function differences(power, span) {
 			earlier += power[i - span];
 		}
 		if (valid > 2 * span) earlier -= power[i - 2 * span];
-		if (valid >= 2 * span) sizes[count++] = Math.min(countedApart, Math.round(Math.abs(later - earlier)));
+		if (valid < 2 * span) continue;
+		const size = Math.min(countedApart, Math.round(Math.abs(later - earlier)));
+		if (size <= widest) sizes[count++] = size;
 	}
 	return sizes.subarray(0, count);
 }
-/** Median of whole numbers from how often each occurs, straight within the middle one. */
-function median(counts, total) {
+/** The most watts that a meter's steps are known to have. */
+const coarsest = 10;
+/** Share of the readings that must be whole steps: zeros and odd values stray in. */
+const onSteps = .98;
+/** Steps in which a meter works, W: the largest whole number that next to all readings are multiples of. */
+function stepOf(power) {
+	let valid = 0;
+	for (let i = 0; i < power.length; i++) if (!Number.isNaN(power[i])) valid++;
+	if (valid === 0) return 1;
+	const strays = valid - onSteps * valid;
+	for (let step = coarsest; step > 1; step--) if (isStep$1(step, power, strays)) return step;
+	return 1;
+}
+/** Whether no more than so many readings stray from whole steps: of most steps a few readings tell it. */
+function isStep$1(step, power, strays) {
+	let strayed = 0;
+	for (let i = 0; i < power.length; i++) {
+		const rest = power[i] % step;
+		if (rest !== 0 && !Number.isNaN(rest) && ++strayed > strays) return false;
+	}
+	return true;
+}
+/** Median of multiples of a step from how often each occurs, straight within the middle one. */
+function median(counts, total, step) {
 	let below = 0;
 	for (let size = 0; size < counts.length; size++) {
 		const here = counts[size];
 		if (here > 0 && 2 * (below + here) >= total) {
 			const part = (total / 2 - below) / here;
-			return size === 0 ? part / 2 : size - .5 + part;
+			return size === 0 ? step * part / 2 : size + step * (part - .5);
 		}
 		below += here;
 	}
@@ -3329,8 +3425,9 @@ function median(counts, total) {
 const averagingSeconds = defineMeasure({
 	id: "averaging-seconds",
 	of: "recording",
+	unit: "s",
 	options: {
-		spans: numbers("spans of the shorter means, each twice the one before, s"),
+		spans: numbers$1("spans of the shorter means, each twice the one before, s"),
 		stepFactor: number$1("a difference this many times as wide as the scatter over half its span is a step of the ride"),
 		exponent: number$1("how the spectrum of power falls before any averaging, 1/f to this power"),
 		exponentSpread: number$1("standard deviation of that exponent among rides"),
@@ -3363,7 +3460,7 @@ const averagingSeconds = defineMeasure({
 			});
 		}
 		const { stretch, found } = mostAveraged(power, whole, options);
-		return measured(found.seconds, "s", [found.low, found.high], found.count, {
+		return measured(found.seconds, [found.low, found.high], found.count, {
 			stretches: found.correlation === null ? [] : [stretch],
 			details: {
 				averaging: found.averaging,
@@ -3385,7 +3482,7 @@ function mostAveraged(power, whole, options) {
 		stretch: [0, power.length],
 		found: whole
 	};
-	if (whole.high < options.halvesFrom) return all;
+	if (Math.max(whole.high, whole.room) < options.halvesFrom) return all;
 	return [[0, middle], [middle, power.length]].reduce((best, stretch) => {
 		const found = estimate(power.subarray(...stretch), options);
 		return found !== null && found.low > options.halfFactor * best.found.low ? {
@@ -3405,6 +3502,7 @@ function estimate(power, options) {
 	const plain = fitAveraging(scatter.ratios, "plain", pedalling);
 	const told = {
 		count: scatter.pairs,
+		room: plain.high,
 		averaging: weightedMean,
 		scatter: scatter.means
 	};
@@ -3483,8 +3581,7 @@ function lagOfDip(correlation, dip) {
 /** Correlation of the second differences of power, changes clipped, at lags 0 … `longestSeconds`. */
 function bendCorrelation(power, { clip, longestSeconds }) {
 	const changes = power.map((watts, i) => watts - (power[i - 1] ?? NaN));
-	const sizes = changes.filter((change) => !Number.isNaN(change)).map(Math.abs).sort();
-	const most = clip * Math.max(1, 1.4826 * (sizes[sizes.length >> 1] ?? 0));
+	const most = clip * Math.max(1, robustSpread(changes));
 	const clipped = changes.map((change) => Math.max(-most, Math.min(most, change)));
 	const covariance = autocovariance(clipped.map((change, i) => change - (clipped[i - 1] ?? NaN)), longestSeconds);
 	const variance = Math.max(covariance[0] / 3, covariance[0] - .5);
@@ -3606,6 +3703,17 @@ function changePoint(values, least) {
 * @returns null when the columns are not independent to working precision, or too few rows carry weight
 */
 function leastSquares(columns, y, weights) {
+	const solution = solve(columns, y, weights);
+	if (solution === null) return null;
+	const { coefficients, residuals, upper } = solution;
+	return {
+		coefficients,
+		residuals,
+		inverse: invertedSquare(upper)
+	};
+}
+/** The same without `inverse`: see `invertedSquare`. */
+function solve(columns, y, weights) {
 	const rows = y.length;
 	const size = columns.length;
 	const roots = weights?.map(Math.sqrt);
@@ -3613,27 +3721,24 @@ function leastSquares(columns, y, weights) {
 	const b = scaled(y, roots);
 	const diagonal = new Float64Array(size);
 	for (let k = 0; k < size; k++) {
-		const norm = lengthFrom(a[k], k);
-		if (!(norm > 1e-12 * lengthFrom(a[k], 0)) || k >= rows) return null;
-		const pivot = a[k][k] > 0 ? -norm : norm;
-		a[k][k] -= pivot;
+		const mirror = a[k];
+		const norm = lengthFrom(mirror, k);
+		if (!(norm > 1e-12 * lengthFrom(mirror, 0)) || k >= rows) return null;
+		const pivot = mirror[k] > 0 ? -norm : norm;
+		mirror[k] -= pivot;
 		diagonal[k] = pivot;
-		const squared = -pivot * a[k][k];
-		for (const other of [...a.slice(k + 1), b]) reflect(a[k], other, k, squared);
+		const squared = -pivot * mirror[k];
+		for (let other = k + 1; other < size; other++) reflect(mirror, a[other], k, squared);
+		reflect(mirror, b, k, squared);
 	}
-	const upper = (i, j) => i === j ? diagonal[i] : a[j][i];
-	const coefficients = backSubstitute(upper, b, size);
-	const inverse = invertedSquare(upper, size);
+	const upper = upperOf(a, diagonal);
+	const coefficients = backSubstitute(upper, b);
 	const residuals = y.slice();
-	for (let k = 0; k < size; k++) {
-		const column = columns[k];
-		const coefficient = coefficients[k];
-		for (let i = 0; i < rows; i++) residuals[i] -= column[i] * coefficient;
-	}
+	for (let k = 0; k < size; k++) subtract(residuals, columns[k], coefficients[k]);
 	return {
 		coefficients,
 		residuals,
-		inverse
+		upper
 	};
 }
 function scaled(column, roots) {
@@ -3652,51 +3757,46 @@ function reflect(mirror, column, from, squared) {
 	const step = product / squared;
 	for (let i = from; i < column.length; i++) column[i] -= step * mirror[i];
 }
-function backSubstitute(upper, right, size) {
+function subtract(from, column, times) {
+	for (let i = 0; i < from.length; i++) from[i] -= column[i] * times;
+}
+function upperOf(reflected, diagonal) {
+	const size = diagonal.length;
+	return Array.from(diagonal, (pivot, i) => {
+		const row = new Float64Array(size);
+		row[i] = pivot;
+		for (let j = i + 1; j < size; j++) row[j] = reflected[j][i];
+		return row;
+	});
+}
+function backSubstitute(upper, right) {
+	const size = upper.length;
 	const solution = new Float64Array(size);
 	for (let i = size - 1; i >= 0; i--) {
+		const row = upper[i];
 		let value = right[i];
-		for (let j = i + 1; j < size; j++) value -= upper(i, j) * solution[j];
-		solution[i] = value / upper(i, i);
+		for (let j = i + 1; j < size; j++) value -= row[j] * solution[j];
+		solution[i] = value / row[i];
 	}
 	return solution;
 }
-/** R⁻¹·R⁻ᵀ. */
-function invertedSquare(upper, size) {
-	const unit = (k) => Float64Array.from({ length: size }, (_, i) => i === k ? 1 : 0);
-	const inverted = Array.from({ length: size }, (_, k) => backSubstitute(upper, unit(k), size));
-	return Array.from({ length: size }, (_, i) => Float64Array.from({ length: size }, (_, j) => inverted.reduce((sum, column) => sum + column[i] * column[j], 0)));
-}
-// src/math/robust-spread.ts
-/** Median absolute deviation of a normal distribution, in standard deviations: the 75 % quantile. */
-const medianDeviation = .6745;
-/**
-* Standard deviation of deviations around zero that a few wild ones cannot move: their median size over that
-* of a standard normal. Missing ones are passed over; NaN of none.
-*/
-function robustSpread(deviations) {
-	const all = new Float64Array(deviations.length);
-	let count = 0;
-	for (let i = 0; i < deviations.length; i++) {
-		const size = Math.abs(deviations[i]);
-		if (!Number.isNaN(size)) all[count++] = size;
-	}
-	if (count === 0) return NaN;
-	const sizes = all.subarray(0, count);
-	const middle = count >> 1;
-	quickselect(sizes, middle);
-	let median = sizes[middle];
-	if (count % 2 === 0) {
-		let below = sizes[0];
-		for (let i = 1; i < middle; i++) if (sizes[i] > below) below = sizes[i];
-		median = (median + below) / 2;
-	}
-	return median / medianDeviation;
+/** R⁻¹·R⁻ᵀ of an upper triangle: (XᵀWX)⁻¹ of what it was solved from. */
+function invertedSquare(upper) {
+	const inverted = upper.map((_, k) => {
+		const unit = new Float64Array(upper.length);
+		unit[k] = 1;
+		return backSubstitute(upper, unit);
+	});
+	return upper.map((_, i) => upper[i].map((_, j) => inverted.reduce((sum, column) => sum + column[i] * column[j], 0)));
 }
 // src/math/robust-fit.ts
 /** Tukey's constant for 95 % efficiency at the normal distribution (Beaton & Tukey 1974). */
 const tuning = 4.685;
 const rounds = 30;
+/** Rounds by Huber weights, from which the others start. */
+const huberRounds = 3;
+/** Change of weights from round to round below which they stand. */
+const settled$1 = 1e-6;
 /**
 * Linear fit that single bad blocks cannot turn: iteratively reweighted least squares with Tukey's
 * biweight, from a start by Huber weights. Rows are taken to be in order of time: the errors are widened
@@ -3710,29 +3810,36 @@ function robustFit(columns, y) {
 	const size = columns.length + 1;
 	if (y.length < 4 * size) return null;
 	const design = [new Float64Array(y.length).fill(1), ...columns];
-	let fit = leastSquares(design, y);
-	if (fit === null) return null;
+	let fit = solve(design, y);
 	let weights = new Float64Array(y.length).fill(1);
-	for (let round = 0; round < rounds; round++) {
+	for (let round = 0; round < rounds && fit !== null; round++) {
 		const scale = robustSpread(fit.residuals);
 		if (scale === 0) break;
-		const weigh = round < 3 ? huber : biweight;
-		const next = fit.residuals.map((residual) => weigh(residual / scale));
-		const change = next.reduce((most, w, i) => Math.max(most, Math.abs(w - weights[i])), 0);
+		const next = weigh(fit.residuals, scale, round < huberRounds ? huber : biweight);
+		const change = greatestChange(weights, next);
 		weights = next;
-		const refit = leastSquares(design, y, weights);
-		if (refit === null) return null;
-		fit = refit;
-		if (round > 3 && change < 1e-6) break;
+		fit = solve(design, y, weights);
+		if (round > huberRounds && change < settled$1) break;
 	}
-	return describe$4(design, fit, weights);
+	return fit === null ? null : describe$4(design, fit, weights);
+}
+/** The weight of every residual. */
+function weigh(residuals, scale, weightOf) {
+	const weights = new Float64Array(residuals.length);
+	for (let i = 0; i < weights.length; i++) weights[i] = weightOf(residuals[i] / scale);
+	return weights;
+}
+function greatestChange(before, after) {
+	let greatest = 0;
+	for (let i = 0; i < after.length; i++) greatest = Math.max(greatest, Math.abs(after[i] - before[i]));
+	return greatest;
 }
 /**
 * Multiplies the standard error of a sum of rows, each times its weight, into half a 95 % interval. Where few
 * rows weigh much, t has as many degrees of freedom as these: (Σw²)²/Σw⁴ (Satterthwaite 1946; Imbens & Kolesár
 * 2016, Rev Econ Stat 98:701-712), fewer as neighbours resemble each other.
 */
-function reachOf({ effectiveCount }, weights) {
+function reachOf$1({ effectiveCount }, weights) {
 	let squares = 0;
 	let fourths = 0;
 	for (const weight of weights) {
@@ -3748,17 +3855,28 @@ function describe$4(design, fit, weights) {
 	const rho = Math.max(0, neighbourCorrelation(fit.residuals, weights));
 	const effectiveCount = total * (1 - rho) / (1 + rho);
 	const freedom = Math.max(1, effectiveCount - design.length);
+	const inverse = invertedSquare(fit.upper);
 	const variance = rowVariance(fit.residuals, weights, design.length) * ((1 + rho) / (1 - rho));
 	return {
 		coefficients: fit.coefficients,
-		errors: fit.coefficients.map((_, k) => Math.sqrt(variance * fit.inverse[k][k])),
+		errors: fit.coefficients.map((_, k) => Math.sqrt(variance * inverse[k][k])),
 		reach: studentQuantile(.975, freedom),
 		residuals: fit.residuals,
 		weights,
-		inflation: Float64Array.from(design.slice(1), (column, k) => fit.inverse[k + 1][k + 1] * squaresAround(column, weights)),
+		inflation: Float64Array.from(design.slice(1), (column, k) => inverse[k + 1][k + 1] * squaresAround(column, weights)),
 		effectiveCount,
-		influence: (k) => weights.map((w, i) => w * design.reduce((sum, column, j) => sum + fit.inverse[k][j] * column[i], 0))
+		influence: inverse.map((row) => influenceOf(row, design, weights))
 	};
+}
+/** What each row adds to one coefficient: its row of the inverse, times the design, times the weight. */
+function influenceOf(row, design, weights) {
+	const influence = new Float64Array(weights.length);
+	for (let j = 0; j < design.length; j++) {
+		const column = design[j];
+		for (let i = 0; i < influence.length; i++) influence[i] += row[j] * column[i];
+	}
+	for (let i = 0; i < influence.length; i++) influence[i] *= weights[i];
+	return influence;
 }
 /**
 * What the inverse of the weighted squares is multiplied with: (Σψ²/(n-p)) / mean(ψ')², as a share of the mean
@@ -3792,10 +3910,18 @@ function neighbourCorrelation(residuals, weights) {
 	}
 	return squares > 0 ? Math.min(.9, products / squares) : 0;
 }
+/** Weighted sum of squares around the weighted mean. */
 function squaresAround(column, weights) {
-	const total = weights.reduce((a, b) => a + b, 0);
-	const mean = column.reduce((sum, value, i) => sum + weights[i] * value, 0) / total;
-	return column.reduce((sum, value, i) => sum + weights[i] * (value - mean) ** 2, 0);
+	let total = 0;
+	let sum = 0;
+	for (let i = 0; i < column.length; i++) {
+		total += weights[i];
+		sum += weights[i] * column[i];
+	}
+	const mean = sum / total;
+	let squares = 0;
+	for (let i = 0; i < column.length; i++) squares += weights[i] * (column[i] - mean) ** 2;
+	return squares;
 }
 // src/math/cosine-projection.ts
 /** Projection of values, in order of time, on the cosine of so many half waves: Σ v·cos(π·j·(t + ½)/n). */
@@ -4042,11 +4168,11 @@ function halfInterval({ fit: fitted, middles, wander }, multiples) {
 	let quick = 0;
 	for (const [k, multiple] of multiples) {
 		quick += (multiple * fitted.errors[k]) ** 2;
-		fitted.influence(k).forEach((weight, i) => {
+		fitted.influence[k].forEach((weight, i) => {
 			weights[i] += multiple * weight;
 		});
 	}
-	return Math.hypot(reachOf(fitted, weights) * Math.sqrt(quick), normalReach * Math.sqrt(varianceByWander(wander, weights, middles)));
+	return Math.hypot(reachOf$1(fitted, weights) * Math.sqrt(quick), normalReach * Math.sqrt(varianceByWander(wander, weights, middles)));
 }
 /** Standard deviation; NaN (a column with gaps) is not greater than anything. */
 function spread(column) {
@@ -4087,8 +4213,8 @@ function dependence$1(subject, blocks, axis, options) {
 	const change = (coefficient) => 100 * Math.expm1(coefficient * range);
 	const error = 100 * effect.error * range;
 	const { coefficient, half } = effect;
-	const { declared, field } = axis.honest(range);
-	return measured(change(coefficient), "%", [change(coefficient - half), change(coefficient + half)], blocks.count, {
+	const { declared, field } = axis.honest(low, high);
+	return measured(change(coefficient), [change(coefficient - half), change(coefficient + half)], blocks.count, {
 		expected: {
 			declared: {
 				centre: 0,
@@ -4229,6 +4355,7 @@ function taken(at, first, second, scale = 1) {
 const cadenceDependence = defineMeasure({
 	id: "cadence-dependence",
 	of: "pair",
+	unit: "%",
 	options: {
 		...dependenceOptions,
 		leastCadenceRange: number$1("least range of cadence, rpm"),
@@ -4246,9 +4373,9 @@ const cadenceDependence = defineMeasure({
 			const column = blocks[effect];
 			if (column.some(Number.isNaN)) return notApplicable("no-channel", { channel: effect });
 			const distance = (from, to) => to - from;
-			const honest = (range) => ({
-				declared: spread(range),
-				field: options.fieldFactor * spread(range)
+			const honest = (from, to) => ({
+				declared: spread(distance(from, to)),
+				field: options.fieldFactor * spread(distance(from, to))
 			});
 			const unit = effect === "cadence" ? "rpm" : "km/h";
 			return dependence$1(pair.subject, blocks, {
@@ -4438,7 +4565,7 @@ function samplesOf(all, series) {
 }
 // src/measure/copied-seconds.ts
 /** Copies shown side by side. */
-const shown$1 = 4;
+const shown$2 = 4;
 /**
 * Seconds of the longest stretch whose changes of power occur a second time, sample by sample: an exact
 * length. A copy is one even where a few samples in it differ (zeros that were not lifted along, a second
@@ -4450,6 +4577,7 @@ const shown$1 = 4;
 const copiedSeconds = defineMeasure({
 	id: "copied-seconds",
 	of: "recording",
+	unit: "s",
 	options: {
 		windowSamples: number$1("shortest repeat looked for"),
 		tellingShare: number$1("share of its samples at which power must bend"),
@@ -4475,8 +4603,8 @@ const copiedSeconds = defineMeasure({
 		})).sort((a, b) => b.seconds - a.seconds || a.first[0] - b.first[0]);
 		const longest = copies[0];
 		const second = (k) => samples.at[k];
-		return exact(longest?.seconds ?? 0, "s", valid, {
-			stretches: copies.slice(0, shown$1).flatMap((copy) => [copy.first, copy.second].map(([from, to]) => [second(from), second(to - 1) + 1])).sort((a, b) => a[0] - b[0]),
+		return exact(longest?.seconds ?? 0, valid, {
+			stretches: copies.slice(0, shown$2).flatMap((copy) => [copy.first, copy.second].map(([from, to]) => [second(from), second(to - 1) + 1])).sort((a, b) => a[0] - b[0]),
 			details: {
 				copies: copies.length,
 				total: {
@@ -4493,7 +4621,7 @@ const copiedSeconds = defineMeasure({
 					}
 				}
 			},
-			charts: longest === void 0 ? [] : [chart$4(`copies:${subjectOf(all, recording)}`, samples, copies)]
+			charts: longest === void 0 ? [] : [chart$4(`copies:${subjectOf(all, recording)}`, samples, copies, options.sampleSeconds)]
 		});
 	}
 });
@@ -4535,26 +4663,36 @@ function chainOf(piece) {
 function follows({ first, second }, chain, most) {
 	return [first - chain.first[1], second - chain.second[1]].every((gap) => gap >= -3 && gap <= most);
 }
-/** Time that the samples of the copy stand for. */
+/** Time that the samples of the copy stand for, in its second place. */
 function secondsOf(pieces, at, most) {
 	let seconds = 0;
-	for (const { second, length } of pieces) for (let k = second; k < second + length; k++) {
-		const step = (at[k + 1] ?? at[k] + 1) - at[k];
-		seconds += Math.max(0, Math.min(most, step));
-	}
+	for (const { second, length } of pieces) for (let k = second; k < second + length; k++) seconds += Math.min(most, stepAfter(at, k));
 	return seconds;
 }
-function chart$4(id, { power, at }, copies) {
+/** Seconds from a sample to the next. */
+function stepAfter(at, k) {
+	return Math.max(0, (at[k + 1] ?? at[k] + 1) - at[k]);
+}
+function chart$4(id, samples, copies, most) {
 	return {
 		kind: "copies",
 		id,
-		copies: copies.slice(0, shown$1).map(({ first, second }) => ({
-			at: [at[first[0]], at[second[0]]],
-			seconds: first[1] - first[0],
-			first: readings(power, ...first),
-			second: readings(power, ...second)
+		copies: copies.slice(0, shown$2).map(({ first, second, seconds }) => ({
+			at: [samples.at[first[0]], samples.at[second[0]]],
+			seconds,
+			first: bySecond(samples, first, most),
+			second: bySecond(samples, second, most)
 		}))
 	};
+}
+/** Samples second by second: each until the next, as a recorder leaves out what did not change. A break is empty. */
+function bySecond({ power, at }, [from, to], most) {
+	const seconds = [];
+	for (let k = from; k < to; k++) {
+		const step = stepAfter(at, k);
+		for (let t = 0; t < Math.min(most, step); t++) seconds.push(t === 0 || step <= most ? power[k] : NaN);
+	}
+	return readings(Float64Array.from(seconds), 0, seconds.length);
 }
 // src/measure/crossing-time.ts
 /**
@@ -4565,6 +4703,7 @@ function chart$4(id, { power, at }, copies) {
 const crossingTime = defineMeasure({
 	id: "crossing-time",
 	of: "pair",
+	unit: "min",
 	options: {
 		blockSeconds: number$1("length of a block, s"),
 		leastBlocks: number$1("fewest blocks that make a trend"),
@@ -4591,7 +4730,7 @@ const crossingTime = defineMeasure({
 		const minutes = (at) => (curve.middle + curve.halfSpan * at - all.window[0]) / 60;
 		const within = (at) => Math.max(0, Math.min(race, minutes(at)));
 		const { at, half } = crossing;
-		return measured(minutes(at), "min", [within(at - half), within(at + half)], blocks.count, {
+		return measured(minutes(at), [within(at - half), within(at + half)], blocks.count, {
 			stretches: [all.window],
 			details: { direction: time.coefficient > 0 ? "below to above" : "above to below" }
 		});
@@ -4638,6 +4777,7 @@ function roots(a, b, c) {
 const differenceTrend = defineMeasure({
 	id: "difference-trend",
 	of: "pair",
+	unit: "%",
 	options: {
 		blockSeconds: number$1("length of a block, s"),
 		leastBlocks: number$1("fewest blocks that make a trend"),
@@ -4679,7 +4819,7 @@ function describe$3(all, subject, blocks, found, options) {
 	const race = stepped ? 1 : (to - from) / found.halfSpan;
 	const growth = (b) => 100 * Math.expm1(b * race);
 	const sampling = 100 * race * error;
-	return measured(growth(coefficient), "%", [growth(coefficient - half), growth(coefficient + half)], blocks.count, {
+	return measured(growth(coefficient), [growth(coefficient - half), growth(coefficient + half)], blocks.count, {
 		stretches: [all.window],
 		expected: {
 			declared: {
@@ -4806,37 +4946,46 @@ function varianceOfDifference(a, b) {
 */
 const fieldScatter = 3.2;
 /**
-* What two zero offsets within a tenth of a newton metre leave of the difference, %: 0.1 N·m is 0.94 W at 90 rpm,
-* 0.47 % of 200 W, on either meter. Scatter found in the field holds it already.
+* What a zero offset leaves on one meter, W (one standard deviation) at 90 rpm: a tenth of a newton metre where it
+* is done, a quarter where nobody sees to it (common practice, no source; 1 N·m is 9.42 W). Of low power it is a
+* larger share, so that a scatter in percent does not hold it.
 */
-const zeroSpread = .67;
-/** Loss in the chain, %: 2.1 ± 1.5 (Smit et al. 2023, Sports Eng., doi 10.1007/s12283-023-00439-z). */
+const zeroWatts = {
+	declared: .94,
+	field: 2.36
+};
+/**
+* Loss in the chain, %: 2.1 ± 1.5 (Smit et al. 2023, Sports Eng., doi 10.1007/s12283-023-00439-z). No chain gives
+* power, so that losses lean: `more` is the standard deviation of those above the mean in a gamma distribution of
+* that mean and spread. Below the mean the whole spread stands: a trainer may make up for the loss by itself.
+*/
 const chainLoss = {
 	centre: 2.1,
-	spread: 1.5
+	spread: 1.5,
+	more: 1.9
 };
 /**
 * Where the overall difference of an honest pair lies, % of the second: centre from the places of the
 * two meters, spread from what is claimed for each (a rectangle of ±a has a standard deviation of a/√3,
-* JCGM 100:2008) or from scatter found in the field, the place, one-sided meters and the sampling error.
+* JCGM 100:2008) or from scatter found in the field, zero offsets, the place, one-sided meters and the sampling
+* error. The spread is that of primaries that read high.
 *
+* @param watts mean power of the second
 * @param error standard error of the measured difference, %
 */
-function expectedDifference(all, subject, error) {
+function expectedDifference(all, subject, watts, error) {
 	const { own, other } = declaredPair(all, subject);
 	const place = placeDifference(own, other);
 	const sides = [own, other].filter((device) => device?.sides === 1).length * 9;
 	const common = place.spread ** 2 + sides + error ** 2;
 	const claims = claimed$1(own) ** 2 + claimed$1(other) ** 2;
+	const range = (gains, zero) => ({
+		centre: place.centre,
+		spread: Math.sqrt(gains + 2 * (100 * zero / watts) ** 2 + common)
+	});
 	return {
-		declared: {
-			centre: place.centre,
-			spread: Math.sqrt(claims + zeroSpread ** 2 + common)
-		},
-		field: {
-			centre: place.centre,
-			spread: Math.sqrt(2 * fieldScatter ** 2 + common)
-		}
+		declared: range(claims, zeroWatts.declared),
+		field: range(2 * fieldScatter ** 2, zeroWatts.field)
 	};
 }
 function claimed$1(device) {
@@ -4853,9 +5002,12 @@ function placeDifference(own, other) {
 		centre: 0,
 		spread: 0
 	};
-	return {
-		centre: sides[0] === true ? -chainLoss.centre : chainLoss.centre,
+	return sides[0] === true ? {
+		centre: -chainLoss.centre,
 		spread: chainLoss.spread
+	} : {
+		centre: chainLoss.centre,
+		spread: chainLoss.more
 	};
 }
 function behindChain(device) {
@@ -4870,6 +5022,7 @@ function behindChain(device) {
 const distanceFromOthers = defineMeasure({
 	id: "distance-from-others",
 	of: "submission",
+	unit: "%",
 	options: {
 		blockSeconds: number$1("length of a block, s"),
 		leastBlocks: number$1("fewest blocks"),
@@ -4899,7 +5052,7 @@ const distanceFromOthers = defineMeasure({
 		const alone = side.filter((one) => one === side[odd]).length === 1;
 		const share = meters.map(({ device }) => Math.hypot(fieldScatter, device?.sides === 1 ? 3 : 0)).map((spread, i) => i === odd ? spread : spread / rest.length);
 		const spread = Math.hypot(...share, alone ? chainLoss.spread : 0) * widthOfFarthest(meters.length);
-		return measured(value, "%", [value, value], count, {
+		return measured(value, [value, value], count, {
 			stretches: [all.window],
 			expected: {
 				declared: {
@@ -4931,10 +5084,7 @@ const distanceFromOthers = defineMeasure({
 function independentMeters(all) {
 	const { primary, rider, seconds } = all;
 	const own = primary.channels.power;
-	const others = seconds.filter((pair) => {
-		const { origin, sameAs } = pair.alignment;
-		return gate(pair) === null && origin === "independent" && sameAs === null;
-	});
+	const others = seconds.filter(isIndependent);
 	if (own === void 0) return [];
 	return [{
 		subject: "primary",
@@ -4987,12 +5137,21 @@ function chart$3(meters, blocks, distances) {
 	};
 }
 // src/math/limits-of-agreement.ts
-/** Standard normal quantile of 97.5 %, as rounded by the authors. */
-const reach$2 = 1.96;
+/** Standard deviations between the mean and either limit: the normal quantile of 97.5 %, as rounded by the authors. */
+const limitReach = 1.96;
+/**
+* Standard error of a limit of agreement, in standard deviations of the differences: √(1/n + 1.96²/(2(n-1))) (Bland
+* & Altman 1999, Stat Methods Med Res 8:135-160).
+*
+* @param n differences, at least 2
+* @param efficiency share of a normal sample that the standard deviation was found from, 0 to 1
+*/
+function limitError(n, efficiency = 1) {
+	return Math.sqrt(1 / n + limitReach ** 2 / (2 * efficiency * (n - 1)));
+}
 /**
 * Limits between which about 95 % of the differences of two methods lie (Bland & Altman 1986, Lancet
-* 1:307-310): mean ± 1.96 standard deviations. Error of a limit: s·√(1/n + 1.96²/(2(n-1))) (the same 1999,
-* Stat Methods Med Res 8:135-160).
+* 1:307-310): mean ± 1.96 standard deviations.
 *
 * @param differences at least 2
 */
@@ -5001,18 +5160,16 @@ function limitsOfAgreement(differences) {
 	const mean = differences.reduce((a, b) => a + b, 0) / n;
 	const squares = differences.reduce((sum, difference) => sum + (difference - mean) ** 2, 0);
 	const spread = Math.sqrt(squares / (n - 1));
-	const error = spread * Math.sqrt(1 / n + reach$2 ** 2 / (2 * (n - 1)));
+	const half = limitReach * spread;
 	return {
 		mean,
 		spread,
-		low: mean - reach$2 * spread,
-		high: mean + reach$2 * spread,
-		error
+		low: mean - half,
+		high: mean + half,
+		error: spread * limitError(n)
 	};
 }
 // src/measure/effort-spread.ts
-/** Share of a normal sample that the median of its deviations makes use of. */
-const medianEfficiency = .37;
 /**
 * How far apart two meters are in single efforts of half a minute: half the width of the limits of
 * agreement (Bland & Altman 1986, 1999) on the logarithm of their ratio, %, once drift and dependence on
@@ -5021,11 +5178,12 @@ const medianEfficiency = .37;
 const effortSpread = defineMeasure({
 	id: "effort-spread",
 	of: "pair",
+	unit: "%",
 	options: {
 		blockSeconds: number$1("length of an effort, s"),
 		leastBlocks: number$1("fewest efforts"),
 		honestCentre: number$1("half the width between honest meters in the middle, within claims or not, %"),
-		honestSpread: number$1("one standard deviation of it, the sampling of an hour included, %")
+		honestSpread: number$1("one standard deviation of it from pair to pair, %")
 	},
 	compute(all, pair, { blockSeconds, leastBlocks, honestCentre, honestSpread }) {
 		const closed = gate(pair);
@@ -5039,14 +5197,15 @@ const effortSpread = defineMeasure({
 		const { residuals } = ratio.fit;
 		const n = residuals.length;
 		const spread = robustSpread(residuals);
-		const error = spread * Math.sqrt(1 / n + 1.96 ** 2 / (2 * medianEfficiency * (n - 1)));
+		const sampling = limitError(n, medianEfficiency);
 		const half = (deviations) => 100 * Math.expm1(Math.max(0, deviations));
-		const reach = studentQuantile(.975, n - 1) * error;
+		const reach = studentQuantile(.975, n - 1) * spread * sampling;
 		const honest = {
 			centre: honestCentre,
-			spread: honestSpread
+			spread: Math.hypot(honestSpread, honestCentre * sampling / limitReach)
 		};
-		return measured(half(1.96 * spread), "%", [half(1.96 * spread - reach), half(1.96 * spread + reach)], n, {
+		const limit = limitReach * spread;
+		return measured(half(limit), [half(limit - reach), half(limit + reach)], n, {
 			stretches: [all.window],
 			expected: {
 				declared: honest,
@@ -5387,22 +5546,23 @@ function abilityBelief(groups, top, model, scatter) {
 	const reach = (side) => side.spreads * spread + side.share;
 	const grid = evenBelief(top - reach(below), top + reach(above), spread / stepsToASpread);
 	const prior = fallingAbove(grid, top, scatter.shortfall);
-	const own = groups.find(({ ownMeter, setting }) => ownMeter && setting === "same");
+	const same = (kinship) => groups.find(({ meter, setting }) => meter === kinship && setting === "same");
+	const own = same("own") ?? same("likely own");
 	const others = groups.filter((group) => group !== own);
-	const told = [true, false].flatMap((ownMeter) => [true, false].map((same) => others.filter((g) => g.ownMeter === ownMeter && g.setting === "same" === same))).filter((group) => group.length > 0).map((group) => asRaced(group, model, own === void 0 ? prior : grid, scatter));
+	const told = [true, false].flatMap((ownMeter) => [true, false].map((inside) => others.filter((g) => g.meter === "own" === ownMeter && g.setting === "same" === inside))).filter((group) => group.length > 0).map((group) => asRaced(group, model, own === void 0 ? prior : grid, scatter));
 	const settled = blurred(combined(own === void 0 ? told : [abilityFrom(own.windows, model, prior), ...told]), scatter.betweenDurations);
 	const open = scatter.heldBackUnseen > 0 ? raised(settled, scatter.heldBackUnseen) : settled;
 	const swapped = blurred(open, scatter.betweenMeters * Math.SQRT2);
-	return own === void 0 ? open : mixed(open, swapped, scatter.swapped);
+	return own === void 0 ? open : mixed(open, swapped, own.meter === "own" ? scatter.swapped : scatter.unlisted);
 }
 /**
 * What groups that differ from the race in the same respects say of it: each is off by its own meter, all
 * of them together by the race's meter and by the setting.
 */
 function asRaced(groups, model, start, scatter) {
-	const { ownMeter, setting } = groups[0];
-	const meter = ownMeter ? 0 : scatter.betweenMeters;
-	return blurred(combined(groups.map(({ windows }) => blurred(abilityFrom(windows, model, start), meter))), Math.hypot(meter, setting === "same" ? 0 : scatter.betweenSettings));
+	const { meter, setting } = groups[0];
+	const apart = meter === "own" ? 0 : scatter.betweenMeters;
+	return blurred(combined(groups.map(({ windows }) => blurred(abilityFrom(windows, model, start), apart))), Math.hypot(apart, setting === "same" ? 0 : scatter.betweenSettings));
 }
 /** Even up to `top`, falling off exponentially above it. */
 function fallingAbove(grid, top, mean) {
@@ -5430,20 +5590,46 @@ function mixed(usual, rare, share) {
 		weights: usual.weights.map((weight, i) => (1 - share) * weight + share * rare.weights[i])
 	};
 }
+// src/measure/rider/meters.ts
+function kinshipOf(ride, { recording }) {
+	const [past, race] = [nameOf(ride.meter), nameOf(recording.meter)];
+	if (past === null && race === null) return sameDevice(ride.device, recording.device) ? "likely own" : "unknown";
+	if (past === null || race === null) return "unknown";
+	if (past === race && ride.meter?.serial != null) return "own";
+	return sameDevice(ride.meter, recording.meter) ? "likely own" : "other";
+}
+/** One name for what measured a ride: its meter where the file lists it, else what recorded it. */
+function sourceOf({ meter, device }) {
+	return nameOf(meter) ?? `recorder ${JSON.stringify([
+		device.maker,
+		device.product,
+		device.serial
+	])}`;
+}
+/** A meter's number, or its maker and model; null where the file lists no meter. */
+function nameOf(meter) {
+	if (meter === void 0) return null;
+	const { maker, product, serial } = meter;
+	return serial ?? (maker === null && product === null ? null : JSON.stringify([maker, product]));
+}
+/** Of one model, and of one number where both state it. */
+function sameDevice(a, b) {
+	if (a.maker === null && a.product === null) return false;
+	const numbers = a.serial === null || b.serial === null || a.serial === b.serial;
+	return a.maker === b.maker && a.product === b.product && numbers;
+}
 // src/measure/rider/past-windows.ts
+init_units$1();
 /** Sorts past rides by meter and setting, each ride with its hardest window. */
 function windowGroups(rides, race, kin, controlledShare) {
 	const groups = /* @__PURE__ */ new Map();
-	const raceMeter = meterKey(race.recording.meter);
 	for (const ride of rides) {
 		const window = hardest(ride, race.start, kin, controlledShare);
 		if (window === null) continue;
-		const meter = meterKey(ride.meter);
 		const setting = settingOf(ride, race);
-		const key = `${setting} ${meter}`;
+		const key = `${setting} ${sourceOf(ride)}`;
 		const group = groups.get(key) ?? {
-			ownMeter: meter !== null && meter === raceMeter,
-			meterKnown: meter !== null,
+			meter: kinshipOf(ride, race),
 			setting,
 			windows: []
 		};
@@ -5454,7 +5640,7 @@ function windowGroups(rides, race, kin, controlledShare) {
 }
 /** The window of a ride that shows most of its rider: all-out before held back, then the highest. */
 function hardest(ride, raceFrom, kin, controlledShare) {
-	const age = Math.max(0, (raceFrom - ride.to) / 86400);
+	const age = Math.max(0, (raceFrom - ride.to) / day);
 	const controlled = (ride.controlled ?? 0) >= controlledShare;
 	let best = null;
 	for (const { at, shift, distance, heartRateFloor, wattsFloor } of kin) {
@@ -5475,12 +5661,6 @@ function hardest(ride, raceFrom, kin, controlledShare) {
 function settingOf({ indoors }, race) {
 	if (indoors === null || race.recording.indoors === null) return "unknown";
 	return indoors === race.recording.indoors ? "same" : "other";
-}
-/** One name for one meter, as far as files list their power sensor; null where they do not. */
-function meterKey(meter) {
-	if (meter === void 0) return null;
-	const { maker, product, serial } = meter;
-	return serial ?? (maker === null && product === null ? null : JSON.stringify([maker, product]));
 }
 /** The highest reading that a history holds at one duration; 0 where it holds none. */
 function highest$38(rides, at, readings) {
@@ -5504,6 +5684,8 @@ function meanKnown(column) {
 	const known = column.filter((value) => value > 0);
 	return known.length * 2 < column.length ? 0 : known.reduce((a, b) => a + b, 0) / known.length;
 }
+// src/measure/excess-over-history.ts
+init_units$1();
 /**
 * How far the race's best mean powers stand above what the rider's past rides show that they can do: the
 * percentage at the duration where honest riders would be this far above most rarely. Past bests are
@@ -5513,21 +5695,23 @@ function meanKnown(column) {
 const excessOverHistory = defineMeasure({
 	id: "excess-over-history",
 	of: "rider",
+	unit: "%",
 	options: {
-		durations: numbers("durations compared, s, rising"),
-		withinRider: numbers("SD of all-out efforts of one rider around their ability, %, for each duration"),
+		durations: numbers$1("durations compared, s, rising"),
+		withinRider: numbers$1("SD of all-out efforts of one rider around their ability, %, for each duration"),
 		betweenMeters: number$1("SD between honest meters in the field, %"),
 		betweenSettings: number$1("SD between a rider’s power indoors and outdoors, %"),
 		shortfall: number$1("mean by which the highest past window falls short of ability before the others are seen, %"),
 		heldBackUnseen: number$1("mean by which all of them may have been held back where no heart rate tells, %"),
 		swapped: number$1("share of races in which meter or calibration had changed under the same name"),
+		unlisted: number$1("share of races with another meter where only the recorder, or the model, is the same"),
 		drift: number$1("SD by which ability wanders in 30 days, %"),
 		oldest: number$1("age beyond which a ride no longer counts, days"),
 		reach: number$1("windows further below the highest one than this are not looked at, %"),
 		near: number$1("a window within this of the highest one counts as near-maximal, %"),
 		fewest: number$1("near-maximal windows at a duration without which nothing is said of it"),
-		allOutShares: numbers("shares of all-out efforts among the windows in reach that are held possible"),
-		allOutRatios: numbers("watts over the best at the anchor below which a window was not all-out, for each duration; 0: not judged"),
+		allOutShares: numbers$1("shares of all-out efforts among the windows in reach that are held possible"),
+		allOutRatios: numbers$1("watts over the best at the anchor below which a window was not all-out, for each duration; 0: not judged"),
 		anchor: number$1("duration of that best, s"),
 		easyHeartRate: number$1("share of the highest heart rate below which a window was not all-out"),
 		heartRateSlack: number$1("the same where it was this much below the heart rate of the race, %"),
@@ -5542,6 +5726,7 @@ const excessOverHistory = defineMeasure({
 		rareness: number$1("chance at which the honest spread is taken")
 	},
 	circumstances: {
+		"meter unlisted": "files do not tell for certain which power sensor they heard: the same recorder, or the same model, counts as most likely the same meter",
 		"meter unknown": "not every file lists its power sensor: past rides count as measured by another meter",
 		"other meter": "another meter measured the past rides"
 	},
@@ -5563,7 +5748,7 @@ const excessOverHistory = defineMeasure({
 		const allowed = (c) => Math.exp(valueExceeded(c.belief, rare, c.spread));
 		const middle = Math.exp(beliefQuantile(most.belief, .5));
 		const percent = (over) => 100 * (most.watts / over - 1);
-		return measured(percent(middle), "%", [percent(Math.exp(beliefQuantile(most.belief, .975))), percent(Math.exp(beliefQuantile(most.belief, .025)))], most.near, {
+		return measured(percent(middle), [percent(Math.exp(beliefQuantile(most.belief, .975))), percent(Math.exp(beliefQuantile(most.belief, .025)))], most.near, {
 			stretches: [[most.from, most.from + most.duration]],
 			expected: sameFor({
 				centre: 0,
@@ -5589,7 +5774,7 @@ const excessOverHistory = defineMeasure({
 /** Days from the first to the last of the rides, both counted. */
 function daysOf(rides) {
 	const [first, last] = [rides.map(({ from }) => from), rides.map(({ to }) => to)];
-	return 1 + Math.floor((last.reduce((a, b) => Math.max(a, b)) - first.reduce((a, b) => Math.min(a, b))) / 86400);
+	return 1 + Math.floor((last.reduce((a, b) => Math.max(a, b)) - first.reduce((a, b) => Math.min(a, b))) / day);
 }
 /** A chance as "1 in": two digits are more than it is known to. */
 function oneIn$1(chance) {
@@ -5611,7 +5796,7 @@ const sameFor = (range) => ({
 	field: range
 });
 function recent({ rides }, { primary }, { oldest }) {
-	return rides.filter((ride) => primary.start - ride.to <= oldest * 86400);
+	return rides.filter((ride) => primary.start - ride.to <= oldest * day);
 }
 function compare$2(all, history, rides, options) {
 	const race = meanMaximal(all.primary.channels.power, options.durations, ...all.window);
@@ -5638,7 +5823,8 @@ function compare$2(all, history, rides, options) {
 			betweenDurations: distance * options.kinError / 100,
 			shortfall: options.shortfall / 100,
 			heldBackUnseen: seen ? 0 : options.heldBackUnseen / 100,
-			swapped: options.swapped
+			swapped: options.swapped,
+			unlisted: options.unlisted
 		});
 		const chance = chanceAbove(belief, Math.log(watts), spread);
 		const height = -normalQuantile(Math.min(1 - leastChance, Math.max(leastChance, chance)));
@@ -5649,16 +5835,18 @@ function compare$2(all, history, rides, options) {
 			from: race.from[k],
 			best,
 			near,
-			meters: metersOf$1(groups, all),
+			meters: metersOf$1(groups),
 			belief,
 			spread,
 			height
 		}];
 	});
 }
-function metersOf$1(groups, { primary }) {
-	if (groups.some(({ ownMeter }) => ownMeter)) return "own";
-	return primary.recording.meter !== void 0 && groups.every(({ meterKnown }) => meterKnown) ? "other meter" : "meter unknown";
+function metersOf$1(groups) {
+	const some = (kinship) => groups.some(({ meter }) => meter === kinship);
+	if (some("own")) return "own";
+	if (some("likely own")) return "meter unlisted";
+	return some("unknown") ? "meter unknown" : "other meter";
 }
 /**
 * Heart rate tells held-back windows: far below the highest that was ever held, or below that of the race
@@ -5758,8 +5946,9 @@ function recordPower(seconds, recordClass) {
 const excessOverRecord = defineMeasure({
 	id: "excess-over-record",
 	of: "recording",
+	unit: "%",
 	options: {
-		durations: numbers("durations compared, s"),
+		durations: numbers$1("durations compared, s"),
 		fieldSpread: number$1("SD of meters as found in the field, %"),
 		massSpread: number$1("SD of a stated body mass, %")
 	},
@@ -5786,7 +5975,7 @@ const excessOverRecord = defineMeasure({
 			centre: 0,
 			spread: Math.hypot(meter, options.massSpread)
 		});
-		return exact(100 * (most.perKg / most.record - 1), "%", compared.length, {
+		return exact(100 * (most.perKg / most.record - 1), compared.length, {
 			stretches: [[most.from, most.from + most.duration]],
 			expected: {
 				declared: spread(claimed(own, options.fieldSpread)),
@@ -5825,6 +6014,7 @@ function claimed(device, fieldSpread) {
 const flatPowerShare = defineMeasure({
 	id: "flat-power-share",
 	of: "recording",
+	unit: "share",
 	options: {
 		windowSeconds: number$1("shortest time that a level lasts, s"),
 		fewestRecords: number$1("and the fewest records it holds, for recorders that leave seconds out"),
@@ -5852,7 +6042,7 @@ const flatPowerShare = defineMeasure({
 		const plateaus = plateausOf(records, power, inSteadyWindow(power, Math.max(options.fewestRecords, inWindow), options.spreadWatts), options.stepWatts);
 		const lengths = plateaus.map(({ stretch: [from, to] }) => to - from);
 		const total = lengths.reduce((sum, length) => sum + length, 0);
-		return exact(total / seconds, "share", seconds, {
+		return exact(total / seconds, seconds, {
 			stretches: plateaus.map(({ stretch }) => stretch),
 			circumstances: all.race.kind === "workout" ? ["workout"] : [],
 			details: {
@@ -5931,6 +6121,16 @@ function stretchesWhere(from, to, holds, shortest = 1, bridge = 0) {
 	}
 	return found;
 }
+/** Stretches in order of time, those that touch made one. */
+function touching(stretches) {
+	const out = [];
+	for (const [from, to] of [...stretches].sort(([a], [b]) => a - b)) {
+		const last = out[out.length - 1];
+		if (last !== void 0 && from <= last[1]) out[out.length - 1] = [last[0], Math.max(last[1], to)];
+		else out.push([from, to]);
+	}
+	return out;
+}
 /** Summed length of stretches that do not overlap. */
 function totalLength(stretches) {
 	let total = 0;
@@ -5977,6 +6177,7 @@ init_types();
 const frozenSeconds = defineMeasure({
 	id: "frozen-seconds",
 	of: "recording",
+	unit: "s",
 	options: {
 		powerSeconds: number$1("shortest time that power must repeat, s"),
 		cadenceSeconds: number$1("shortest time that cadence must repeat, s"),
@@ -6002,7 +6203,7 @@ const frozenSeconds = defineMeasure({
 			...inBalance
 		].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
 		const steps = inPower.filter(([from], k) => k > 0 && from - inPower[k - 1][1] <= options.adjoiningSeconds).length;
-		return exact(totalLength(stretches), "s", recording.length, {
+		return exact(totalLength(stretches), recording.length, {
 			stretches,
 			circumstances: [...steps > options.targetShare * inPower.length ? ["target levels"] : [], ...inBalance.length > 0 && sides === null ? ["sides unknown"] : []],
 			details: {
@@ -6134,6 +6335,23 @@ function sharedWithin(column) {
 }
 // src/measure/rider/heart-rate.ts
 init_types();
+/** The options by which every measure that looks at heart rate sorts it out. */
+const heartRateOptions = {
+	stuckSeconds: number$1("one heart rate for this long counts as stuck, s"),
+	cadenceBeats: number$1("heart rate this close to the cadence … (bpm)"),
+	multipleBeats: number$1("… or this close to twice or half of it … (bpm)"),
+	cadenceSeconds: number$1("… for this long counts as the cadence, s of pedalling"),
+	leapBeats: number$1("a change within two seconds that no heart can make, bpm"),
+	failingSeconds: number$1("a sensor that fails for a while shows the heart again after this long, s"),
+	faultShare: number$1("share of the race from which a sensor fault is worth saying")
+};
+/** The words for each kind, where it takes enough of the race to be worth saying. */
+const heartRateCircumstances = {
+	"strap dropped out": "the strap dropped out for part of the race",
+	"heart rate stuck": "heart rate hung at one value for part of the race",
+	"cadence counted": "the sensor counted the cadence for part of the race",
+	"heart rate leapt": "heart rate leapt to another level for part of the race, as a sensor does that misses beats or counts them twice"
+};
 /** Lowest and highest heart rate of a living rider, bpm. */
 const slowest = 30;
 const fastest = 230;
@@ -6143,26 +6361,65 @@ function heartRateFaults({ channels, length, state }, limits) {
 	if (heartRate === void 0) return {
 		missing: [[0, length]],
 		stuck: [],
-		cadence: []
+		cadence: [],
+		leapt: []
 	};
-	const plausible = (i) => heartRate[i] >= slowest && heartRate[i] <= fastest;
-	const missing = stretchesWhere(0, length, (i) => !plausible(i) && state[i] !== SecondState.paused);
-	const held = (i) => plausible(i) && heartRate[i] === heartRate[i - 1];
+	const beats = heartRate.map(living);
+	const missing = stretchesWhere(0, length, (i) => Number.isNaN(beats[i]) && state[i] !== SecondState.paused);
+	const stuck = stretchesWhere(1, length, (i) => beats[i] === beats[i - 1], limits.stuckSeconds - 1).map(([from, to]) => [from - 1, to]);
+	const counted = cadence === void 0 ? [] : likeCadence(beats, cadence, limits);
+	for (const [from, to] of [...stuck, ...counted]) beats.fill(NaN, from, to);
 	return {
 		missing,
-		stuck: stretchesWhere(1, length, held, limits.stuckSeconds - 1).map(([from, to]) => [from - 1, to]),
-		cadence: followsCadence()
+		stuck,
+		cadence: counted,
+		leapt: apart(beats, limits)
 	};
-	function followsCadence() {
-		if (cadence === void 0) return [];
-		const near = (i) => {
-			const turns = cadence[i];
-			if (!(turns > 0) || !plausible(i)) return false;
-			const beats = heartRate[i];
-			return Math.min(Math.abs(beats - turns / 2), Math.abs(beats - turns), Math.abs(beats - 2 * turns)) <= limits.cadenceBeats;
-		};
-		return stretchesWhere(0, length, near, limits.cadenceSeconds, 3);
+}
+/** A heart rate that a living rider can have; NaN for any other. */
+function living(beats) {
+	return beats >= slowest && beats <= fastest ? beats : NaN;
+}
+/** A sensor that counts the cadence may stray from it for so long, s. */
+const straySeconds = 3;
+/** Joined over seconds of pedalling alone: cranks that stand still count nothing. */
+function likeCadence(beats, cadence, { cadenceBeats, multipleBeats, cadenceSeconds }) {
+	const turning = known$2(beats).filter((second) => cadence[second] > 0);
+	const near = (k) => {
+		const second = turning[k];
+		const beat = beats[second];
+		const turns = cadence[second];
+		return Math.abs(beat - turns) <= cadenceBeats || Math.min(Math.abs(beat - turns / 2), Math.abs(beat - 2 * turns)) <= multipleBeats;
+	};
+	return stretchesWhere(0, turning.length, near, cadenceSeconds, straySeconds).map(([from, to]) => [turning[from], turning[to - 1] + 1]);
+}
+/** The seconds that hold a value. */
+function known$2(column) {
+	const seconds = new Int32Array(column.length);
+	let count = 0;
+	for (let i = 0; i < column.length; i++) if (!Number.isNaN(column[i])) seconds[count++] = i;
+	return seconds.subarray(0, count);
+}
+/** Pieces between leaps that stand apart from the longest, unless they last: then nobody can say which is the heart. */
+function apart(beats, { leapBeats, failingSeconds }) {
+	const seconds = known$2(beats);
+	const leaps = [];
+	for (let k = 1; k < seconds.length; k++) {
+		const before = seconds[k - 1];
+		const second = seconds[k];
+		if (second - before <= 2 && Math.abs(beats[second] - beats[before]) >= leapBeats) leaps.push(k);
 	}
+	if (leaps.length === 0) return [];
+	const pieces = [0, ...leaps].map((from, p) => {
+		const piece = seconds.subarray(from, leaps[p] ?? seconds.length);
+		return {
+			stretch: [piece[0], piece[piece.length - 1] + 1],
+			level: median$1(Array.from(piece, (second) => beats[second]))
+		};
+	});
+	const length = ([from, to]) => to - from;
+	const main = pieces.reduce((a, b) => length(b.stretch) > length(a.stretch) ? b : a);
+	return pieces.filter(({ level }) => Math.abs(level - main.level) >= leapBeats).map(({ stretch }) => stretch).filter((stretch) => length(stretch) <= failingSeconds);
 }
 /** Heart rate with everything else masked out as NaN. */
 function cleanHeartRate(series, faults) {
@@ -6170,9 +6427,43 @@ function cleanHeartRate(series, faults) {
 	for (const [from, to] of [
 		...faults.missing,
 		...faults.stuck,
-		...faults.cadence
+		...faults.cadence,
+		...faults.leapt
 	]) clean.fill(NaN, from, to);
 	return clean;
+}
+/** Which kinds take this share of the race or more. */
+function circumstancesOf({ missing, stuck, cadence, leapt }, window, { faultShare }) {
+	const named = [
+		["strap dropped out", missing],
+		["heart rate stuck", stuck],
+		["cadence counted", cadence],
+		["heart rate leapt", leapt]
+	];
+	const least = faultShare * (window[1] - window[0]);
+	return named.filter(([, stretches]) => secondsWithin(stretches, window) >= least).map(([name]) => name);
+}
+/** Seconds of these stretches that lie in the window. */
+function secondsWithin(stretches, [from, to]) {
+	return totalLength(stretches.map(([a, b]) => [Math.max(from, a), Math.max(from, a, Math.min(to, b))]));
+}
+// src/measure/rider/response-chart.ts
+/**
+* Heart rate block by block beside what power predicts.
+*
+* @param predict heart rate (bpm) that goes with power as the heart follows it (W)
+*/
+function responseChart(id, { at, watts, followed, heartRate }, predict) {
+	return {
+		kind: "response",
+		id,
+		blocks: Array.from(at, (second, i) => ({
+			at: second,
+			watts: watts[i],
+			heartRate: heartRate[i],
+			predicted: predict(followed[i])
+		}))
+	};
 }
 // src/measure/late-power-excess.ts
 /**
@@ -6180,34 +6471,45 @@ function cleanHeartRate(series, faults) {
 * in percent of the mean power: what heart rate answers to power as the heart follows it (first order) is
 * told within short periods and taken away; what is left is fitted on time. Honest riders drift the other
 * way: heart rate rises at equal power (Coyle & González-Alonso 2001). A fan that is switched on in the
-* middle lowers heart rate as well: nothing in the trace tells it from a meter that drifts, so that it
-* widens the honest spread.
+* middle lowers heart rate: where heart rate itself falls over the race, as much of its fall as cooler air
+* makes is held to be honest. It cannot see a meter that drifts by less than a heart does, nor tell it from
+* a fan where the rider goes by the watts shown, so that heart rate falls with the true ones.
+*
+* What honest hearts leave to be found, by the multiple of the spread that asks (9,020 honest races and 160 of each
+* fault at each strength, tuning generator): 2.0 asks 0.44 % and finds 84 % of the moderate and 97 % of the
+* clear-cut rises; 2.3 asks 0.23 % and finds 74 and 95 %; 2.5 asks 0.14 % and finds 65 and 93 %; 2.85 asks 0.04 %
+* and finds 47 and 87 %. Of those asked at 2.0 half rode with a fan that was switched on. Weighing neighbouring
+* blocks by how they resemble each other, and likelihoods of fan against drift against step, found no more.
 */
 const latePowerExcess = defineMeasure({
 	id: "late-power-excess",
 	of: "recording",
+	unit: "%",
 	options: {
 		leadSeconds: number$1("beginning of the race that is left out, s"),
 		finalSeconds: number$1("end of the race that is left out, with its sprint, s"),
 		blockSeconds: number$1("length of a block, s"),
 		leastBlocks: number$1("fewest blocks"),
-		timeConstants: numbers("time constants tried for the answer of the heart, s"),
+		timeConstants: numbers$1("time constants tried for the answer of the heart, s"),
 		capShare: number$1("power above this many times the best of the cap’s duration does not show in heart rate"),
 		capSeconds: number$1("that duration, s"),
 		usualPerHour: number$1("what honest riders show for each hour of the race, %"),
 		usualSpread: number$1("SD of that, %"),
 		otherSpread: number$1("SD of what does not grow with time, %"),
+		coolingBeats: number$1("fall of heart rate over the race that cooler air accounts for, bpm"),
 		slowBeats: number$1("slow wander of a heart at even power, one standard deviation, bpm"),
 		slowSeconds: number$1("its time constant, s"),
 		leastGain: number$1("answer of the heart to power below which it cannot be judged, standard errors"),
 		periods: number$1("equal parts of the race within which the answer of the heart is told"),
 		usualAnswer: number$1("usual answer: share of its mean by which heart rate grows when power doubles its mean"),
 		answerSpread: number$1("SD of that share between riders"),
-		widestInterval: number$1("half-width of the interval above which the ride cannot tell, %"),
+		widestError: number$1("error of the rise, told within those parts, above which the ride cannot tell, %"),
 		leastShared: number$1("share of late blocks whose power or heart rate must occur early as well"),
-		stuckSeconds: number$1("one heart rate for this long counts as stuck, s"),
-		cadenceBeats: number$1("heart rate this close to the cadence … (bpm)"),
-		cadenceSeconds: number$1("… for this long counts as the cadence, s")
+		...heartRateOptions
+	},
+	circumstances: {
+		...heartRateCircumstances,
+		"heart rate fell": "heart rate itself fell over the race by as much as cooler air makes: so much is held to be honest"
 	},
 	compute(all, series, options) {
 		const { power, heartRate } = series.channels;
@@ -6215,7 +6517,8 @@ const latePowerExcess = defineMeasure({
 		if (heartRate === void 0) return notApplicable("no-channel", { channel: "heartRate" });
 		const stretch = [all.window[0] + options.leadSeconds, all.window[1] - options.finalSeconds];
 		const needed = options.leastBlocks;
-		const clean = cleanHeartRate(series, heartRateFaults(series, options));
+		const faults = heartRateFaults(series, options);
+		const clean = cleanHeartRate(series, faults);
 		const felt = capped(power, all.window, options);
 		const tried = options.timeConstants.map((tau) => heartBlocks(power, firstOrder(felt, tau), clean, stretch, options.blockSeconds));
 		const count = tried[0]?.at.length ?? 0;
@@ -6232,9 +6535,12 @@ const latePowerExcess = defineMeasure({
 		const unanswered = blocks.heartRate.map((beats, i) => beats - gain * blocks.followed[i]);
 		const fit = robustFit([blocks.at], unanswered);
 		if (fit === null) return notApplicable("cannot-separate");
-		const found = describe$2(answer, fit, robustFit([blocks.at], aroundPeriods(unanswered, options.periods))?.errors[1] ?? 0, all.window, options, `late-power:${subjectOf(all, series)}`);
-		const [low, high] = found.interval;
-		return high - low > 2 * options.widestInterval ? notApplicable("cannot-separate") : found;
+		const within = robustFit([blocks.at], aroundPeriods(unanswered, options.periods));
+		if (within === null) return notApplicable("cannot-separate");
+		return describe$2(answer, fit, within, all.window, options, {
+			id: `late-power:${subjectOf(all, series)}`,
+			faults: circumstancesOf(faults, all.window, options)
+		});
 	}
 });
 /** Power without what the heart does not answer to: sprints are ridden on other reserves. */
@@ -6288,28 +6594,37 @@ function weighed({ blocks, gain, error }, usual) {
 		error: 1 / Math.sqrt(own + other)
 	};
 }
+/** How fast heart rate itself falls, bpm a second; 0 where it rises. */
+function fallOf({ at, heartRate }) {
+	return Math.max(0, -(robustFit([at], heartRate)?.coefficients[1] ?? 0));
+}
 const ones = ({ at }) => new Float64Array(at.length).fill(1);
-function describe$2({ blocks, gain, error: gainError }, fit, quick, [from, to], usual, id) {
-	const slope = fit.coefficients[1];
+function describe$2({ blocks, gain, error: gainError }, fit, within, [from, to], usual, { id, faults }) {
+	const [start, slope] = [fit.coefficients[0], fit.coefficients[1]];
+	const middle = start + slope * (from + to) / 2;
 	const mean$2 = mean(blocks.watts);
 	const watts = -slope * (to - from) / gain;
 	const trend = leastSquares([ones(blocks), blocks.at], blocks.followed)?.coefficients[1] ?? 0;
 	const errorOf = (slopeError, rise) => Math.hypot(Math.hypot(slopeError, gainError * trend) * (to - from), rise * gainError) / gain;
-	const wander = usual.slowBeats * Math.sqrt(wanderVariance(fit.influence(1), blocks.at, usual.slowSeconds));
-	const half = Math.hypot(fit.reach * errorOf(fit.errors[1], watts), normalReach * wander * (to - from) / gain);
+	const wander = usual.slowBeats * Math.sqrt(wanderVariance(fit.influence[1], blocks.at, usual.slowSeconds));
+	const half = Math.hypot(within.reach * errorOf(within.errors[1], watts), normalReach * wander * (to - from) / gain);
 	const percent = (value) => 100 * value / mean$2;
 	const hours = (to - from) / 3600;
-	const centre = usual.usualPerHour * hours;
+	const drift = usual.usualPerHour * hours;
+	const error = percent(errorOf(within.errors[1], drift * mean$2 / 100));
+	if (error > usual.widestError) return notApplicable("cannot-separate");
+	const cooled = Math.min(usual.coolingBeats, fallOf(blocks) * (to - from));
 	const honest = {
-		centre,
-		spread: Math.hypot(percent(errorOf(quick, centre * mean$2 / 100)), usual.usualSpread * hours, usual.otherSpread)
+		centre: drift + percent(cooled / gain),
+		spread: Math.hypot(error, usual.usualSpread * hours, usual.otherSpread)
 	};
-	return measured(percent(watts), "%", [percent(watts - half), percent(watts + half)], blocks.at.length, {
+	return measured(percent(watts), [percent(watts - half), percent(watts + half)], blocks.at.length, {
 		stretches: [[from, to]],
 		expected: {
 			declared: honest,
 			field: honest
 		},
+		circumstances: [...faults, ...cooled < usual.coolingBeats ? [] : ["heart rate fell"]],
 		details: {
 			watts: {
 				value: watts,
@@ -6324,25 +6639,16 @@ function describe$2({ blocks, gain, error: gainError }, fit, quick, [from, to], 
 				unit: "min"
 			},
 			usual: {
-				value: honest.centre,
+				value: drift,
 				unit: "%"
+			},
+			cooled: {
+				value: cooled,
+				unit: "bpm"
 			}
 		},
-		charts: [response$1(id, blocks, gain, fit, (from + to) / 2)]
+		charts: [responseChart(id, blocks, (followed) => middle + gain * followed)]
 	});
-}
-function response$1(id, blocks, gain, { coefficients }, middle) {
-	const [start, slope] = coefficients;
-	return {
-		kind: "response",
-		id,
-		blocks: Array.from(blocks.at, (at, i) => ({
-			at,
-			watts: blocks.watts[i],
-			heartRate: blocks.heartRate[i],
-			predicted: start + gain * blocks.followed[i] + slope * middle
-		}))
-	};
 }
 // src/math/lattice.ts
 /** Lets a product that is a half in decimals count as one, whatever binary makes of the factor. */
@@ -6355,15 +6661,14 @@ const slack = 1e-9;
 * @returns how many there are; what `bins` cannot hold is left out
 */
 function writeComb(factor, most, rounding, bins) {
-	const step = Math.abs(factor - 1);
+	const period = 1 / Math.abs(factor - 1);
 	const shift = rounding === "nearest" ? .5 : 0;
-	let count = 0;
-	for (let j = 1; count < bins.length; j++) {
-		const bin = factor > 1 ? Math.ceil((j - shift) / step - slack) + j - 1 : Math.floor((j - 1 + shift) / step + slack) + 1 - j;
-		if (bin > most) break;
-		bins[count++] = bin;
+	for (let count = 0; count < bins.length; count++) {
+		const bin = factor > 1 ? Math.ceil((count + 1 - shift) * period - slack) + count : Math.floor((count + shift) * period + slack) - count;
+		if (bin > most) return count;
+		bins[count] = bin;
 	}
-	return count;
+	return bins.length;
 }
 /** The same comb as a list. */
 function combOf(factor, most, rounding = "nearest") {
@@ -6414,6 +6719,9 @@ var Histogram = class {
 	counts;
 	low;
 	high;
+	/** How far the counts lie below `low`, and below `high`. */
+	belowLow;
+	belowHigh;
 	places;
 	stray;
 	constructor(watts, from, to, most, search) {
@@ -6425,6 +6733,8 @@ var Histogram = class {
 		this.counts = counts;
 		this.low = new Float64Array(most + 1);
 		this.high = new Float64Array(most + 1);
+		this.belowLow = new Float64Array(most + 1);
+		this.belowHigh = new Float64Array(most + 1);
 		this.places = new Int32Array(most + 1);
 		let left = 0;
 		let right = 0;
@@ -6433,6 +6743,8 @@ var Histogram = class {
 			const agree = Math.abs(left - right) <= 2 * Math.sqrt(left + right);
 			this.low[k] = (agree ? (left + right) / 2 : Math.min(left, right)) / flank;
 			this.high[k] = (agree ? (left + right) / 2 : Math.max(left, right)) / flank;
+			this.belowLow[k] = this.low[k] - counts[k];
+			this.belowHigh[k] = this.high[k] - counts[k];
 			left += counts[k] - (k >= flank ? counts[k - flank] : 0);
 			right += counts[k + 1 + flank] - counts[k + 1];
 		}
@@ -6455,15 +6767,15 @@ var Histogram = class {
 			expected
 		};
 	}
-	/** Standard deviations by which counts at these places lie below what is due (`up`), or above it. */
-	scoreAt(places, up) {
+	/** Standard deviations by which counts at the first `count` places lie below what is due (`up`), or above it. */
+	scoreAt(places, count, up) {
 		const due = up ? this.low : this.high;
-		const { counts } = this;
+		const below = up ? this.belowLow : this.belowHigh;
 		let short = 0;
 		let expected = 0;
-		for (let i = 0; i < places.length; i++) {
+		for (let i = 0; i < count; i++) {
 			const k = places[i];
-			short += due[k] - counts[k];
+			short += below[k];
 			expected += due[k];
 		}
 		return (up ? short : -short) / Math.sqrt(expected + 1);
@@ -6471,12 +6783,13 @@ var Histogram = class {
 	/** Log-likelihood of the comb over none, and the part of it that its best place adds. */
 	gainAt(comb) {
 		const up = comb.factor > 1;
+		const logStray = Math.log(this.stray);
 		let gain = 0;
 		let greatest = 0;
 		for (const k of this.placesOf(comb)) {
 			const due = up ? this.low[k] : this.high[k];
 			const count = up ? this.counts[k] : Math.min(this.counts[k], 2 * due + 3 * Math.sqrt(2 * due));
-			const here = up ? count * Math.log(this.stray) + (1 - this.stray) * due : count * Math.LN2 - due;
+			const here = up ? count * logStray + (1 - this.stray) * due : count * Math.LN2 - due;
 			gain += here;
 			if (here > greatest) greatest = here;
 		}
@@ -6494,9 +6807,9 @@ function firstLook(histograms, search) {
 	const ratio = 1 + search.stepWatts / most;
 	let tried = 0;
 	const look = (factor, rounding) => {
-		const at = places.subarray(0, writeComb(factor, most, rounding, places));
+		const count = writeComb(factor, most, rounding, places);
 		for (let k = 0; k < histograms.length; k++) {
-			const score = histograms[k].scoreAt(at, factor > 1);
+			const score = histograms[k].scoreAt(places, count, factor > 1);
 			if (score >= search.firstLook) found[k].push({
 				comb: {
 					factor,
@@ -6538,7 +6851,8 @@ function sharpened(histogram, comb, ratio) {
 			...comb,
 			factor: 1 + (comb.factor - 1) * ratio ** (k / finer)
 		};
-		const score = histogram.scoreAt(histogram.placesOf(near), up);
+		const places = histogram.placesOf(near);
+		const score = histogram.scoreAt(places, places.length, up);
 		if (score > most) {
 			best = near;
 			most = score;
@@ -6667,6 +6981,7 @@ function refine(watts, whole, start, tried, search) {
 const latticeExcess = defineMeasure({
 	id: "lattice-excess",
 	of: "recording",
+	unit: "%",
 	options: {
 		leastFactor: number$1("smallest factor looked for"),
 		greatestFactor: number$1("greatest factor looked for"),
@@ -6677,9 +6992,10 @@ const latticeExcess = defineMeasure({
 		commonShare: number$1("share of the samples up to whose watts a comb is looked for"),
 		firstLook: number$1("standard deviations from which the stretches of a comb are looked at"),
 		candidates: number$1("how many combs are looked at so"),
-		halvesFrom: numbers("where the halves of the ride begin that are looked at beside the whole, share of it"),
+		halvesFrom: numbers$1("where the halves of the ride begin that are looked at beside the whole, share of it"),
 		chance: number$1("probability of such a comb by chance, above which it counts for nothing"),
 		fromWatts: number$1("power from which samples count, W"),
+		toWatts: number$1("power up to which they do, W: what no rider makes tells of no meter, and is slow to look through"),
 		minimumSamples: number$1("such samples below which nothing is said"),
 		wholeShare: number$1("share of the samples on whole watts below which power counts as decimal"),
 		steadySamples: number$1("length of a window that may stand still, samples"),
@@ -6712,13 +7028,13 @@ const latticeExcess = defineMeasure({
 		if (coarse >= options.coarseShare) return notApplicable("coarse-steps", { share: coarse });
 		const lattice = findLattice(watts, options);
 		const chance = lattice === null ? 1 : Math.min(1, Math.exp(lattice.logTried - lattice.gain));
-		if (lattice === null || chance > options.chance) return exact(0, "%", watts.length, { details: { samples: watts.length } });
+		if (lattice === null || chance > options.chance) return exact(0, watts.length, { details: { samples: watts.length } });
 		const percent = (factor) => 100 * Math.abs(factor - 1);
 		const ends = [percent(lattice.low), percent(lattice.high)].sort((a, b) => a - b);
 		const at = (k) => samples.at[used[k]];
 		const throughout = !isPart(watts, lattice, options.outsideExpected, options.outsideLoss, options);
 		const stretch = throughout ? [at(0), at(watts.length - 1) + 1] : [at(lattice.from), at(lattice.to - 1) + 1];
-		return measured(percent(lattice.factor), "%", ends, watts.length, {
+		return measured(percent(lattice.factor), ends, watts.length, {
 			stretches: [stretch],
 			circumstances: [...throughout ? ["throughout"] : [], ...lattice.factor < 1 ? ["lowered"] : []],
 			chance,
@@ -6738,14 +7054,14 @@ const latticeExcess = defineMeasure({
 	}
 });
 /** Samples with digits that tell something: whole, pedalled, no repeat of the one before, not standing still. */
-function wholeWatts(power, { fromWatts, steadySamples, steadyWatts }) {
+function wholeWatts(power, { fromWatts, toWatts, steadySamples, steadyWatts }) {
 	const steady = inSteadyWindow(power, steadySamples, steadyWatts);
 	const used = [];
 	let valid = 0;
 	let whole = 0;
 	for (let i = 0; i < power.length; i++) {
 		const watts = power[i];
-		if (!(watts >= fromWatts)) continue;
+		if (!(watts >= fromWatts && watts <= toWatts)) continue;
 		valid++;
 		if (!Number.isInteger(watts)) continue;
 		whole++;
@@ -6782,6 +7098,7 @@ init_types();
 const lostSeconds = defineMeasure({
 	id: "lost-seconds",
 	of: "recording",
+	unit: "s",
 	options: {
 		withinSeconds: number$1("length of the stretch in which losses are added up, s"),
 		stillSpeed: number$1("slower than this a rider stands, and a meter may sleep, m/s"),
@@ -6801,7 +7118,7 @@ const lostSeconds = defineMeasure({
 		const gaps = stretchesWhere(from, to, (i) => lost[i] === 1);
 		const paused = stretchesWhere(from, to, (i) => recording.state[i] === SecondState.paused);
 		const total = totalLength(gaps);
-		return exact(mostWithin(lost, all.window, options.withinSeconds), "s", to - from, {
+		return exact(mostWithin(lost, all.window, options.withinSeconds), to - from, {
 			stretches: gaps,
 			details: {
 				within: {
@@ -6888,26 +7205,23 @@ const wheelMass = .14 / .311 ** 2;
 /** Efficiency of the chain (Martin et al. 1998). */
 const chainEfficiency = .976;
 /**
-* Power at the wheel (W) without gravity, rolling and change of speed of the mass: drag and bearings, by the
-* model of Martin et al. 1998, J Appl Biomech 14:276-291.
-*
-* @param speed m/s over ground
-* @param air m/s against the air
-*/
-function dragPower({ dragArea, density }, speed, air = speed) {
-	return .5 * density * (dragArea + wheelDragArea) * air * air * speed + speed * (91 + 8.7 * speed) / 1e3;
-}
-/**
-* Mass of rider and bicycle (kg) that this power at the wheel moves: the same model solved for mass.
+* The road power model of Martin et al. 1998, J Appl Biomech 14:276-291, in still air, with mass and drag area
+* left open: power at the wheel that they have to account for (W), and what a kilogram and a square metre
+* take of it.
 *
 * @param watts mean power at the wheel
 * @param speed mean speed, m/s
+* @param grade rise over run
 * @param gained change of half the squared speed for each second, m²/s³
 */
-function movedMass(road, watts, speed, grade, gained) {
+function massTerms({ rolling, density }, watts, speed, grade, gained) {
 	const along = Math.cos(Math.atan(grade));
-	const perKg = gravity * speed * along * (road.rolling + grade) + gained;
-	return (watts - dragPower(road, speed) - wheelMass * gained) / perKg;
+	const perArea = .5 * density * speed ** 3;
+	return {
+		left: watts - speed * (91 + 8.7 * speed) / 1e3 - wheelDragArea * perArea - wheelMass * gained,
+		perKg: gravity * speed * along * (rolling + grade) + gained,
+		perArea
+	};
 }
 /**
 * Density of air, kg/m³: dry air and vapour as ideal gases, with the vapour pressure of Buck 1981.
@@ -6921,31 +7235,103 @@ function airDensity(celsius, pascal, humidity) {
 	const vapour = humidity * (611.21 * Math.exp((18.678 - celsius / 234.5) * (celsius / (257.14 + celsius))));
 	return (pascal - vapour) / (287.058 * kelvin) + vapour / (461.495 * kelvin);
 }
-// src/measure/mass-shortfall.ts
+// src/math/climbs.ts
 init_types();
-/** Sea level, Pa, and air of middling humidity: on a steep climb air hardly counts. */
+/** Rise over run: above it gravity outweighs the rest; and from which a stretch says something of drag. */
+const steepGrade = .04;
+const leastGrade = 0;
+/** m/s; below it grade is not known well. */
+const leastSpeed = 1.5;
+/** Coefficient of rolling resistance of a road, and of simulated courses (common practice, no source). */
+const rolling = .004;
+/** Drag area (m²) deep in a bunch, and upright: what a ride shows is held between them. */
+const dragAreas = [.15, .4];
+/** Where nothing else is known: sea level, Pa, air of middling humidity, °C. On a climb air hardly counts. */
 const pressure = 101325;
 const humidity = .5;
+const usualCelsius = 20;
+/**
+* Solves the road power model (Martin et al. 1998) for mass on every steep, steady stretch. Drag is what the
+* ride's uphill stretches, fast and slow, show together with one mass: wind, draft and position of the ride.
+*
+* Seconds that an irregular recorder leaves out are carried over: a stretch begins and ends a few seconds late
+* then, which over the climbs of a ride cancels out.
+*
+* @param efficiency share of the power that arrives at the wheel
+*/
+function climbing({ channels, state }, [from, to], efficiency) {
+	const { power, speed, altitude, temperature } = channels;
+	const uphill = [];
+	for (let at = from; at + 30 < to; at += 30) {
+		const end = at + 30;
+		let [watts, metres] = [0, 0];
+		let whole = true;
+		for (let i = at; i < end; i++) {
+			watts += power[i] / 30;
+			metres += speed[i];
+			whole &&= state[i] <= SecondState.bridged && power[i] > 0 && speed[i] >= leastSpeed;
+		}
+		const grade = (altitude[end] - altitude[at]) / metres;
+		if (!whole || !(grade > leastGrade)) continue;
+		const celsius = temperature?.[at] ?? NaN;
+		const density = airDensity(Number.isNaN(celsius) ? usualCelsius : celsius, pressure, humidity);
+		const gained = (speed[end] ** 2 - speed[at] ** 2) / 2 / 30;
+		const terms = massTerms({
+			rolling,
+			density
+		}, watts * efficiency, metres / 30, grade, gained);
+		if (Number.isFinite(terms.perKg + terms.left) && terms.left > 0) uphill.push({
+			at,
+			watts,
+			grade,
+			...terms
+		});
+	}
+	const dragArea = shownDragArea(uphill);
+	const climbs = uphill.filter(({ grade, perKg }) => grade >= steepGrade && perKg > 0).map(({ at, watts, left, perKg, perArea }) => ({
+		at,
+		watts,
+		mass: (left - dragArea * perArea) / perKg
+	}));
+	return {
+		climbs,
+		mass: climbs.length === 0 ? NaN : median$1(climbs.map((climb) => climb.mass)),
+		dragArea
+	};
+}
+/** Least squares for mass and drag area at once, every stretch weighed by its power. */
+function shownDragArea(uphill) {
+	const share = (term) => Float64Array.from(uphill, (stretch) => term(stretch) / stretch.left);
+	const fit = leastSquares([share(({ perKg }) => perKg), share(({ perArea }) => perArea)], new Float64Array(uphill.length).fill(1));
+	const [least, most] = dragAreas;
+	return Math.min(most, Math.max(least, fit?.coefficients[1] ?? least));
+}
+// src/measure/mass-shortfall.ts
+init_units$1();
 /**
 * By how much the speed on steep, steady climbs makes the rider lighter than declared, in percent: the road
 * power model (Martin et al. 1998) solved for mass, stretch by stretch, and the middle one taken. Where the
 * stretches contradict one another, speed does not follow from power and nothing is said.
+*
+* A meter that reads low looks like a lighter rider, and nothing in one ride tells the two apart. What does is
+* a second meter of the same ride, and what earlier rides showed with the same meter; both move the honest
+* range and narrow it. A mass that was always understated hides behind its own past: the value is judged
+* without the earlier rides as well, and the range that leaves it further out is stated.
 */
 const massShortfall = defineMeasure({
 	id: "mass-shortfall",
 	of: "recording",
+	unit: "%",
 	options: {
-		stretchSeconds: number$1("length of a stretch, s"),
 		leastStretches: number$1("fewest stretches"),
-		steepGrade: number$1("grade from which gravity outweighs the rest, rise over run"),
-		leastSpeed: number$1("speed below which grade is not known well, m/s"),
 		bicycleKg: number$1("mass of bicycle and clothing, kg"),
-		dragArea: number$1("drag area, m²"),
-		rolling: number$1("coefficient of rolling resistance"),
-		usualCelsius: number$1("temperature where none was recorded, °C"),
 		mostScatter: number$1("scatter of the stretches (median deviation, share) above which speed is not tied to power"),
 		fieldSpread: number$1("SD of meters as found in the field, %"),
-		otherSpread: number$1("SD that grade, air and bicycle add, %")
+		fieldOffset: number$1("by how much they read low on average, %"),
+		otherSpread: number$1("SD that grade, air and bicycle add, %"),
+		repeatSpread: number$1("SD of one meter from ride to ride, %"),
+		riderSpread: number$1("SD of a rider’s own mass over the time that past rides are looked at, %"),
+		oldest: number$1("age beyond which a past ride says nothing of that, days")
 	},
 	compute(all, series, options) {
 		for (const channel of [
@@ -6956,34 +7342,53 @@ const massShortfall = defineMeasure({
 		const { massKg, devices } = all.rider;
 		if (massKg === void 0) return notApplicable("no-fact", { fact: "massKg" });
 		const device = declaredFor(devices, series.recording.name, "primary");
-		const wheel = device !== null && (device.place === "trainer" || device.place === "hub");
-		const climbs = steepStretches(series, all.window, wheel ? 1 : chainEfficiency, options);
-		const masses = climbs.map(({ mass }) => mass);
-		const [blocks, needed] = [masses.length, options.leastStretches];
+		const { climbs, mass } = climbing(series, all.window, arriving(device));
+		const [blocks, needed] = [climbs.length, options.leastStretches];
 		if (blocks < needed) return notApplicable("too-few-blocks", {
 			blocks,
 			needed
 		});
-		const middle = median$1(masses);
-		const scatter = median$1(masses.map((mass) => Math.abs(mass - middle)));
-		if (!(middle > options.bicycleKg) || scatter > options.mostScatter * middle) return notApplicable("speed-not-tied");
+		const off = climbs.map((climb) => climb.mass - mass);
+		if (!(mass > options.bicycleKg) || median$1(off.map(Math.abs)) > options.mostScatter * mass) return notApplicable("speed-not-tied");
 		const percent = (kg) => 100 * (1 - (kg - options.bicycleKg) / massKg);
-		const reach = 3.6419594568 * scatter / Math.sqrt(blocks);
-		const meter = device === null ? options.fieldSpread : device.tolerancePercent / Math.sqrt(3);
-		const lever = middle / massKg;
-		const spread = (own) => ({
-			centre: 0,
-			spread: Math.hypot(own * lever, options.otherSpread, 100 * reach / 1.96 / massKg)
+		const error = Math.sqrt(Math.PI / 2 / blocks) * robustSpread(off);
+		const reach = normalReach * error;
+		const lever = mass / massKg;
+		const seconds = all.seconds.filter(isIndependent).flatMap((pair) => {
+			const told = secondOpinion(all, pair, climbs, options);
+			return told === null ? [] : [told];
 		});
-		return measured(percent(middle), "%", [percent(middle + reach), percent(middle - reach)], blocks, {
+		const bare = climbing(series, all.window, 1).mass;
+		const past = pastOpinion(all, series, options, (kg) => percent(kg * mass / bare));
+		const own = device === null ? options.fieldSpread : device.tolerancePercent / Math.sqrt(3);
+		const sides = device?.sides === 1 ? 3 : 0;
+		const common = [options.otherSpread, 100 * error / massKg];
+		const field = [options.fieldOffset, Math.hypot(options.fieldSpread, sides)];
+		const range = ([offset, spread], told) => honestRange({
+			low: offset * lever,
+			spread: spread * lever
+		}, told, common);
+		const opinions = seconds.map(({ low, spread }) => ({
+			low: low * lever,
+			spread: spread * lever
+		}));
+		const ranges = [opinions, ...past === null ? [] : [[...opinions, past]]].map((told) => ({
+			told,
+			field: range(field, told),
+			declared: range([0, Math.hypot(own, sides)], told)
+		}));
+		const value = percent(mass);
+		const out = ({ field: { centre, spread } }) => (value - centre) / spread;
+		const stated = ranges.reduce((a, b) => out(b) > out(a) ? b : a);
+		return measured(value, [percent(mass + reach), percent(mass - reach)], blocks, {
 			expected: {
-				declared: spread(meter),
-				field: spread(options.fieldSpread)
+				declared: stated.declared,
+				field: stated.field
 			},
 			circumstances: series.recording.indoors === true ? [] : ["outdoors"],
 			details: {
 				implied: {
-					value: middle - options.bicycleKg,
+					value: mass - options.bicycleKg,
 					unit: "kg"
 				},
 				declared: {
@@ -6994,57 +7399,81 @@ const massShortfall = defineMeasure({
 					value: options.bicycleKg,
 					unit: "kg"
 				},
-				stretches: blocks
+				stretches: blocks,
+				meters: 1 + seconds.length,
+				rides: past !== null && stated.told.includes(past) ? past.rides : 0
 			},
 			charts: [{
 				kind: "climbs",
 				id: `climbs:${subjectOf(all, series)}`,
 				declared: massKg,
 				implied: {
-					kg: middle - options.bicycleKg,
-					low: middle - reach - options.bicycleKg,
-					high: middle + reach - options.bicycleKg
+					kg: mass - options.bicycleKg,
+					low: mass - reach - options.bicycleKg,
+					high: mass + reach - options.bicycleKg
 				},
-				climbs: climbs.map(({ at, watts, mass }) => ({
-					at,
-					watts,
-					kg: mass - options.bicycleKg
+				climbs: climbs.map((climb) => ({
+					at: climb.at,
+					watts: climb.watts,
+					kg: climb.mass - options.bicycleKg
 				}))
 			}]
 		});
 	},
 	circumstances: { outdoors: "wind, draft and barometer blur what speed says of mass" }
 });
-function steepStretches({ channels, state }, [from, to], efficiency, options) {
-	const { power, speed, altitude, temperature } = channels;
-	const found = [];
-	const length = options.stretchSeconds;
-	for (let start = from; start + length < to; start += length) {
-		let watts = 0;
-		let metres = 0;
-		let whole = true;
-		for (let i = start; i < start + length; i++) {
-			watts += power[i];
-			metres += speed[i];
-			whole &&= state[i] === SecondState.recorded && power[i] > 0 && speed[i] >= options.leastSpeed;
-		}
-		const end = start + length;
-		const grade = (altitude[end] - altitude[start]) / metres;
-		if (!whole || !(grade >= options.steepGrade)) continue;
-		const celsius = temperature?.[start] ?? options.usualCelsius;
-		const density = airDensity(Number.isNaN(celsius) ? options.usualCelsius : celsius, pressure, humidity);
-		const gained = (speed[end] ** 2 - speed[start] ** 2) / 2 / length;
-		const mass = movedMass({
-			...options,
-			density
-		}, watts / length * efficiency, metres / length, grade, gained);
-		if (Number.isFinite(mass)) found.push({
-			at: start,
-			watts: watts / length,
-			mass
-		});
-	}
-	return found;
+/** Normal beliefs multiplied; what is common to all evidence comes on top. */
+function honestRange(prior, told, common) {
+	const all = [prior, ...told];
+	const precision = all.reduce((sum, { spread }) => sum + spread ** -2, 0);
+	return {
+		centre: all.reduce((sum, { low, spread }) => sum + low * spread ** -2, 0) / precision,
+		spread: Math.hypot(precision ** -.5, ...common)
+	};
+}
+/** Share of a meter's power that arrives at the wheel. */
+const arriving = (device) => behindChain(device) === true ? 1 : chainEfficiency;
+/** What a second meter, which reads low like others, says of the primary's on the same climbs: in percent of power. */
+function secondOpinion(all, pair, climbs, { leastStretches, fieldSpread, fieldOffset }) {
+	const climbed = new Uint8Array(all.primary.length);
+	for (const { at } of climbs) climbed.fill(1, at, at + 30);
+	const samples = pairSamples(all, pair);
+	let [first, second, seconds] = [
+		0,
+		0,
+		0
+	];
+	samples.at.forEach((at, i) => {
+		if (climbed[at] === 0) return;
+		first += samples.own[i];
+		second += samples.other[i];
+		seconds++;
+	});
+	if (seconds < leastStretches * 30 || !(first > 0 && second > 0)) return null;
+	const { own, other } = declaredPair(all, pair.subject);
+	const place = behindChain(own) !== null && behindChain(other) !== null && behindChain(own) === behindChain(other) ? 0 : chainLoss.spread;
+	const sides = other?.sides === 1 ? 3 : 0;
+	return {
+		low: 100 * Math.log(second * arriving(other) / (first * arriving(own))) + fieldOffset,
+		spread: Math.hypot(fieldSpread, place, sides)
+	};
+}
+/**
+* What earlier rides with the same meter, ridden where the race was, showed of the same rider: in percent of
+* the mass declared today. They may have weighed something else then.
+*/
+function pastOpinion({ history }, series, options, percent) {
+	const told = (history?.rides ?? []).flatMap((ride) => {
+		const { climbed } = ride;
+		return climbed !== void 0 && climbed.stretches >= options.leastStretches && climbed.scatter <= options.mostScatter && ride.indoors === series.recording.indoors && series.start - ride.to <= options.oldest * 86400 && kinshipOf(ride, series) === "own" ? [climbed.kg] : [];
+	});
+	if (told.length === 0) return null;
+	const spread = Math.hypot(options.riderSpread, options.repeatSpread * Math.sqrt(1 + 1 / told.length));
+	return {
+		low: percent(median$1(told)),
+		spread,
+		rides: told.length
+	};
 }
 // src/measure/misplaced-share.ts
 init_types();
@@ -7052,11 +7481,12 @@ init_types();
 * Share of the records whose place in time is in doubt: as many as each backward step of the clock covers
 * (at most the records before or after it: a clock that is put right in the first minute misplaces only
 * that), far from the body of the ride, without a time, or sharing a second with another where no
-* neighbouring second is free for it. An exact count.
+* neighbouring second is free for it. An exact count. Its stretches are the seconds that the clock went back over.
 */
 const misplacedShare = defineMeasure({
 	id: "misplaced-share",
 	of: "recording",
+	unit: "share",
 	options: {},
 	compute(_all, recording) {
 		const { time } = recording.recording;
@@ -7064,35 +7494,41 @@ const misplacedShare = defineMeasure({
 			seconds: 0,
 			needed: 1
 		});
-		const { behind, steps, timeless, far, whole, furthest } = walk$1(recording, time);
+		const { behind, steps, timeless, far, whole, furthest, twice } = walk$1(recording, time);
 		let recorded = 0;
 		for (const state of recording.state) if (state === SecondState.recorded) recorded++;
 		const doubled = whole ? Math.max(0, time.length - timeless - far - recorded) : 0;
 		const misplaced = Math.min(time.length, Math.max(behind, doubled) + timeless + far);
-		return exact(misplaced / time.length, "share", time.length, { details: {
-			records: time.length,
-			misplaced,
-			backward: steps,
-			behind,
-			furthest: {
-				value: furthest,
-				unit: "s"
-			},
-			far,
-			doubled,
-			timeless
-		} });
+		return exact(misplaced / time.length, time.length, {
+			stretches: stretchesWhere(0, recording.length, (second) => twice[second] > 0),
+			details: {
+				records: time.length,
+				misplaced,
+				backward: steps,
+				behind,
+				furthest: {
+					value: furthest,
+					unit: "s"
+				},
+				far,
+				doubled,
+				timeless
+			}
+		});
 	}
 });
 function walk$1({ start, length }, time) {
 	let latest = -Infinity;
+	/** How many backward steps cover each second: their beginnings less their ends, summed up below. */
+	const twice = new Int32Array(length + 1);
 	const found = {
 		behind: 0,
 		steps: 0,
 		timeless: 0,
 		far: 0,
 		whole: true,
-		furthest: 0
+		furthest: 0,
+		twice
 	};
 	let previous = -Infinity;
 	for (let k = 0; k < time.length; k++) {
@@ -7112,10 +7548,13 @@ function walk$1({ start, length }, time) {
 			found.steps++;
 			found.furthest = Math.max(found.furthest, back);
 			found.behind += Math.min(back, k, time.length - k);
+			twice[second - start]++;
+			twice[Math.round(latest) - start]--;
 		}
 		latest = Math.max(latest, clock);
 		previous = clock;
 	}
+	for (let second = 1; second < length; second++) twice[second] += twice[second - 1];
 	return found;
 }
 // src/measure/missing-channel-count.ts
@@ -7132,6 +7571,7 @@ const required$3 = [
 const missingChannelCount = defineMeasure({
 	id: "missing-channel-count",
 	of: "recording",
+	unit: "count",
 	options: { validShare: number$1("share of the recorded seconds in which a channel must hold a value") },
 	circumstances: {
 		power: "power is missing",
@@ -7149,7 +7589,7 @@ const missingChannelCount = defineMeasure({
 			}];
 		});
 		const names = (kind) => lacks.filter(({ lack }) => lack === kind).map(({ channel }) => channel === "heartRate" ? "heart rate" : channel).join(", ") || "none";
-		return exact(lacks.length, "count", wanted.length, {
+		return exact(lacks.length, wanted.length, {
 			circumstances: lacks.map(({ channel }) => channel),
 			details: {
 				required: wanted.length,
@@ -7342,6 +7782,7 @@ function digits$1({ recording }, limits) {
 const missingTraits = defineMeasure({
 	id: "missing-traits",
 	of: "recording",
+	unit: "count",
 	options: {
 		minimumWatts: number$1("power from which seconds count, W"),
 		minimumSeconds: number$1("seconds below which a trait is not looked at"),
@@ -7352,7 +7793,7 @@ const missingTraits = defineMeasure({
 		busiestHeart: number$1("and at most"),
 		heartScatter: number$1("scatter of heart rate around what power and time explain, at least, bpm"),
 		heartFrom: number$1("second of the recording from which that is looked at"),
-		heartTimes: numbers("time constants tried for the answer of heart rate to power, s"),
+		heartTimes: numbers$1("time constants tried for the answer of heart rate to power, s"),
 		unevenDigits: number$1("share of watts that would have to end otherwise, at most"),
 		digitChance: number$1("probability by chance up to which uneven digits count")
 	},
@@ -7363,7 +7804,7 @@ const missingTraits = defineMeasure({
 			needed: options.minimumSeconds
 		});
 		const missing = traits.filter(({ drawn }) => !drawn.shown);
-		return exact(missing.length, "count", traits.length, {
+		return exact(missing.length, traits.length, {
 			details: {
 				missing: missing.length,
 				looked: traits.length,
@@ -7387,10 +7828,12 @@ const missingTraits = defineMeasure({
 const overallDifference = defineMeasure({
 	id: "overall-difference",
 	of: "pair",
+	unit: "%",
 	options: {
 		blockSeconds: number$1("length of a block, s"),
 		leastBlocks: number$1("fewest blocks that give an interval")
 	},
+	circumstances: { "third sides with the primary": "a further meter reads nearer to the primary than to this one" },
 	compute(all, pair, { blockSeconds, leastBlocks }) {
 		const closed = gate(pair);
 		if (closed !== null) return closed;
@@ -7406,9 +7849,14 @@ const overallDifference = defineMeasure({
 		const error = errorBetweenNeighbours(blocks.own.map((watts, i) => (watts - ratio * blocks.other[i]) / otherMean));
 		const percent = 100 * (ratio - 1);
 		const half = 100 * studentQuantile(.975, blocks.count / 2) * error;
-		return measured(percent, "%", [percent - half, percent + half], blocks.count, {
+		const expected = expectedDifference(all, pair.subject, otherMean, 100 * error);
+		return measured(percent, [percent - half, percent + half], blocks.count, {
 			stretches: [all.window],
-			expected: expectedDifference(all, pair.subject, 100 * error),
+			expected,
+			circumstances: thirdSides(all, pair, percent - expected.field.centre, {
+				blockSeconds,
+				leastBlocks
+			}) ? ["third sides with the primary"] : [],
 			details: {
 				own: {
 					value: ownMean,
@@ -7426,6 +7874,21 @@ const overallDifference = defineMeasure({
 		});
 	}
 });
+/**
+* Whether a further independent meter, compared for as long as a pair must be, reads nearer to the primary than to
+* the second, places allowed for: then it is the second that lies apart.
+*
+* @param excess of the primary over the second, %
+*/
+function thirdSides(all, pair, excess, { blockSeconds, leastBlocks }) {
+	return all.seconds.filter((third) => third !== pair && isIndependent(third)).some((third) => {
+		const samples = pairSamples(all, third);
+		if (blocksOf(samples, blockSeconds).count < leastBlocks) return false;
+		const watts = mean(samples.other);
+		const overThird = 100 * (mean(samples.own) / watts - 1) - expectedDifference(all, third.subject, watts, 0).field.centre;
+		return Math.sign(excess) * overThird < Math.abs(excess) / 2;
+	});
+}
 /** Standard error of a mean, from half the mean square of successive differences (von Neumann 1941). */
 function errorBetweenNeighbours(values) {
 	const n = values.length;
@@ -7443,6 +7906,7 @@ function errorBetweenNeighbours(values) {
 const powerAtZeroCadence = defineMeasure({
 	id: "power-at-zero-cadence",
 	of: "recording",
+	unit: "s",
 	options: {
 		minimumWatts: number$1("power from which a second counts, W"),
 		tailSeconds: number$1("how long power may go on after the cranks stop, s"),
@@ -7456,7 +7920,7 @@ const powerAtZeroCadence = defineMeasure({
 		if (flowing === 0) return notApplicable("no-power-flow");
 		if (still >= options.deadShare * flowing) return notApplicable("dead-channel", { channel: "cadence" });
 		const held = stretches.filter(([from, to]) => to - from > options.tailSeconds);
-		return exact(totalLength(held) - held.length * options.tailSeconds, "s", held.length, {
+		return exact(totalLength(held) - held.length * options.tailSeconds, held.length, {
 			stretches: held,
 			details: {
 				stretches: held.length,
@@ -7500,16 +7964,18 @@ function flowAtStill(series, cadence, watts) {
 // src/measure/power-dependence.ts
 /**
 * How much more the primary reads above the second at high power than at the median power of the race,
-* in percent, in blocks long enough that lag and averaging do not count; sprints have a rule of their own.
+* in percent, in blocks long enough that lag and averaging do not count; sprints have a rule of their own. A zero
+* offset is a larger share of low power, and so a part of where honest meters lie.
 */
 const powerDependence = defineMeasure({
 	id: "power-dependence",
 	of: "pair",
+	unit: "%",
 	options: {
 		...dependenceOptions,
 		leastRange: number$1("least range of power, as a logarithm of the ratio of its ends"),
-		declaredSpread: number$1("honest change between two meters within their claims, one standard deviation, %"),
-		fieldSpread: number$1("honest change between two meters as found in the field, one standard deviation, %")
+		declaredSpread: number$1("honest change between two meters within their claims, zero offsets apart, one standard deviation, %"),
+		fieldSpread: number$1("honest change between two meters as found in the field, zero offsets apart, one standard deviation, %")
 	},
 	compute(all, pair, options) {
 		const closed = gate(pair);
@@ -7521,13 +7987,17 @@ const powerDependence = defineMeasure({
 			column: blocks.own.map((watts, i) => (watts + blocks.other[i]) / 2),
 			distance: (from, to) => Math.log(to / from),
 			leastRange: options.leastRange,
-			honest: () => ({
-				declared: options.declaredSpread,
-				field: options.fieldSpread
+			honest: (from, to) => ({
+				declared: Math.hypot(options.declaredSpread, byZeroOffsets(zeroWatts.declared, from, to)),
+				field: Math.hypot(options.fieldSpread, byZeroOffsets(zeroWatts.field, from, to))
 			})
 		}, options);
 	}
 });
+/** What the zero offsets of two meters, W each, change in their ratio from one power to a higher one, %. */
+function byZeroOffsets(watts, from, to) {
+	return 100 * Math.SQRT2 * watts * (1 / from - 1 / to);
+}
 // src/math/critical-power.ts
 /**
 * Two-parameter critical power from all-out efforts: work = W′ + CP·t, by linear least squares.
@@ -7539,18 +8009,19 @@ function workTimeFit(seconds, watts) {
 	const work = watts.map((power, i) => power * seconds[i]);
 	const fit = leastSquares([new Float64Array(seconds.length).fill(1), seconds], work);
 	if (fit === null) return null;
-	const freedom = seconds.length - 2;
-	const reach = (k) => {
-		if (freedom < 1) return null;
-		const variance = fit.residuals.reduce((sum, r) => sum + r * r, 0) / freedom;
-		return studentQuantile(.975, freedom) * Math.sqrt(variance * fit.inverse[k][k]);
-	};
 	return {
 		cp: fit.coefficients[1],
 		reserve: fit.coefficients[0],
-		cpReach: reach(1),
-		reserveReach: reach(0)
+		cpReach: reachOf(fit, 1),
+		reserveReach: reachOf(fit, 0)
 	};
+}
+/** Half the 95 % interval of a coefficient; null where as many are fitted as there are points. */
+function reachOf({ residuals, inverse }, k) {
+	const freedom = residuals.length - inverse.length;
+	if (freedom < 1) return null;
+	const variance = residuals.reduce((sum, r) => sum + r * r, 0) / freedom;
+	return studentQuantile(.975, freedom) * Math.sqrt(variance * inverse[k][k]);
 }
 /**
 * Three-parameter fit by least squares on time. For a given CP the curve is a straight line in 1/(P - CP),
@@ -7570,11 +8041,21 @@ function threeParameterFit(seconds, watts) {
 	const line = lineAt(cp);
 	if (line === null) return null;
 	const [reserve, offset] = [line.coefficients[0], -line.coefficients[1]];
-	return reserve > 0 && offset > 0 ? {
+	if (!(reserve > 0 && offset > 0)) return null;
+	const [byReserve, ones] = [watts.map((power) => 1 / (power - cp)), new Float64Array(watts.length).fill(1)];
+	const about = leastSquares([
+		byReserve.map((x) => reserve * x * x),
+		byReserve,
+		ones
+	], line.residuals);
+	if (about === null) return null;
+	return {
 		cp,
 		reserve,
-		pMax: cp + reserve / offset
-	} : null;
+		pMax: cp + reserve / offset,
+		cpReach: reachOf(about, 0),
+		reserveReach: reachOf(about, 1)
+	};
 }
 /** Where a function is lowest between two ends: the best of an even grid, then golden section around it. */
 function lowestPoint(value, from, to) {
@@ -7607,18 +8088,25 @@ function mostDrawn(power, cp, from = 0, to = power.length) {
 }
 // src/measure/reserve-share.ts
 /**
-* The most that the race drew at once from the reserve above critical power (W′), in percent of the highest
-* reserve that the history leaves possible. Only the generous case is judged: critical power and W′ at the
-* upper ends of what all-out efforts show, both at once, and a reserve that fills as fast as it empties.
-* Anything finer hangs on a critical power that nobody knows to 3 %.
+* The most that the race drew at once from the reserve above critical power (W′), in percent of the reserve
+* that the history leaves possible. Only the generous case is judged: a reserve that fills as fast as it
+* empties, and of all pairs of critical power and W′ that the history allows the one that lets most pass.
+*
+* What all-out efforts pin down is the power over the times that were ridden. That power is granted its upper
+* end; around it critical power and W′ give way to one another, for a fit hardly tells them apart. Anything
+* finer hangs on a critical power that nobody knows to 3 %. An effort that no other ride comes near may have
+* been far from all-out: it is left out.
 */
 const reserveShare = defineMeasure({
 	id: "reserve-share",
 	of: "rider",
+	unit: "%",
 	options: {
-		durations: numbers("durations of the efforts that critical power is fitted to, s"),
+		durations: numbers$1("durations of the efforts that critical power is fitted to, s"),
 		fewest: number$1("fewest of them that must be all-out"),
 		widest: number$1("ratio of the longest to the shortest that must be reached"),
+		near: number$1("an effort within this of the best counts as near-maximal, %"),
+		rides: number$1("rides with a near-maximal effort of that length without which the best is left out"),
 		heartRateSlack: number$1("heart rate this much below the race’s over the same duration: not all-out, %"),
 		cpSpread: number$1("SD of a critical power from field efforts, %"),
 		reserveSpread: number$1("SD of such a W′, %"),
@@ -7642,56 +8130,89 @@ const reserveShare = defineMeasure({
 		const two = workTimeFit(seconds, watts);
 		if (two === null) return notApplicable("cannot-separate");
 		const three = threeParameterFit(seconds, watts);
-		const { cp, reserve } = granted(two, three, options);
-		const drawn = mostDrawn(power, cp, ...all.window);
-		return exact(100 * drawn / reserve, "%", efforts.length, {
+		const shares = granted(two, three, Math.sqrt(seconds[0] * longest), options).map((pair) => ({
+			...pair,
+			drawn: mostDrawn(power, pair.cp, ...all.window)
+		}));
+		const fit = three === null || three.cp < two.cp ? two : three;
+		const least = shares.reduce((a, b) => b.drawn / b.reserve < a.drawn / a.reserve ? b : a);
+		return exact(100 * least.drawn / least.reserve, efforts.length, {
 			stretches: [all.window],
 			details: {
 				drawn: {
-					value: drawn / 1e3,
+					value: least.drawn / 1e3,
 					unit: "kJ"
 				},
 				granted: {
-					value: reserve / 1e3,
+					value: least.reserve / 1e3,
 					unit: "kJ"
 				},
 				critical: {
-					value: cp,
+					value: least.cp,
 					unit: "W"
 				},
 				fitted: {
-					value: two.cp,
+					value: fit.cp,
 					unit: "W"
 				},
 				fittedReserve: {
-					value: two.reserve / 1e3,
+					value: fit.reserve / 1e3,
 					unit: "kJ"
 				},
-				model: three === null || three.cp < two.cp ? "2 parameters" : "3 parameters",
+				...reaches(fit),
+				model: fit === two ? "2 parameters" : "3 parameters",
 				efforts: efforts.length
 			}
 		});
 	}
 });
-/** The upper ends of both numbers: of the fits' own intervals, of both models, and of what is published. */
-function granted(two, three, options) {
-	const { generous, cpSpread, reserveSpread, leastReserve } = options;
-	const cp = Math.max(two.cp, three?.cp ?? 0);
-	const reserve = Math.max(two.reserve, three === null || three.cp < .8 * two.cp ? 0 : three.reserve, 1e3 * leastReserve);
+/** Half the 95 % intervals of a fit, where it has points to spare. */
+function reaches({ cpReach, reserveReach }) {
+	if (cpReach === null || reserveReach === null) return {};
 	return {
-		cp: cp * (1 + generous * cpSpread / 100),
-		reserve: reserve * (1 + generous * reserveSpread / 100)
+		fittedReach: {
+			value: cpReach,
+			unit: "W"
+		},
+		reserveReach: {
+			value: reserveReach / 1e3,
+			unit: "kJ"
+		}
 	};
 }
-/** The best past effort of each duration among those that were as hard for the heart as the race was. */
-function allOut(all, { profile, rides }, { durations, heartRateSlack }) {
+/** Steps in which W′ is tried from the lower to the upper end of what it may be. */
+const steps$3 = 16;
+/**
+* Pairs of critical power (W) and W′ (J) that the history allows at most: the higher of both models, its power
+* over `pivot` seconds raised by what a critical power may be off, W′ anywhere in what it may be.
+*/
+function granted(two, three, pivot, { generous, cpSpread, reserveSpread, leastReserve }) {
+	const cp = Math.max(two.cp, three?.cp ?? 0);
+	const reserve = Math.max(two.reserve, three === null || three.cp < .8 * two.cp ? 0 : three.reserve, 1e3 * leastReserve);
+	const held = (cp + reserve / pivot) * (1 + generous * cpSpread / 100);
+	const reach = generous * reserveSpread / 100;
+	return Array.from({ length: 17 }, (_, k) => {
+		const tried = reserve * (1 + reach * (2 * k / steps$3 - 1));
+		return {
+			cp: held - tried / pivot,
+			reserve: tried
+		};
+	});
+}
+/**
+* The best past effort of each duration among those that were as hard for the heart as the race was, where
+* other rides come near it.
+*/
+function allOut(all, { profile, rides }, options) {
 	const { power, heartRate } = all.primary.channels;
-	const hard = meanWithin(power, heartRate, durations, all.window);
-	return durations.flatMap((seconds, k) => {
+	const hard = meanWithin(power, heartRate, options.durations, all.window);
+	return options.durations.flatMap((seconds, k) => {
 		const at = profile.durations.indexOf(seconds);
-		const floor = hard[k] * (1 - heartRateSlack / 100);
-		const watts = rides.reduce((most, ride) => Math.max(most, bestOf(ride, at, floor)), 0);
-		return watts > 0 ? [{
+		const floor = hard[k] * (1 - options.heartRateSlack / 100);
+		const efforts = rides.map((ride) => bestOf(ride, at, floor));
+		const watts = efforts.reduce((a, b) => Math.max(a, b), 0);
+		const near = efforts.filter((effort) => effort >= watts * (1 - options.near / 100)).length;
+		return watts > 0 && near >= options.rides ? [{
 			seconds,
 			watts
 		}] : [];
@@ -7700,40 +8221,6 @@ function allOut(all, { profile, rides }, { durations, heartRateSlack }) {
 function bestOf(ride, at, floor) {
 	const bpm = ride.heartRates?.[at] ?? 0;
 	return bpm >= floor && bpm > 0 ? ride.bests[at] ?? 0 : 0;
-}
-// src/measure/pair/detail.ts
-/**
-* How much more one trace varies from second to second than the other: the larger mean square of first
-* differences over the smaller, at least 1. A meter that averages n seconds is about n² lower.
-*/
-function detailRatio(own, other, [from, to]) {
-	let a = 0;
-	let b = 0;
-	for (let t = from + 1; t < to; t++) {
-		const ownStep = own[t] - own[t - 1];
-		const otherStep = other[t] - other[t - 1];
-		if (Number.isNaN(ownStep + otherStep)) continue;
-		a += ownStep ** 2;
-		b += otherStep ** 2;
-	}
-	return a > 0 && b > 0 ? Math.max(a / b, b / a) : Number.POSITIVE_INFINITY;
-}
-/** What is faster than `seconds` in a trace: each second minus the centred mean around it; NaN at gaps. */
-function detailOf(column, seconds) {
-	const half = Math.floor(seconds / 2);
-	const sums = new Float64Array(column.length + 1);
-	const gaps = new Int32Array(column.length + 1);
-	for (let t = 0; t < column.length; t++) {
-		const missing = Number.isNaN(column[t]);
-		sums[t + 1] = sums[t] + (missing ? 0 : column[t]);
-		gaps[t + 1] = gaps[t] + (missing ? 1 : 0);
-	}
-	const detail = new Float64Array(column.length).fill(NaN);
-	for (let t = half; t + half < column.length; t++) {
-		const [from, to] = [t - half, t + half + 1];
-		if (gaps[to] === gaps[from]) detail[t] = column[t] - (sums[to] - sums[from]) / (to - from);
-	}
-	return detail;
 }
 // src/measure/shared-detail.ts
 /**
@@ -7747,6 +8234,7 @@ function detailOf(column, seconds) {
 const sharedDetail = defineMeasure({
 	id: "shared-detail",
 	of: "pair",
+	unit: "r",
 	options: {
 		powerSeconds: number$1("what is faster than this is detail of power, s"),
 		legSeconds: number$1("what is faster than this is detail of cadence or heart rate, s"),
@@ -7775,10 +8263,10 @@ const sharedDetail = defineMeasure({
 		if (found.length === 0) return notApplicable("no-detail");
 		const samples = found.map(({ seconds, faster }) => Math.max(4, seconds * options.samplesPerDetail / faster));
 		const z = mean(found.map(({ correlation }) => Math.atanh(Math.min(correlation, .999999))));
-		const half = 1.96 * Math.hypot(...samples.map((n) => 1 / Math.sqrt(n - 3))) / found.length;
+		const half = normalReach * Math.hypot(...samples.map((n) => 1 / Math.sqrt(n - 3))) / found.length;
 		const value = Math.tanh(z);
 		const count = Math.round(Math.min(...samples));
-		return measured(value, "r", [Math.tanh(z - half), Math.tanh(z + half)], count, {
+		return measured(value, [Math.tanh(z - half), Math.tanh(z + half)], count, {
 			stretches: [all.window],
 			circumstances: [...unequal && body?.channel !== "cadence" ? ["unequal averaging"] : [], ...body === null ? ["power only"] : []],
 			details: {
@@ -7844,6 +8332,7 @@ function cut(detail) {
 const sharedSeconds = defineMeasure({
 	id: "shared-seconds",
 	of: "recording",
+	unit: "s",
 	options: {
 		windowSamples: number$1("shortest stretch looked for"),
 		tellingShare: number$1("share of its samples at which the channel must bend"),
@@ -7853,9 +8342,9 @@ const sharedSeconds = defineMeasure({
 	compute(all, recording, options) {
 		if (all.others === void 0) return notApplicable("no-event");
 		const longest = all.others.flatMap((other) => [common(recording, other, "power", options), common(recording, other, "cadence", options)]).filter((one) => one !== null).sort((a, b) => b.length - a.length)[0];
-		if (longest === void 0) return exact(0, "s", recording.length, { details: { other: "none" } });
+		if (longest === void 0) return exact(0, recording.length, { details: { other: "none" } });
 		const { length, own, theirs, channel, other, total } = longest;
-		return exact(length, "s", recording.length, {
+		return exact(length, recording.length, {
 			stretches: [[own, own + length]],
 			details: {
 				other: other.name,
@@ -7913,6 +8402,7 @@ const blocks$1 = 10;
 const speedCurveScatter = defineMeasure({
 	id: "speed-curve-scatter",
 	of: "recording",
+	unit: "%",
 	options: {
 		rows: number$1("seconds used, evenly chosen over the ride"),
 		trimShare: number$1("share of them, the furthest from a first curve, left out of the second"),
@@ -7942,7 +8432,7 @@ const speedCurveScatter = defineMeasure({
 		const fit = curveOf(rows, options, (residuals) => options.climbFactor * percent(residuals) < 100 * climbing);
 		if (fit === null) return notApplicable("cannot-separate");
 		const value = percent(fit.residuals);
-		return measured(value, "%", intervalOf(value, fit.residuals, percent), rows.watts.length, {
+		return measured(value, intervalOf(value, fit.residuals, percent), rows.watts.length, {
 			details: {
 				spread: {
 					value: own,
@@ -8053,17 +8543,20 @@ function chart(id, { speed, watts, push }, { at, inertia }) {
 // src/measure/spike-count.ts
 /**
 * Counts records that stand alone above everything around them by more than a rider on a wheel can add
-* and take away within a second. Torque alone does not tell: a false sample may come with a false cadence.
+* and take away within a second, and every record of more watts than any rider makes, however many stand
+* together. Torque alone does not tell: a false sample may come with a false cadence.
 * Outdoors, one whose energy shows up as speed is left standing.
 */
 const spikeCount = defineMeasure({
 	id: "spike-count",
 	of: "recording",
+	unit: "count",
 	options: {
 		widestRecords: number$1("longest run of high records that counts as one spike"),
 		aroundRecords: number$1("records looked at on either side"),
 		aboveWatts: number$1("how far above the highest of them, at least, W"),
 		aboveFactor: number$1("and at least this many times the highest of them"),
+		beyondWatts: number$1("from where a record is one whatever is around it: beyond any rider, W"),
 		massKg: number$1("rider and bicycle at their lightest, to turn energy into speed, kg"),
 		speedShare: number$1("share of the speed due from which a sample counts as ridden")
 	},
@@ -8072,7 +8565,7 @@ const spikeCount = defineMeasure({
 		if (records === null) return notApplicable("no-channel", { channel: "power" });
 		const { spikes, valid, highest } = find(recording, records, options);
 		const first = spikes[0];
-		return exact(spikes.length, "count", valid, {
+		return exact(spikes.length, valid, {
 			stretches: spikes,
 			details: first === void 0 ? { spikes: 0 } : {
 				spikes: spikes.length,
@@ -8096,6 +8589,11 @@ function find(recording, records, options) {
 		const watts = power[i];
 		if (Number.isNaN(watts)) continue;
 		valid++;
+		if (watts >= options.beyondWatts) {
+			highest = Math.max(highest, watts);
+			spikes.push([at[i], at[i] + 1]);
+			continue;
+		}
 		if (broken[i] === 1 || !(watts - power[i - 1] >= options.aboveWatts)) continue;
 		const width = widthOf(power, i, options);
 		if (width === 0 || outdoors && becameSpeed(recording, records, i, width, options)) continue;
@@ -8140,17 +8638,24 @@ function becameSpeed({ channels: { speed } }, { at }, from, width, options) {
 * How far the race's sprint stands above the rider's best past sprint, beyond what the race's longer bests
 * stand above theirs, in percent: the longer duration that explains it best counts. A stronger rider and a
 * meter that reads high throughout raise both; a meter that reads sprints high raises the sprint alone.
+*
+* A best that stands alone may have been far from all there is, and so may several that hardly stand above
+* the rider's 5 min: the lower they are, the more of them are asked for, and the fewer they are, the wider is
+* what an honest race may add.
 */
 const sprintDisproportion = defineMeasure({
 	id: "sprint-disproportion",
 	of: "rider",
+	unit: "%",
 	options: {
 		sprint: number$1("duration of the sprint, s"),
-		longer: numbers("durations that it is held against, s"),
+		longer: numbers$1("durations that it is held against, s"),
 		near: number$1("share of the best past sprint from which a past ride holds one as hard"),
-		fewest: number$1("fewest past rides with such a sprint"),
-		sprintRatio: number$1("best past sprint over the best of the longest duration below which nobody sprinted"),
-		spread: number$1("SD between the best sprint of a history and that of an honest race, %")
+		sprintRatios: numbers$1("best past sprint over the best of the longest duration, falling"),
+		fewest: numbers$1("past rides with such a sprint that are needed from each of these ratios on"),
+		spread: number$1("SD between the best sprint of a long history and that of an honest race, %"),
+		thin: number$1("by how much it is wider for few such rides: this over the square of their number"),
+		betweenMeters: number$1("SD between two honest meters in sprints, %")
 	},
 	compute(all, _target, options) {
 		const { history, primary } = all;
@@ -8160,21 +8665,23 @@ const sprintDisproportion = defineMeasure({
 		const best = (seconds) => highest$38(rides, profile.durations.indexOf(seconds), ({ bests }) => bests);
 		const pastSprint = best(options.sprint);
 		const at = profile.durations.indexOf(options.sprint);
-		const hard = rides.filter(({ bests }) => (bests[at] ?? 0) >= options.near * pastSprint).length;
-		const longest = best(options.longer.at(-1));
-		if (!(longest > 0) || hard < options.fewest || pastSprint < options.sprintRatio * longest) return notApplicable("history-too-thin", {
-			windows: longest > 0 ? hard : 0,
-			needed: options.fewest
+		const needed = sprintsNeeded(pastSprint, best(options.longer.at(-1)), options);
+		const hard = needed === null ? [] : rides.filter(({ bests }) => (bests[at] ?? 0) >= options.near * pastSprint);
+		if (needed === null || hard.length < needed) return notApplicable("history-too-thin", {
+			windows: hard.length,
+			needed: needed ?? options.fewest.at(-1)
 		});
 		const race = meanMaximal(primary.channels.power, [options.sprint, ...options.longer], ...all.window);
 		const peak = race.watts[0];
 		if (!(peak > 0)) return notApplicable("no-power-flow");
 		const level = options.longer.map((seconds, k) => Math.max(1, (race.watts[k + 1] || 0) / best(seconds))).reduce((a, b) => Math.max(a, b));
+		const own = hard.every((ride) => kinshipOf(ride, primary) === "own");
+		const few = options.spread * (1 + options.thin / hard.length ** 2);
 		const honest = {
 			centre: 0,
-			spread: options.spread
+			spread: own ? few : Math.hypot(few, options.betweenMeters)
 		};
-		return exact(100 * (peak / pastSprint / level - 1), "%", hard, {
+		return exact(100 * (peak / pastSprint / level - 1), hard.length, {
 			stretches: [[race.from[0], race.from[0] + options.sprint]],
 			expected: {
 				declared: honest,
@@ -8197,11 +8704,16 @@ const sprintDisproportion = defineMeasure({
 					value: 100 * (level - 1),
 					unit: "%"
 				},
-				rides: hard
+				rides: hard.length
 			}
 		});
 	}
 });
+/** Past rides with such a sprint that make it count as the rider's best; null where none would. */
+function sprintsNeeded(sprint, longest, { sprintRatios, fewest }) {
+	const reached = sprintRatios.findIndex((least) => sprint >= least * longest);
+	return reached < 0 || longest === 0 ? null : fewest[reached];
+}
 // src/measure/pair/efforts.ts
 /** The sprints among the sections that are whole on both meters, with room around them inside the window. */
 function effortsOf(sections, own, other, [from, to], roomSeconds) {
@@ -8226,6 +8738,7 @@ function isWhole(column, [from, to]) {
 const sprintExcess = defineMeasure({
 	id: "sprint-excess",
 	of: "pair",
+	unit: "%",
 	options: {
 		roomSeconds: number$1("room before and after for lag and averaging, s"),
 		shortSeconds: number$1("typical sprint below which averaging decides too much, s"),
@@ -8265,7 +8778,7 @@ const sprintExcess = defineMeasure({
 			...seconds < options.shortSeconds ? ["short sprints"] : [],
 			...detailRatio(own, other, all.window) > options.mostDetailRatio ? ["unequal averaging"] : []
 		];
-		return measured(mean, "%", [mean - half, mean + half], efforts.length, {
+		return measured(mean, [mean - half, mean + half], efforts.length, {
 			stretches: efforts.map(({ stretch }) => stretch),
 			expected: {
 				declared: {
@@ -8358,7 +8871,7 @@ function meanOfEfforts(excesses, placebo, placeboCount) {
 	};
 }
 /** As many sprints as a reader will look at, the largest excess first. */
-const shown = 12;
+const shown$1 = 12;
 function effortsChart(subject, own, other, efforts, excesses) {
 	const readings = (column, [from, to]) => Array.from(column.subarray(from, to), (value) => Number.isNaN(value) ? null : value);
 	const largest = [...efforts.map(({ stretch, core }, i) => ({
@@ -8369,7 +8882,7 @@ function effortsChart(subject, own, other, efforts, excesses) {
 		peakSecond: bestMean(other, stretch),
 		excess: excesses[i],
 		seconds: core[1] - core[0]
-	}))].sort((a, b) => Math.abs(b.excess) - Math.abs(a.excess)).slice(0, shown);
+	}))].sort((a, b) => Math.abs(b.excess) - Math.abs(a.excess)).slice(0, shown$1);
 	return {
 		kind: "efforts",
 		id: `efforts ${subject}`,
@@ -8481,9 +8994,16 @@ function lineOf({ n, centre, x, y, xx, yy, xy }, errorRatio) {
 		intercept: centre[1] + y / n - slope * (centre[0] + x / n)
 	};
 }
+// src/math/torque.ts
+/** Mean crank torque of a turn (N·m) from power (W) and cadence (rpm): P / ω. */
+function crankTorque(watts, rpm) {
+	return watts / (rpm * 2 * Math.PI / 60);
+}
+/** Power (W) of a crank torque (N·m) at a cadence (rpm). */
+function crankPower(torque, rpm) {
+	return torque * (rpm * 2 * Math.PI / 60);
+}
 // src/measure/torque-offset.ts
-/** N·m times rpm, in W. */
-const wattsPerTorque = 2 * Math.PI / 60;
 /**
 * Constant torque between two meters, N·m, as a zero offset that was not done leaves it: torque of the
 * primary against torque of the second over blocks, a line through points that err in both (1 N·m is
@@ -8493,11 +9013,12 @@ const wattsPerTorque = 2 * Math.PI / 60;
 const torqueOffset = defineMeasure({
 	id: "torque-offset",
 	of: "pair",
+	unit: "N·m",
 	options: {
 		blockSeconds: number$1("length of a block, s"),
 		leastBlocks: number$1("fewest blocks that make a line"),
 		leastRange: number$1("least ratio of high to low power: without a range a gain and an offset look alike"),
-		errorRatios: numbers("ratios of the error variances of the two meters that are thought possible"),
+		errorRatios: numbers$1("ratios of the error variances of the two meters that are thought possible"),
 		declaredSpread: number$1("honest offset of two meters within their claims, one standard deviation, N·m"),
 		fieldSpread: number$1("honest offset of two meters as found in the field, one standard deviation, N·m")
 	},
@@ -8512,7 +9033,7 @@ const torqueOffset = defineMeasure({
 		if (blocks.cadence.some((rpm) => !(rpm > 0))) return notApplicable("no-channel", { channel: "cadence" });
 		const sorted = Array.from(blocks.other).sort((a, b) => a - b);
 		if (quantileSorted(sorted, .95) < options.leastRange * quantileSorted(sorted, .05)) return notApplicable("narrow-range", { what: "power" });
-		const torque = (watts) => watts.map((w, i) => w / (blocks.cadence[i] * wattsPerTorque));
+		const torque = (watts) => watts.map((w, i) => crankTorque(w, blocks.cadence[i]));
 		const own = torque(blocks.own);
 		const other = torque(blocks.other);
 		const lines = options.errorRatios.map((errorRatio) => deming(other, own, errorRatio));
@@ -8529,7 +9050,7 @@ const torqueOffset = defineMeasure({
 			spread: Math.hypot(spread, middle.interceptError)
 		});
 		const rpm = mean(blocks.cadence);
-		return measured(middle.intercept, "N·m", [Math.min(...ends), Math.max(...ends)], blocks.count, {
+		return measured(middle.intercept, [Math.min(...ends), Math.max(...ends)], blocks.count, {
 			stretches: [all.window],
 			expected: {
 				declared: honest(options.declaredSpread),
@@ -8537,7 +9058,7 @@ const torqueOffset = defineMeasure({
 			},
 			details: {
 				watts: {
-					value: middle.intercept * rpm * wattsPerTorque,
+					value: crankPower(middle.intercept, rpm),
 					unit: "W"
 				},
 				rpm: {
@@ -8567,11 +9088,6 @@ function errorByWander(x, y, line, at) {
 }
 /** Robust standard deviations from which a block counts as no more than that. */
 const wildFrom = 3;
-// src/math/torque.ts
-/** Mean crank torque of a turn (N·m) from power (W) and cadence (rpm): P / ω. */
-function crankTorque(watts, rpm) {
-	return watts / (rpm * 2 * Math.PI / 60);
-}
 // src/measure/torque-share.ts
 init_types();
 /**
@@ -8581,6 +9097,7 @@ init_types();
 const torqueShare = defineMeasure({
 	id: "torque-share",
 	of: "recording",
+	unit: "%",
 	options: {
 		standstill: number$1("torque that people reach at a standstill, N·m"),
 		slope: number$1("fall of it with cadence, N·m per rpm"),
@@ -8616,7 +9133,7 @@ const torqueShare = defineMeasure({
 		}
 		if (judged < options.leastSeconds) return notApplicable("no-power-flow");
 		const possible = limitAt(most.rpm);
-		return exact(100 * most.share, "%", judged, {
+		return exact(100 * most.share, judged, {
 			stretches: [[most.at, most.at + hold]],
 			details: {
 				torque: {
@@ -8830,6 +9347,7 @@ function duration$1(series) {
 const totalDiscrepancy = defineMeasure({
 	id: "total-discrepancy",
 	of: "recording",
+	unit: "%",
 	options: { mostMissing: number$1("share of the timer that may be missing from the samples and still explain a total") },
 	circumstances: { unfinished: "the file is damaged or joined of several, so that its totals may belong to other samples" },
 	compute(all, recording, { mostMissing }) {
@@ -8841,8 +9359,8 @@ const totalDiscrepancy = defineMeasure({
 		}));
 		const furthest = rows.reduce((a, b) => b.off > a.off ? b : a);
 		const nearest = nearestOf(furthest);
-		return exact(furthest.off, "%", rows.length, {
-			circumstances: recording.recording.defects.some(({ id }) => unfinished.has(id)) ? ["unfinished"] : [],
+		return exact(furthest.off, rows.length, {
+			circumstances: recording.recording.defects.some(unfinished) ? ["unfinished"] : [],
 			details: {
 				total: furthest.total,
 				stated: {
@@ -8874,13 +9392,19 @@ const totalDiscrepancy = defineMeasure({
 	}
 });
 /** Defects that part a file's totals from its samples. */
-const unfinished = /* @__PURE__ */ new Set([
+const parting = /* @__PURE__ */ new Set([
 	"truncated",
 	"never-closed",
 	"chained",
 	"several-sessions",
 	"markup-ends-early"
 ]);
+/** Bytes of a checksum. A file that lacks no more lacks no sample: cutting it off excuses nothing. */
+const checksumBytes = 2;
+function unfinished({ id, values }) {
+	const lost = id === "truncated" ? values.lostBytes : void 0;
+	return parting.has(id) && !(typeof lost === "number" && lost <= checksumBytes);
+}
 /** The value within a definition's range that is nearest to what is stated. */
 function bounded(stated, { low, high }) {
 	return Math.min(high, Math.max(low, stated));
@@ -8896,7 +9420,7 @@ function distance(total) {
 	return value > 0 ? 100 * apart / value : 100;
 }
 // src/measure/uncovered-share.ts
-const quarter = 900;
+init_units$1();
 /** Time zones reach from UTC-12 to UTC+14; two of them lie at most 26 h apart. */
 const furthestSlip = 93600;
 /**
@@ -8907,6 +9431,7 @@ const furthestSlip = 93600;
 const uncoveredShare = defineMeasure({
 	id: "uncovered-share",
 	of: "recording",
+	unit: "share",
 	options: { slipShare: number$1("share of the race that may stay uncovered after a slip of the clock is undone") },
 	circumstances: { "zone slip": "a clock set to another time zone would explain it" },
 	compute(all, recording, { slipShare }) {
@@ -8916,11 +9441,12 @@ const uncoveredShare = defineMeasure({
 		const race = [Date.parse(start) / 1e3, Date.parse(finish) / 1e3];
 		const seconds = race[1] - race[0];
 		if (!(seconds > 0)) return notApplicable("no-fact", { fact: "finish" });
+		const window = [race[0] - recording.start, race[1] - recording.start];
 		const ride = [recording.start, recording.start + recording.length];
 		const uncovered = (slip) => seconds - overlap(race, [ride[0] + slip, ride[1] + slip]);
 		const value = uncovered(0) / seconds;
 		const slip = value > slipShare ? slipThat((by) => uncovered(by) <= slipShare * seconds) : null;
-		return exact(value, "share", seconds, {
+		return exact(value, seconds, {
 			circumstances: slip === null ? [] : ["zone slip"],
 			details: {
 				late: {
@@ -8944,8 +9470,8 @@ const uncoveredShare = defineMeasure({
 				kind: "coverage",
 				id: `window:${subjectOf(all, recording)}`,
 				recording: [0, recording.length],
-				window: [race[0] - recording.start, race[1] - recording.start],
-				lost: [],
+				window,
+				lost: outside$1(window, recording.length),
 				paused: []
 			}]
 		});
@@ -8954,12 +9480,16 @@ const uncoveredShare = defineMeasure({
 function overlap(a, b) {
 	return Math.max(0, Math.min(a[1], b[1]) - Math.max(a[0], b[0]));
 }
+/** What of a stretch lies before the first second or after the last of so many. */
+function outside$1([from, to], length) {
+	return [[from, Math.min(to, 0)], [Math.max(from, length), to]].filter((part) => part[0] < part[1]);
+}
 function clamp(seconds, most) {
 	return Math.min(Math.max(0, seconds), most);
 }
 /** The smallest slip by whole quarters of an hour for which this holds, s. */
 function slipThat(holds) {
-	for (let by = quarter; by <= furthestSlip; by += quarter) {
+	for (let by = 900; by <= furthestSlip; by += 900) {
 		if (holds(by)) return by;
 		if (holds(-by)) return -by;
 	}
@@ -8974,6 +9504,7 @@ function slipThat(holds) {
 const unexplainedDetail = defineMeasure({
 	id: "unexplained-detail",
 	of: "pair",
+	unit: "share",
 	options: {},
 	circumstances: {
 		independent: "what is left over behaves as between two meters",
@@ -8988,7 +9519,7 @@ const unexplainedDetail = defineMeasure({
 		});
 		const { left, noise, gain, dynamics } = evidence;
 		const seconds = all.window[1] - all.window[0];
-		return measured(left, "share", [left, left], seconds, {
+		return measured(left, [left, left], seconds, {
 			stretches: [all.window],
 			circumstances: alignment.origin === "derived" ? [] : [alignment.origin],
 			details: {
@@ -9008,16 +9539,36 @@ const unexplainedDetail = defineMeasure({
 		});
 	}
 });
+// src/math/wilson.ts
+/**
+* 95 % interval of a share by its score (Wilson 1927, J Am Stat Assoc 22:209-212), 0 to 1.
+*
+* @param hits how many of them, 0 to `of`
+* @param of how many were looked at, at least 1
+*/
+function wilson(hits, of) {
+	const z = normalReach;
+	const share = hits / of;
+	const middle = (share + z ** 2 / (2 * of)) / (1 + z ** 2 / of);
+	const reach = z / (1 + z ** 2 / of) * Math.sqrt(share * (1 - share) / of + z ** 2 / (4 * of ** 2));
+	return [Math.max(0, middle - reach), Math.min(1, middle + reach)];
+}
 // src/measure/rider/heart-windows.ts
+/** Windows of this length side by side from the start of the race; what is left at its end is in none. */
+function wholeWindows([from, to], seconds) {
+	const count = Math.max(0, Math.floor((to - from) / seconds));
+	return Array.from({ length: count }, (_, k) => [from + k * seconds, from + (k + 1) * seconds]);
+}
 /**
 * The windows in which there is something to answer to.
 *
 * @param felt power as a quick heart would follow it, W
 * @param heartRate bpm, NaN wherever it is not the heart
 */
-function heartWindows(felt, heartRate, [from, to], { windowSeconds, leastKnown, leastVariation }) {
+function heartWindows(felt, heartRate, race, { windowSeconds, leastKnown, leastVariation }) {
 	const windows = [];
-	for (let start = from; start + windowSeconds <= to; start += windowSeconds) {
+	for (const stretch of wholeWindows(race, windowSeconds)) {
+		const [start] = stretch;
 		const heart = heartRate.slice(start, start + windowSeconds);
 		const push = felt.subarray(start, start + windowSeconds);
 		let [known, t, tt] = [
@@ -9055,7 +9606,8 @@ function heartWindows(felt, heartRate, [from, to], { windowSeconds, leastKnown, 
 		];
 		const times = tt - t * middle;
 		const varied = xx - x * mean - (xt - x * middle) ** 2 / times;
-		if (!(Math.sqrt(Math.max(0, varied) / known) >= leastVariation * mean)) continue;
+		const variation = Math.sqrt(Math.max(0, varied) / known) / mean;
+		if (!(variation >= leastVariation)) continue;
 		const drift = (yt - y * middle) / times;
 		let squares = 0;
 		for (let i = 0; i < windowSeconds; i++) {
@@ -9063,7 +9615,8 @@ function heartWindows(felt, heartRate, [from, to], { windowSeconds, leastKnown, 
 			if (!Number.isNaN(heart[i])) squares += heart[i] ** 2;
 		}
 		windows.push({
-			stretch: [start, start + windowSeconds],
+			stretch,
+			variation,
 			heart,
 			known,
 			squares,
@@ -9099,90 +9652,119 @@ function answer({ stretch: [start], heart, known, squares, middle, times }, foll
 	const size = Math.sqrt(Math.max(0, xx - x * x / known - (xt - x * middle) ** 2 / times) * squares);
 	return size > 0 ? xy / size : 0;
 }
+/**
+* The correlation below which a heart would hardly fall in a window of this variation: what it would show beside
+* a heart's own unevenness, less what so short a window leaves open (Fisher's z).
+*
+* @param variation SD of followed power over its mean
+*/
+function leastAnswer(variation, { ownVariation, openZ, leastCorrelation }) {
+	const usual = variation / Math.hypot(variation, ownVariation);
+	return Math.min(leastCorrelation, Math.tanh(Math.atanh(usual) - openZ));
+}
 // src/measure/unresponsive-share.ts
 /**
 * Share of the windows with changing power in which heart rate does not answer to it, as a first-order
-* system with lag and slow drift would. Seconds in which the strap dropped out, hung, or a sensor counted
-* the cadence are taken out first and said: they are faults of sensors. The interval is Wilson's (1927).
+* system with lag and slow drift would. How much of an answer is asked for follows from how much power changes.
+* Seconds in which the strap dropped out, hung, leapt, or a sensor counted the cadence are taken out first
+* and said: they are faults of sensors. A sensor that counts the cadence for longer than one that fails for a
+* while has shown no heart there: its windows count as silent. The interval is Wilson's (1927).
 */
 const unresponsiveShare = defineMeasure({
 	id: "unresponsive-share",
 	of: "recording",
+	unit: "share",
 	options: {
 		windowSeconds: number$1("length of a window, s"),
 		leastWindows: number$1("fewest windows with changing power"),
 		leastKnown: number$1("share of a window in which heart rate and power must be known"),
 		leastVariation: number$1("SD of power as a quick heart follows it, over its mean, from which it must answer"),
-		timeConstants: numbers("time constants tried, s"),
-		lags: numbers("lags tried, s"),
-		leastCorrelation: number$1("correlation below which heart rate does not answer"),
-		faultShare: number$1("share of the race from which a sensor fault is worth saying"),
-		stuckSeconds: number$1("one heart rate for this long counts as stuck, s"),
-		cadenceBeats: number$1("heart rate this close to the cadence … (bpm)"),
-		cadenceSeconds: number$1("… for this long counts as the cadence, s")
+		ownVariation: number$1("SD of it that would move a heart as much as it wavers by itself, over its mean"),
+		openZ: number$1("how far correlation may fall short of what follows from both, in Fisher’s z"),
+		leastCorrelation: number$1("no more correlation than this is asked for, however much power varies"),
+		timeConstants: numbers$1("time constants tried, s"),
+		lags: numbers$1("lags tried, s"),
+		failingShare: number$1("a sensor that fails for a while counts the cadence for less of the race than this"),
+		blockSeconds: number$1("length of a block of the chart, s"),
+		usualAnswer: number$1("usual answer, for the chart: share of its mean by which heart rate grows when power doubles its mean"),
+		...heartRateOptions
 	},
-	circumstances: {
-		"strap dropped out": "the strap dropped out for part of the race",
-		"heart rate stuck": "heart rate hung at one value for part of the race",
-		"cadence counted": "the sensor counted the cadence for part of the race"
-	},
+	circumstances: heartRateCircumstances,
 	compute(all, series, options) {
 		const { power, heartRate } = series.channels;
 		if (power === void 0) return notApplicable("no-channel", { channel: "power" });
 		if (heartRate === void 0) return notApplicable("no-channel", { channel: "heartRate" });
 		const faults = heartRateFaults(series, options);
-		const clean = cleanHeartRate(series, faults);
 		const felt = options.timeConstants.map((tau) => firstOrder(power, tau));
-		const windows = heartWindows(felt[0], clean, all.window, options);
-		const [blocks, needed] = [windows.length, options.leastWindows];
-		if (blocks < needed) return notApplicable("too-few-blocks", {
+		const windows = heartWindows(felt[0], cleanHeartRate(series, faults), all.window, options);
+		const counted = cadenceWindows(faults, all.window, options);
+		const [blocks, needed] = [windows.length + counted.length, options.leastWindows];
+		if (blocks < needed) return tooFew(faults, all.window, {
 			blocks,
 			needed
 		});
-		const best = felt.flatMap((followed) => options.lags.map((lag) => windows.map((window) => answer(window, followed, lag)))).reduce((a, b) => total(b) > total(a) ? b : a);
-		const silent = windows.filter((_, k) => best[k] < options.leastCorrelation);
-		return measured(silent.length / blocks, "share", wilson(silent.length, blocks), blocks, {
-			stretches: silent.map(({ stretch }) => stretch),
-			circumstances: circumstancesOf(faults, options.faultShare * (all.window[1] - all.window[0])),
+		const best = felt.flatMap((followed) => options.lags.map((lag) => ({
+			followed,
+			lag,
+			answers: windows.map((window) => answer(window, followed, lag))
+		}))).reduce((a, b) => total(b.answers) > total(a.answers) ? b : a);
+		const silent = [...windows.filter(({ variation }, k) => best.answers[k] < leastAnswer(variation, options)).map(({ stretch }) => stretch), ...counted];
+		const stretches = touching(silent);
+		const seconds = (found) => ({
+			value: secondsWithin(found, all.window),
+			unit: "s"
+		});
+		return measured(silent.length / blocks, wilson(silent.length, blocks), blocks, {
+			stretches,
+			circumstances: circumstancesOf(faults, all.window, options),
 			details: {
 				windows: blocks,
 				silent: silent.length,
 				correlation: {
-					value: total(best) / blocks,
+					value: windows.length === 0 ? 0 : total(best.answers) / windows.length,
 					unit: "r"
 				},
-				missing: {
-					value: totalLength(faults.missing),
-					unit: "s"
-				},
-				stuck: {
-					value: totalLength(faults.stuck),
-					unit: "s"
-				},
-				cadence: {
-					value: totalLength(faults.cadence),
-					unit: "s"
-				}
-			}
+				missing: seconds(faults.missing),
+				stuck: seconds(faults.stuck),
+				cadence: seconds(faults.cadence),
+				leapt: seconds(faults.leapt)
+			},
+			charts: [shown(`heart-rate:${subjectOf(all, series)}`, series, faults, best, stretches, all.window, options)]
 		});
 	}
 });
+/** Too few windows because a sensor told nothing of the heart for most of the race, or because power is even. */
+function tooFew(faults, race, counts) {
+	const told = Object.values(faults).reduce((sum, stretches) => sum + secondsWithin(stretches, race), 0);
+	const share = Math.min(1, told / (race[1] - race[0]));
+	if (share <= .5) return notApplicable("too-few-blocks", counts);
+	return notApplicable("mostly-invalid", {
+		channel: "heartRate",
+		share: {
+			value: share,
+			unit: "share"
+		}
+	});
+}
+/** The channel as it is, beside what a usual heart would have shown of this power, as quick and late as this one. */
+function shown(id, { channels }, { missing }, { followed, lag }, silent, race, { blockSeconds, usualAnswer }) {
+	const heartRate = channels.heartRate.slice();
+	for (const [from, to] of missing) heartRate.fill(NaN, from, to);
+	const late = followed.map((_, i) => followed[Math.max(0, i - lag)]);
+	const blocks = heartBlocks(channels.power, late, heartRate, race, blockSeconds);
+	const answering = (_, k) => silent.every(([from, to]) => blocks.at[k] < from || blocks.at[k] >= to);
+	const heard = blocks.heartRate.filter(answering);
+	const [level, push] = heard.length > 0 ? [mean(heard), mean(blocks.followed.filter(answering))] : [mean(blocks.heartRate), mean(blocks.followed)];
+	return responseChart(id, blocks, (watts) => level * (1 + usualAnswer * (watts / push - 1)));
+}
+/** Windows that show the cadence, where they are too many for a sensor that fails for a while. */
+function cadenceWindows({ cadence }, race, options) {
+	const { failingSeconds, failingShare, windowSeconds, leastKnown } = options;
+	const lasting = Math.max(failingSeconds, failingShare * (race[1] - race[0]));
+	if (secondsWithin(cadence, race) < lasting) return [];
+	return wholeWindows(race, windowSeconds).filter((window) => secondsWithin(cadence, window) >= leastKnown * windowSeconds);
+}
 const total = (values) => values.reduce((sum, value) => sum + value, 0);
-function circumstancesOf({ missing, stuck, cadence }, least) {
-	return [
-		["strap dropped out", missing],
-		["heart rate stuck", stuck],
-		["cadence counted", cadence]
-	].filter(([, stretches]) => totalLength(stretches) >= least).map(([name]) => name);
-}
-/** 95 % interval of a share by Wilson's score. */
-function wilson(hits, of) {
-	const z = 1.96;
-	const share = hits / of;
-	const middle = (share + z ** 2 / (2 * of)) / (1 + z ** 2 / of);
-	const reach = z / (1 + z ** 2 / of) * Math.sqrt(share * (1 - share) / of + z ** 2 / (4 * of ** 2));
-	return [Math.max(0, middle - reach), Math.min(1, middle + reach)];
-}
 // src/measure/zero-cadence-share.ts
 init_types();
 // src/measure/index.ts
@@ -9199,6 +9781,7 @@ const measures = [
 	defineMeasure({
 		id: "zero-cadence-share",
 		of: "recording",
+		unit: "share",
 		options: {
 			minimumWatts: number$1("power from which a second counts as pedalling, W"),
 			minimumSeconds: number$1("seconds of pedalling with a cadence below which nothing is said")
@@ -9215,7 +9798,7 @@ const measures = [
 				if (cadence[i] === 0) zero++;
 			}
 			if (pedalling < options.minimumSeconds) return notApplicable("no-power-flow");
-			return exact(zero / pedalling, "share", pedalling, { details: {
+			return exact(zero / pedalling, pedalling, { details: {
 				seconds: pedalling,
 				zero
 			} });
@@ -9253,13 +9836,14 @@ const measures = [
 /**
 * Puts every rule's measure to its subjects, in the order of the rules. A measure that throws has
 * failed: that is a fault of this program, it is reported as such, and the other measures still run.
+* `withoutSecond` is why no measure of a pair can be made where there is no second recording.
 */
-function measureAll(all, rules) {
+function measureAll(all, rules, withoutSecond = "no-second") {
 	return rules.flatMap((rule) => {
 		const measure = measures.find(({ id }) => id === rule.measure);
 		if (measure === void 0) throw new Error(`rule ${rule.id} names an unknown measure: ${rule.measure}`);
 		return targets(all, rule).map(([subject, target]) => {
-			const outcome = rule.off === void 0 ? outcomeOf(measure, all, target, rule) : notApplicable("switched-off", { why: rule.off });
+			const outcome = rule.off === void 0 ? outcomeOf(measure, all, target, rule, withoutSecond) : notApplicable("switched-off", { why: rule.off });
 			const remarks = (outcome.state === "measured" ? outcome.circumstances : []).flatMap((circumstance) => measure.circumstances[circumstance] ?? []);
 			return {
 				measure: measure.id,
@@ -9284,8 +9868,8 @@ function targets(all, { subjects }) {
 function otherRecordings({ seconds }) {
 	return seconds.filter(({ further }) => !further).map(({ subject, series }) => [subject.replace("pair:", "second:"), series]);
 }
-function outcomeOf(measure, all, target, rule) {
-	if (measure.of === "pair" && target === null) return notApplicable("no-second");
+function outcomeOf(measure, all, target, rule, withoutSecond) {
+	if (measure.of === "pair" && target === null) return notApplicable(withoutSecond);
 	try {
 		return measure.compute(all, target, rule.options);
 	} catch (error) {
@@ -9624,7 +10208,24 @@ function layColumns(columns, order, state) {
 	}
 	return laid;
 }
+// src/sizes.ts
+var KiB, MiB, sizes, longestRide;
+var init_sizes = __esmMin((() => {
+	init_units$1();
+	KiB = 1024;
+	MiB = 1024 * KiB;
+	sizes = {
+		/** One recording, packed or not: a whole day at one record a second is about 5 MB as FIT, 40 MB as TCX. */
+		recording: 64 * MiB,
+		/** A ZIP that holds a rider's past rides: a few thousand of them. */
+		archive: 512 * MiB,
+		/** A compiled profile: ten thousand past rides. */
+		profile: 32 * MiB
+	};
+	longestRide = 2 * day;
+}));
 // src/normalise/settings.ts
+init_sizes();
 /** The numbers of normalising, each with its reason. */
 const settings$3 = {
 	/**
@@ -9632,8 +10233,6 @@ const settings$3 = {
 	* largest body of records is kept. Longer than any café stop, shorter than a night.
 	*/
 	farSeconds: 21600,
-	/** No grid longer than this (s): two days. A clock that jumps to 2085 must not allocate a century. */
-	longestSeconds: 172800,
 	/** A recorder whose records lie 2 to this many seconds apart writes irregularly ("smart recording"). */
 	bridgeSeconds: 15,
 	/** Share of such steps from which the recorder counts as irregular; below it, they are dropouts. */
@@ -9687,7 +10286,7 @@ function largestBody(time, records) {
 	let best = [0, 0];
 	let from = 0;
 	for (let i = 1; i <= records.length; i++) {
-		if (!(i === records.length || time[records[i]] - time[records[i - 1]] > settings$3.farSeconds || time[records[i]] - time[records[from]] >= settings$3.longestSeconds)) continue;
+		if (!(i === records.length || time[records[i]] - time[records[i - 1]] > settings$3.farSeconds || time[records[i]] - time[records[from]] >= longestRide)) continue;
 		if (i - from > best[1] - best[0]) best = [from, i];
 		from = i;
 	}
@@ -9723,15 +10322,16 @@ function states(recording, order) {
 		const from = seconds[i - 1] + 1;
 		const to = seconds[i];
 		if (to <= from) continue;
-		state.fill(gapState(to - from), from - start, to - start);
-		function gapState(length) {
-			if (isPaused(from, to)) return SecondState.paused;
-			if (irregular && length < settings$3.bridgeSeconds) return SecondState.bridged;
-			if (length >= settings$3.pauseSeconds && isStill(recording, records[i - 1])) return SecondState.paused;
-			return SecondState.missing;
-		}
+		const gap = isPaused(from, to) ? SecondState.paused : unstated(recording, records[i - 1], to - from, irregular);
+		state.fill(gap, from - start, to - start);
 	}
 	return state;
+}
+/** What a gap of `length` seconds after a record is where the file does not say. */
+function unstated(recording, record, length, irregular) {
+	if (irregular && length < settings$3.bridgeSeconds) return SecondState.bridged;
+	if (length >= settings$3.pauseSeconds && isStill(recording, record)) return SecondState.paused;
+	return SecondState.missing;
 }
 function writesIrregularly(seconds) {
 	let wide = 0;
@@ -9922,14 +10522,12 @@ function joined(chunks) {
 	return whole;
 }
 // src/read/limits.ts
-var MiB, limits$37;
+var limits$37;
 var init_limits = __esmMin((() => {
-	MiB = 1048576;
+	init_sizes();
 	limits$37 = {
-		/** Bytes of one file, packed or not: a whole day at one record a second is about 5 MB as FIT, 40 MB as TCX. */
-		fileBytes: 64 * MiB,
-		/** Bytes of a ZIP that holds a rider's past rides: a few thousand of them. */
-		archiveBytes: 512 * MiB,
+		fileBytes: sizes.recording,
+		archiveBytes: sizes.archive,
 		/** Bytes that all members of such a ZIP may unpack to, one after another. */
 		archiveUnpackedBytes: 4096 * MiB,
 		/** Members of a ZIP, recordings or not. */
@@ -9938,10 +10536,12 @@ var init_limits = __esmMin((() => {
 		wrappers: 2,
 		/** Recordings chained in one FIT file: one per stop and restart of a recorder. */
 		fitParts: 64,
-		/** FIT messages: a day has 86,400 records; heart beats and laps at most treble that. Each costs an object. */
+		/** FIT messages: a day has 86,400 records; heart beats and laps at most treble that. Each but a record may cost an object. */
 		fitMessages: 3e5,
 		/** Fields in all FIT messages together: a day of records with 40 fields each is 3.5 million. */
 		fitFields: 4e6,
+		/** Developer fields in a FIT file that may be meters of their own: each costs a column. */
+		fitMeters: 32,
 		/** Nesting of XML elements: a trackpoint's extensions lie nine deep. */
 		xmlDepth: 64,
 		/** Characters kept of one element's text: enough for any time or number. */
@@ -10413,10 +11013,11 @@ var init_text = __esmMin((() => {
 	];
 }));
 // src/read/sniff.ts
+init_sizes();
 init_headings();
 init_text();
 /** Bytes looked at to find the root element or the headings. */
-const head$2 = 65536;
+const head$2 = 64 * KiB;
 const prolog = /^(?:\s|<\?[^>]*>|<!--[\s\S]*?-->|<![^>]*>)*/;
 const rootName = /^<(?:[\w.-]+:)?([\w.-]+)/;
 /** What a file holds, told by its content alone: its name may say anything. */
@@ -10701,20 +11302,6 @@ var init_columns = __esmMin((() => {
 	init_types();
 	init_meters();
 }));
-// src/read/number.ts
-/** A decimal number with a point; NaN for anything else, infinity included. */
-function decimal(text) {
-	const value = plain$2.test(text) ? Number(text) : NaN;
-	return Number.isFinite(value) ? value : NaN;
-}
-/** What a decoder hands over where a number should be: NaN for anything but a finite one. */
-function finite(value) {
-	return typeof value === "number" && Number.isFinite(value) ? value : NaN;
-}
-var plain$2;
-var init_number = __esmMin((() => {
-	plain$2 = /^[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d{1,3})?$/;
-}));
 // src/read/sport.ts
 /** "cycling", "running" …; the word itself (lower case) when it is another; null when nothing is said. */
 function sportOf(words) {
@@ -10734,7 +11321,7 @@ function indoorsOf(words, hasPositions) {
 var sports, inside, outside;
 var init_sport = __esmMin((() => {
 	sports = [
-		["e-biking", /\be[_ -]?bik|electric/],
+		["e-biking", /\be[_ -]?(?:bik|mtb|mountain)|electric|pedelec/],
 		["motorcycling", /motor/],
 		["cycling", /cycl|bik|\bride|virtual_?ride|spin/],
 		["running", /run|treadmill/],
@@ -10747,73 +11334,70 @@ var init_sport = __esmMin((() => {
 }));
 // src/read/fit/balance.ts
 /**
-* left_right_balance holds the share of one leg, and a flag that says it is the right one (FIT Profile, type
-* left_right_balance). Without the flag the leg is not known. Where a file sets the flag on some records
-* only, the others are left out: to mix known and unknown legs would invent a change of balance.
+* left_right_balance holds the share of one leg, and a flag that says it is the right one. Without the flag
+* the leg is not known. Where a file sets the flag on some records only, the others are left out: to mix
+* known and unknown legs would invent a change of balance.
 */
-function balanceOf(records) {
-	const share = new Float64Array(records.length).fill(NaN);
-	const flagged = records.some((record) => parts(record)?.right === true);
-	let any = false;
-	records.forEach((record, i) => {
-		const balance = parts(record);
-		if (balance === null || flagged && balance.right !== true) return;
-		const value = finite(balance.value);
-		if (!(value <= 100)) return;
-		share[i] = flagged ? 100 - value : value;
-		any = true;
-	});
+function balanceOf(stored) {
+	const flagged = stored?.some(isRight) ?? false;
+	const share = stored?.map((value) => shareOf(value, flagged));
 	return {
 		share,
-		side: !any ? null : flagged ? "right" : "unknown"
+		side: share === void 0 || !hasValue(share) ? null : flagged ? "right" : "unknown"
 	};
 }
-function parts(record) {
-	const balance = record.left_right_balance;
-	return typeof balance === "object" && balance !== null ? balance : null;
+function shareOf(stored, flagged) {
+	const share = stored & shareBits;
+	if (Number.isNaN(stored) || isRight(stored) !== flagged || share > 100) return NaN;
+	return flagged ? 100 - share : share;
 }
+var shareBits, rightFlag, isRight;
 var init_balance = __esmMin((() => {
-	init_number();
+	init_columns();
+	shareBits = 127;
+	rightFlag = 128;
+	isRight = (stored) => (stored & rightFlag) !== 0;
 }));
 // src/read/fit/channels.ts
-function column(records, fill) {
-	const values = new Float64Array(records.length);
-	for (let i = 0; i < values.length; i++) values[i] = fill(records[i]);
-	return values;
+/** Every channel but balance, from the fields of the records; a channel without any is left out. */
+function plainChannels(columns) {
+	return {
+		power: columns.power,
+		cadence: withFraction(columns.cadence, columns.fractional_cadence),
+		heartRate: columns.heart_rate,
+		speed: overlaid(columns.enhanced_speed, columns.speed),
+		altitude: overlaid(columns.enhanced_altitude, columns.altitude),
+		distance: columns.distance,
+		temperature: columns.temperature,
+		...unpackSpeedAndDistance(columns)
+	};
 }
-/** Seconds since 1970 of any decoded time; NaN when there is none. */
-function clock$1(value) {
-	return value instanceof Date ? value.getTime() / 1e3 : NaN;
+function withFraction(whole, fraction) {
+	if (fraction === void 0) return whole;
+	return whole?.map((value, i) => Number.isNaN(fraction[i]) ? value : value + fraction[i]);
 }
-function plainChannels(records) {
-	const packed = unpackSpeedAndDistance(records);
-	const channels = { ...packed };
-	for (const [channel, fill] of Object.entries(plain$1)) {
-		if (packed !== null && channel in packed) continue;
-		channels[channel] = column(records, fill);
-	}
-	return channels;
+/** The first column, and the second where the first has nothing. */
+function overlaid(first, second) {
+	if (first === void 0 || second === void 0) return first ?? second;
+	return first.map((value, i) => Number.isNaN(value) ? second[i] : value);
 }
 /**
 * The old field compressed_speed_distance: 12 bits of speed (1/100 m/s) and 12 of distance (1/16 m), the
-* distance starting over every 256 m (FIT Profile, message record, field 8: accumulated). The decoder hands
-* over its three bytes, a byte 255 as null. Null when no record has it, or has the plain fields as well.
+* distance starting over every 256 m (FIT Profile, message record, field 8: accumulated). Nothing when no
+* record has it, or any has a plain distance as well.
 */
-function unpackSpeedAndDistance(records) {
-	if (!records.some((record) => packedBytes(record) !== null)) return null;
-	if (records.some((record) => typeof record.distance === "number")) return null;
-	const speed = new Float64Array(records.length).fill(NaN);
-	const distance = new Float64Array(records.length).fill(NaN);
+function unpackSpeedAndDistance({ compressed_speed_distance: packed, distance: plain }) {
+	if (packed === void 0 || !hasValue(packed) || plain !== void 0 && hasValue(plain)) return null;
+	const speed = new Float64Array(packed.length).fill(NaN);
+	const distance = new Float64Array(packed.length).fill(NaN);
 	let before = null;
 	let total = 0;
-	records.forEach((record, i) => {
-		const bytes = packedBytes(record);
-		if (bytes === null) return;
-		const [low, middle, high] = bytes;
-		const sixteenths = middle >> 4 | high << 4;
+	packed.forEach((bits, i) => {
+		if (Number.isNaN(bits)) return;
+		const sixteenths = bits >> 12;
 		total += before === null ? sixteenths : sixteenths - before & 4095;
 		before = sixteenths;
-		speed[i] = (low | (middle & 15) << 8) / 100;
+		speed[i] = (bits & 4095) / 100;
 		distance[i] = total / 16;
 	});
 	return {
@@ -10821,48 +11405,8 @@ function unpackSpeedAndDistance(records) {
 		distance
 	};
 }
-function packedBytes(record) {
-	const value = record.compressed_speed_distance;
-	if (!Array.isArray(value) || value.length !== 3 || value.every((byte) => byte === null)) return null;
-	const [low, middle, high] = value.map((byte) => typeof byte === "number" ? byte & 255 : 255);
-	return [
-		low,
-		middle,
-		high
-	];
-}
-var plain$1, nativeNames;
 var init_channels = __esmMin((() => {
-	init_number();
-	plain$1 = {
-		power: (record) => finite(record.power),
-		cadence: (record) => {
-			const fraction = record.fractional_cadence;
-			return finite(record.cadence) + (typeof fraction === "number" ? fraction : 0);
-		},
-		heartRate: (record) => finite(record.heart_rate),
-		speed: (record) => finite(record.enhanced_speed ?? record.speed),
-		altitude: (record) => finite(record.enhanced_altitude ?? record.altitude),
-		distance: (record) => finite(record.distance),
-		temperature: (record) => finite(record.temperature)
-	};
-	nativeNames = /* @__PURE__ */ new Set([
-		"timestamp",
-		"power",
-		"cadence",
-		"fractional_cadence",
-		"heart_rate",
-		"speed",
-		"enhanced_speed",
-		"altitude",
-		"enhanced_altitude",
-		"distance",
-		"temperature",
-		"left_right_balance",
-		"compressed_speed_distance",
-		"position_lat",
-		"position_long"
-	]);
+	init_columns();
 }));
 // node_modules/base64-js/index.js
 var require_base64_js = /* @__PURE__ */ __commonJSMin(((exports) => {
@@ -31502,64 +32046,154 @@ var init_fit_parser = __esmMin((() => {
 		}
 	};
 }));
-// src/read/fit/developer.ts
+// src/read/fit/damage.ts
+/** What is thrown where the framing of a FIT file can be followed and its content makes no sense. */
+function undecodable() {
+	return new Problem({
+		code: "format-damaged",
+		what: "the messages in this FIT file cannot be decoded",
+		hint: "Copy the file from the head unit again"
+	});
+}
+var init_damage = __esmMin((() => {
+	init_problem();
+}));
+// src/read/fit/walk.ts
+/** The last five bits of the time that a compressed header carries; null of a plain header. */
+function timeInHeader(header) {
+	return (header & compressedHeader) === 0 ? null : header & 31;
+}
 /**
-* Gives every developer field a name of its own in `copy`, a copy of the part's bytes from its start on, and
-* notes it in `known`. The decoder writes developer fields over native ones of the same name, and over one
-* another; under keys of ours they can do neither.
+* Walks the framing of FIT messages from `from`: follows the definitions and stops before the first message
+* that is not whole or makes no sense. Decodes nothing.
+*
+* @returns the end of the last whole message.
+* @throws Problem `format-limits` when the allowance is used up.
 */
-function renameDeveloperFields(copy, part, known) {
-	for (const { definition, at } of part.fieldDescriptions) {
-		const place = {
-			definition,
-			at: at - part.start
-		};
-		const name = textOf(copy, place, fieldName);
-		if (name === null) continue;
-		const identity = `${byteOf(copy, place, developerIndex)} ${byteOf(copy, place, definitionNumber)} ${name}`;
-		const field = known.get(identity) ?? {
-			key: `f${known.size.toString(36).padStart(3, "0")}`,
-			name,
-			units: textOf(copy, place, unitsName) ?? ""
-		};
-		known.set(identity, field);
-		for (const { offset, size } of fieldsOf(definition, fieldName)) {
-			const stored = copy.subarray(place.at + offset, place.at + offset + size);
-			if (size >= field.key.length) stored.fill(0).set(new TextEncoder().encode(field.key));
+function walk(bytes, from, to, allowance, visit) {
+	const definitions = new Array(16).fill(void 0);
+	let at = from;
+	while (at < to) {
+		const header = bytes[at];
+		let end;
+		let fields;
+		if ((header & compressedHeader) === 0 && (header & definitionHeader) !== 0) {
+			const read = readDefinition(bytes, at, to);
+			if (read === null) return at;
+			definitions[header & 15] = read;
+			end = read.end;
+			fields = read.plain.fields.length;
+		} else {
+			const compressed = (header & compressedHeader) !== 0;
+			if (!compressed && (header & 48) !== 0) return at;
+			const laid = definitions[compressed ? header >> 5 & 3 : header & 15];
+			if (laid === void 0) return at;
+			const definition = compressed ? laid.compressed : laid.plain;
+			end = at + 1 + definition.size;
+			if (end > to) return at;
+			visit(definition, at + 1, end);
+			fields = definition.fields.length + definition.developerFields.length;
 		}
+		allowance.messages--;
+		allowance.fields -= fields;
+		if (allowance.messages < 0 || allowance.fields < 0) throw tooMany$1();
+		at = end;
 	}
+	return at;
 }
-function byteOf(bytes, { definition, at }, number) {
-	const field = fieldsOf(definition, number).at(-1);
-	return field === void 0 ? 255 : bytes[at + field.offset];
+function readDefinition(bytes, at, to) {
+	if (at + 6 > to) return null;
+	const header = bytes[at];
+	const architecture = bytes[at + 2];
+	const nativeEnd = at + 6 + bytes[at + 5] * 3;
+	const hasDeveloperFields = (header & developerFlag) !== 0;
+	if ((header & reservedFlag) !== 0 || architecture > 1) return null;
+	if (nativeEnd + (hasDeveloperFields ? 1 : 0) > to) return null;
+	const end = hasDeveloperFields ? nativeEnd + 1 + bytes[nativeEnd] * 3 : nativeEnd;
+	if (end > to) return null;
+	let size = 0;
+	const fields = [];
+	for (let i = at + 6; i < nativeEnd; i += 3) {
+		fields.push({
+			number: bytes[i],
+			size: bytes[i + 1],
+			baseType: bytes[i + 2],
+			offset: size
+		});
+		size += bytes[i + 1];
+	}
+	const developerFields = [];
+	for (let i = nativeEnd + 1; i < end; i += 3) {
+		developerFields.push({
+			number: bytes[i],
+			size: bytes[i + 1],
+			app: bytes[i + 2],
+			offset: size
+		});
+		size += bytes[i + 1];
+	}
+	const littleEndian = architecture === 0;
+	const plain = {
+		kind: littleEndian ? bytes[at + 3] | bytes[at + 4] << 8 : bytes[at + 3] << 8 | bytes[at + 4],
+		littleEndian,
+		fields,
+		developerFields,
+		size
+	};
+	return {
+		plain,
+		compressed: withoutTime(plain),
+		end
+	};
 }
-function textOf(bytes, { definition, at }, number) {
-	const field = fieldsOf(definition, number).at(-1);
-	if (field === void 0) return null;
-	const content = bytes.subarray(at + field.offset, at + field.offset + field.size);
-	const end = content.indexOf(0);
-	return shortName(new TextDecoder().decode(end === -1 ? content : content.subarray(0, end)));
+/** A compressed header carries the time itself: a leading timestamp field then has no bytes of its own. */
+function withoutTime(definition) {
+	const [first, ...rest] = definition.fields;
+	if (first?.number !== timestampField) return definition;
+	const moved = (place) => ({
+		...place,
+		offset: place.offset - first.size
+	});
+	return {
+		...definition,
+		fields: rest.map(moved),
+		developerFields: definition.developerFields.map(moved),
+		size: definition.size - first.size
+	};
 }
-var developerIndex, definitionNumber, fieldName, unitsName, fieldsOf;
-var init_developer = __esmMin((() => {
-	init_text();
-	developerIndex = 0;
-	definitionNumber = 1;
-	fieldName = 3;
-	unitsName = 8;
-	fieldsOf = (definition, number) => definition.fields.filter((field) => field.number === number);
+function tooMany$1() {
+	return new Problem({
+		code: "format-limits",
+		what: "this file holds more messages than a recording of a whole day",
+		hint: "Hand in the recording of this ride alone"
+	});
+}
+var kinds$2, freshAllowance, compressedHeader, definitionHeader, developerFlag, reservedFlag, timestampField;
+var init_walk = __esmMin((() => {
+	init_problem();
+	init_limits();
+	kinds$2 = {
+		record: 20,
+		fieldDescription: 206
+	};
+	freshAllowance = () => ({
+		messages: limits$37.fitMessages,
+		fields: limits$37.fitFields
+	});
+	compressedHeader = 128;
+	definitionHeader = 64;
+	developerFlag = 32;
+	reservedFlag = 16;
+	timestampField = 253;
 }));
 // src/read/fit/decode.ts
 /**
-* Decodes the whole messages of one part. Developer fields appear under the keys that `known` notes.
+* Decodes the whole messages of one part, without its records.
 *
 * @throws Problem `format-damaged` when the decoder refuses them.
 */
-function decode(bytes, part, known) {
-	const mended = !part.intact || part.fieldDescriptions.length > 0;
-	const content = mended ? mend(bytes, part) : bytes.subarray(part.start);
-	if (mended) renameDeveloperFields(content, part, known);
-	const fit = parse$1(content);
+function decode(bytes, part) {
+	const fit = parse$1(withoutRecords(bytes, part));
 	const list = (name) => fit[name] ?? [];
 	return {
 		fileIds: list("file_ids"),
@@ -31567,15 +32201,31 @@ function decode(bytes, part, known) {
 		sports: list("sports"),
 		sessions: list("sessions"),
 		laps: list("laps"),
-		events: list("events"),
-		records: list("records")
+		events: list("events")
 	};
 }
-/** A copy of the part's whole messages under a header that states their size. */
-function mend(bytes, part) {
-	const copy = bytes.slice(part.start, part.end);
-	new DataView(copy.buffer).setUint32(4, copy.length - part.headerSize, true);
-	return copy;
+/**
+* A part of the file as it would be without its records. They stay where the compressed header of another
+* message continues the time of the messages before it.
+*/
+function withoutRecords(bytes, { start, headerSize, end }) {
+	const kept = new Uint8Array(end - start);
+	let length = 0;
+	let from = start;
+	let continued = false;
+	walk(bytes, start + headerSize, end, freshAllowance(), ({ kind }, at, messageEnd) => {
+		const header = at - 1;
+		if (kind === kinds$2.record) {
+			if (header > from) kept.set(bytes.subarray(from, header), length);
+			length += header - from;
+			from = messageEnd;
+		} else continued ||= timeInHeader(bytes[header]) !== null;
+	});
+	if (continued) [length, from] = [0, start];
+	kept.set(bytes.subarray(from, end), length);
+	length += end - from;
+	new DataView(kept.buffer).setUint32(4, length - headerSize, true);
+	return kept.subarray(0, length);
 }
 function parse$1(content) {
 	let result;
@@ -31590,17 +32240,13 @@ function parse$1(content) {
 	} catch {
 		result = void 0;
 	}
-	if (result !== void 0) return result;
-	throw new Problem({
-		code: "format-damaged",
-		what: "the messages in this FIT file cannot be decoded",
-		hint: "Copy the file from the head unit again"
-	});
+	if (result === void 0) throw undecodable();
+	return result;
 }
 var init_decode = __esmMin((() => {
 	init_fit_parser();
-	init_problem();
-	init_developer();
+	init_damage();
+	init_walk();
 }));
 // src/read/fit/crc.ts
 /** The checksum of FIT (FIT Protocol, "CRC"): CRC-16 with the reflected polynomial A001, begun at 0. */
@@ -31616,107 +32262,6 @@ var init_crc = __esmMin((() => {
 		for (let bit = 0; bit < 8; bit++) crc = (crc & 1) === 0 ? crc >>> 1 : crc >>> 1 ^ 40961;
 		return crc;
 	});
-}));
-// src/read/fit/walk.ts
-/**
-* Walks the framing of FIT messages from `from`: follows the definitions and stops before the first message
-* that is not whole or makes no sense. Decodes nothing; `visit` is told of every whole data message and where
-* its content begins.
-*
-* @returns the end of the last whole message.
-* @throws Problem `format-limits` when the allowance is used up.
-*/
-function walk(bytes, from, to, allowance, visit) {
-	const definitions = new Array(16).fill(void 0);
-	let at = from;
-	while (at < to) {
-		const header = bytes[at];
-		let end;
-		let fields;
-		if ((header & compressedHeader) === 0 && (header & definitionHeader) !== 0) {
-			const read = readDefinition(bytes, at, to);
-			if (read === null) return at;
-			definitions[header & 15] = read.definition;
-			end = read.end;
-			fields = read.definition.fields.length;
-		} else {
-			const compressed = (header & compressedHeader) !== 0;
-			if (!compressed && (header & 48) !== 0) return at;
-			const definition = definitions[compressed ? header >> 5 & 3 : header & 15];
-			if (definition === void 0) return at;
-			end = at + 1 + (compressed ? compressedSize(definition) : definition.size);
-			if (end > to) return at;
-			visit(definition, at + 1);
-			fields = definition.fields.length + definition.developerFields;
-		}
-		allowance.messages--;
-		allowance.fields -= fields;
-		if (allowance.messages < 0 || allowance.fields < 0) throw tooMany$1();
-		at = end;
-	}
-	return at;
-}
-/** A compressed header carries the time itself: a leading timestamp field then has no bytes of its own. */
-function compressedSize({ fields, size }) {
-	const first = fields[0];
-	return first?.number === timestampField ? size - first.size : size;
-}
-function readDefinition(bytes, at, to) {
-	if (at + 6 > to) return null;
-	const header = bytes[at];
-	const architecture = bytes[at + 2];
-	const count = bytes[at + 5];
-	const nativeEnd = at + 6 + count * 3;
-	const hasDeveloperFields = (header & developerFlag) !== 0;
-	if ((header & reservedFlag) !== 0 || architecture > 1) return null;
-	if (nativeEnd + (hasDeveloperFields ? 1 : 0) > to) return null;
-	const developerFields = hasDeveloperFields ? bytes[nativeEnd] : 0;
-	const end = nativeEnd + (hasDeveloperFields ? 1 + developerFields * 3 : 0);
-	if (end > to) return null;
-	let size = 0;
-	const fields = [];
-	for (let i = at + 6; i < nativeEnd; i += 3) {
-		fields.push({
-			number: bytes[i],
-			size: bytes[i + 1],
-			baseType: bytes[i + 2],
-			offset: size
-		});
-		size += bytes[i + 1];
-	}
-	for (let i = nativeEnd + 1; i < end; i += 3) size += bytes[i + 1];
-	const littleEndian = architecture === 0;
-	return {
-		definition: {
-			kind: littleEndian ? bytes[at + 3] | bytes[at + 4] << 8 : bytes[at + 3] << 8 | bytes[at + 4],
-			littleEndian,
-			fields,
-			developerFields,
-			size
-		},
-		end
-	};
-}
-function tooMany$1() {
-	return new Problem({
-		code: "format-limits",
-		what: "this file holds more messages than a recording of a whole day",
-		hint: "Hand in the recording of this ride alone"
-	});
-}
-var freshAllowance, compressedHeader, definitionHeader, developerFlag, reservedFlag, timestampField;
-var init_walk = __esmMin((() => {
-	init_problem();
-	init_limits();
-	freshAllowance = () => ({
-		messages: limits$37.fitMessages,
-		fields: limits$37.fitFields
-	});
-	compressedHeader = 128;
-	definitionHeader = 64;
-	developerFlag = 32;
-	reservedFlag = 16;
-	timestampField = 253;
 }));
 // src/read/fit/parts.ts
 /**
@@ -31736,7 +32281,7 @@ function findParts(bytes) {
 			what: `more than ${limits$37.fitParts} recordings are chained in this file`,
 			hint: "Hand in the recording of this ride alone"
 		});
-		const found = readPart(bytes, at, allowance);
+		const found = readPart$1(bytes, at, allowance);
 		parts.push(found.part);
 		if (found.defect !== null) defects.push(found.defect);
 		at = found.next;
@@ -31769,7 +32314,7 @@ function startsHeader(bytes, at) {
 		84
 	].every((letter, i) => bytes[at + 8 + i] === letter);
 }
-function readPart(bytes, start, allowance) {
+function readPart$1(bytes, start, allowance) {
 	const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
 	const headerSize = bytes[start];
 	const from = start + headerSize;
@@ -31779,21 +32324,8 @@ function readPart(bytes, start, allowance) {
 	const sound = fits && headerIsSound(bytes, view, start) && crc16(bytes, start, declaredEnd) === view.getUint16(declaredEnd, true);
 	const closed = sound || fits && (next === bytes.length || startsHeader(bytes, next));
 	let records = 0;
-	const fieldDescriptions = [];
-	const powerTypes = /* @__PURE__ */ new Set();
-	let lastRecord = null;
-	const end = walk(bytes, from, closed ? declaredEnd : bytes.length, allowance, (definition, at) => {
-		if (definition.kind === kinds$2.record) {
-			records++;
-			if (definition !== lastRecord) {
-				lastRecord = definition;
-				const field = powerIn(definition);
-				if (field !== void 0) powerTypes.add(field.baseType);
-			}
-		} else if (definition.kind === kinds$2.fieldDescription) fieldDescriptions.push({
-			definition,
-			at
-		});
+	const end = walk(bytes, from, closed ? declaredEnd : bytes.length, allowance, ({ kind }) => {
+		if (kind === kinds$2.record) records++;
 	});
 	const whole = closed && end === declaredEnd;
 	return {
@@ -31801,10 +32333,7 @@ function readPart(bytes, start, allowance) {
 			start,
 			headerSize,
 			end,
-			intact: sound && whole,
-			records,
-			fieldDescriptions,
-			powerTypes
+			records
 		},
 		defect: defectOf(),
 		next: closed ? next : bytes.length
@@ -31817,6 +32346,15 @@ function readPart(bytes, start, allowance) {
 		if (fits && end > declaredEnd) return {
 			id: "never-closed",
 			values: { kept: records }
+		};
+		const held = bytes.length - start;
+		if (next - start > limits$37.fileBytes) return {
+			id: "size-impossible",
+			values: {
+				stated: next - start,
+				held,
+				kept: records
+			}
 		};
 		return {
 			id: "truncated",
@@ -31833,135 +32371,443 @@ function headerIsSound(bytes, view, start) {
 	const stored = view.getUint16(start + smallestHeader, true);
 	return stored === 0 || stored === crc16(bytes, start, start + smallestHeader);
 }
-function powerIn(definition) {
-	return definition.fields.find((field) => field.number === powerField);
-}
-var kinds$2, smallestHeader, checksumSize, powerField;
+var smallestHeader, checksumSize;
 var init_parts = __esmMin((() => {
 	init_problem();
 	init_limits();
 	init_crc();
 	init_walk();
-	kinds$2 = {
-		record: 20,
-		fieldDescription: 206
-	};
 	smallestHeader = 12;
 	checksumSize = 2;
-	powerField = 7;
 }));
 // src/read/fit/base-types.ts
-var types, baseTypes;
-var init_base_types = __esmMin((() => {
-	types = [
-		[0, {
-			name: "enum",
-			size: 1,
-			invalid: 255,
-			read: (v, at) => v.getUint8(at)
-		}],
-		[1, {
-			name: "sint8",
-			size: 1,
-			invalid: 127,
-			read: (v, at) => v.getInt8(at)
-		}],
-		[2, {
-			name: "uint8",
-			size: 1,
-			invalid: 255,
-			read: (v, at) => v.getUint8(at)
-		}],
-		[131, {
-			name: "sint16",
-			size: 2,
-			invalid: 32767,
-			read: (v, at, le) => v.getInt16(at, le)
-		}],
-		[132, {
-			name: "uint16",
-			size: 2,
-			invalid: 65535,
-			read: (v, at, le) => v.getUint16(at, le)
-		}],
-		[133, {
-			name: "sint32",
-			size: 4,
-			invalid: 2147483647,
-			read: (v, at, le) => v.getInt32(at, le)
-		}],
-		[134, {
-			name: "uint32",
-			size: 4,
-			invalid: 4294967295,
-			read: (v, at, le) => v.getUint32(at, le)
-		}],
-		[136, {
-			name: "float32",
-			size: 4,
-			invalid: NaN,
-			read: (v, at, le) => v.getFloat32(at, le)
-		}],
-		[137, {
-			name: "float64",
-			size: 8,
-			invalid: NaN,
-			read: (v, at, le) => v.getFloat64(at, le)
-		}],
-		[10, {
-			name: "uint8z",
-			size: 1,
-			invalid: 0,
-			read: (v, at) => v.getUint8(at)
-		}],
-		[139, {
-			name: "uint16z",
-			size: 2,
-			invalid: 0,
-			read: (v, at, le) => v.getUint16(at, le)
-		}],
-		[140, {
-			name: "uint32z",
-			size: 4,
-			invalid: 0,
-			read: (v, at, le) => v.getUint32(at, le)
-		}],
-		[13, {
-			name: "byte",
-			size: 1,
-			invalid: 255,
-			read: (v, at) => v.getUint8(at)
-		}]
-	];
-	baseTypes = new Map(types);
-}));
-// src/read/fit/power.ts
-/** Base types other than the profile's uint16 in which a part stores power; the decoder drops those. */
-function oddPowerTypes(part) {
-	return [...part.powerTypes].filter((type) => type !== 132).map((type) => baseTypes.get(type)?.name ?? `type ${type}`);
+/** The base type of this number; undefined where it can hold no number. */
+function baseTypeOf(id) {
+	return byId.get(id);
 }
-/** Native power (W) of each record of a part, whatever number type it is stored in; NaN where it has none. */
-function nativePower(bytes, part) {
-	const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-	const power = new Float64Array(part.records).fill(NaN);
-	let record = 0;
-	walk(bytes, part.start + part.headerSize, part.end, freshAllowance(), (definition, at) => {
-		if (definition.kind !== kinds$2.record) return;
-		const field = powerIn(definition);
-		const type = field && baseTypes.get(field.baseType);
-		if (field !== void 0 && type !== void 0 && field.size >= type.size) power[record] = valueAt(type, view, at + field.offset, definition.littleEndian);
-		record++;
-	});
-	return power;
-}
-function valueAt(type, view, at, littleEndian) {
-	const value = type.read(view, at, littleEndian);
+/** The number of the message whose content begins at `at`; NaN where it is none, or not finite. */
+function numberAt(stored, view, at) {
+	const { type } = stored;
+	const value = rawAt(type.id, view, at + stored.offset, stored.littleEndian);
 	return value === type.invalid || !Number.isFinite(value) ? NaN : value;
 }
-var init_power = __esmMin((() => {
+function rawAt(id, view, at, littleEndian) {
+	switch (id) {
+		case baseTypes.sint8.id: return view.getInt8(at);
+		case baseTypes.sint16.id: return view.getInt16(at, littleEndian);
+		case baseTypes.uint16.id:
+		case baseTypes.uint16z.id: return view.getUint16(at, littleEndian);
+		case baseTypes.sint32.id: return view.getInt32(at, littleEndian);
+		case baseTypes.uint32.id:
+		case baseTypes.uint32z.id: return view.getUint32(at, littleEndian);
+		case baseTypes.float32.id: return view.getFloat32(at, littleEndian);
+		case baseTypes.float64.id: return view.getFloat64(at, littleEndian);
+		case threeBytes.id: return view.getUint16(at, true) | view.getUint8(at + 2) << 16;
+		default: return view.getUint8(at);
+	}
+}
+var baseTypes, threeBytes, byId;
+var init_base_types = __esmMin((() => {
+	baseTypes = {
+		enum: {
+			name: "enum",
+			id: 0,
+			size: 1,
+			invalid: 255
+		},
+		sint8: {
+			name: "sint8",
+			id: 1,
+			size: 1,
+			invalid: 127
+		},
+		uint8: {
+			name: "uint8",
+			id: 2,
+			size: 1,
+			invalid: 255
+		},
+		sint16: {
+			name: "sint16",
+			id: 131,
+			size: 2,
+			invalid: 32767
+		},
+		uint16: {
+			name: "uint16",
+			id: 132,
+			size: 2,
+			invalid: 65535
+		},
+		sint32: {
+			name: "sint32",
+			id: 133,
+			size: 4,
+			invalid: 2147483647
+		},
+		uint32: {
+			name: "uint32",
+			id: 134,
+			size: 4,
+			invalid: 4294967295
+		},
+		float32: {
+			name: "float32",
+			id: 136,
+			size: 4,
+			invalid: NaN
+		},
+		float64: {
+			name: "float64",
+			id: 137,
+			size: 8,
+			invalid: NaN
+		},
+		uint8z: {
+			name: "uint8z",
+			id: 10,
+			size: 1,
+			invalid: 0
+		},
+		uint16z: {
+			name: "uint16z",
+			id: 139,
+			size: 2,
+			invalid: 0
+		},
+		uint32z: {
+			name: "uint32z",
+			id: 140,
+			size: 4,
+			invalid: 0
+		},
+		byte: {
+			name: "byte",
+			id: 13,
+			size: 1,
+			invalid: 255
+		}
+	};
+	threeBytes = {
+		name: "three bytes",
+		id: -1,
+		size: 3,
+		invalid: 16777215
+	};
+	byId = new Map(Object.values(baseTypes).map((type) => [type.id, type]));
+}));
+// src/read/fit/record-fields.ts
+/** What a field of a record is to reading; undefined when it is nothing to it. */
+function recordFieldName({ number }) {
+	return names.get(number);
+}
+/**
+* How the number of a field is stored; null where its type or size is none that it may have. Power is read
+* whatever number type a recorder gave it.
+*/
+function storedType(name, { baseType, size }) {
+	const { type } = recordFields[name];
+	const stored = baseTypeOf(baseType);
+	if (stored === void 0 || size === 0 || size % stored.size !== 0) return null;
+	if (stored === type || name === "power") return stored;
+	if (!bytes$1.includes(stored)) return null;
+	if (type === threeBytes) return size === threeBytes.size ? threeBytes : null;
+	return bytes$1.includes(type) ? stored : null;
+}
+var field, uint8, sint8, uint16, sint32, uint32, fitEpoch, recordFields, names, bytes$1;
+var init_record_fields = __esmMin((() => {
 	init_base_types();
-	init_parts();
+	field = (number, type, scale = 1, shift = 0) => ({
+		number,
+		type,
+		scale,
+		shift
+	});
+	({uint8, sint8, uint16, sint32, uint32} = baseTypes);
+	fitEpoch = 631065600;
+	recordFields = {
+		timestamp: field(253, uint32, 1, fitEpoch),
+		power: field(7, uint16),
+		cadence: field(4, uint8),
+		fractional_cadence: field(53, uint8, 128),
+		heart_rate: field(3, uint8),
+		speed: field(6, uint16, 1e3),
+		enhanced_speed: field(73, uint32, 1e3),
+		altitude: field(2, uint16, 5, -500),
+		enhanced_altitude: field(78, uint32, 5, -500),
+		distance: field(5, uint32, 100),
+		temperature: field(13, sint8),
+		left_right_balance: field(30, uint8),
+		compressed_speed_distance: field(8, threeBytes),
+		ebike_battery_level: field(118, uint8),
+		ebike_assist_mode: field(119, uint8),
+		position_lat: field(0, sint32),
+		position_long: field(1, sint32)
+	};
+	names = new Map(Object.entries(recordFields).map(([name, { number }]) => [number, name]));
+	bytes$1 = [
+		baseTypes.enum,
+		baseTypes.uint8,
+		baseTypes.byte
+	];
+}));
+// src/read/fit/developer.ts
+/** One number for an app's index and the field's number: records name developer fields by both. */
+function keyOf({ app, number }) {
+	return app << 8 | number;
+}
+/** The field that a field_description describes whose content begins at `at`; null where it has no name. */
+function describedField(bytes, definition, at) {
+	const content = bytes.subarray(at, at + definition.size);
+	const byte = (number, otherwise) => contentOf(content, definition, number)?.[0] ?? otherwise;
+	const name = textOf(content, definition, numbers.name);
+	if (name === null) return null;
+	const scale = byte(numbers.scale, invalid.uint8);
+	const offset = byte(numbers.offset, invalid.sint8);
+	return {
+		key: keyOf({
+			app: byte(numbers.app, invalid.uint8),
+			number: byte(numbers.number, invalid.uint8)
+		}),
+		name,
+		units: textOf(content, definition, numbers.units) ?? "",
+		type: baseTypeOf(byte(numbers.baseType, invalid.uint8)),
+		scale: scale === invalid.uint8 || scale === 0 ? 1 : scale,
+		shift: offset === invalid.sint8 ? 0 : -(offset << 24 >> 24)
+	};
+}
+function contentOf(content, { fields }, number) {
+	const field = fields.findLast((one) => one.number === number);
+	return field === void 0 ? null : content.subarray(field.offset, field.offset + field.size);
+}
+function textOf(content, definition, number) {
+	const stored = contentOf(content, definition, number);
+	if (stored === null) return null;
+	const end = stored.indexOf(0);
+	return shortName(new TextDecoder().decode(end === -1 ? stored : stored.subarray(0, end)));
+}
+var numbers, invalid;
+var init_developer = __esmMin((() => {
+	init_text();
+	init_base_types();
+	numbers = {
+		app: 0,
+		number: 1,
+		baseType: 2,
+		name: 3,
+		scale: 6,
+		offset: 7,
+		units: 8
+	};
+	invalid = {
+		uint8: 255,
+		sint8: 127
+	};
+}));
+// src/read/fit/records.ts
+/**
+* Reads the record messages of all parts straight into columns. A ride has one a second, of some ten fields
+* each: made into objects first, they would cost several times what everything else in the file does.
+*
+* @throws Problem `format-damaged` when a time leaves the range of the format, `format-limits` when there are too
+*   many fields that may be meters.
+*/
+function readRecords(bytes, parts) {
+	const sheet = {
+		length: parts.reduce((sum, { records }) => sum + records, 0),
+		columns: /* @__PURE__ */ new Map(),
+		meters: /* @__PURE__ */ new Map(),
+		developerNames: /* @__PURE__ */ new Set(),
+		powerTypes: /* @__PURE__ */ new Set(),
+		row: 0,
+		located: false
+	};
+	for (const part of parts) readPart(bytes, part, sheet);
+	return {
+		length: sheet.length,
+		columns: Object.fromEntries(sheet.columns),
+		meters: [...sheet.meters.values()],
+		developerNames: sheet.developerNames,
+		oddPowerTypes: [...sheet.powerTypes].filter((type) => type !== recordFields.power.type.id).map((type) => baseTypeOf(type)?.name ?? `type ${type}`),
+		located: sheet.located
+	};
+}
+function readPart(bytes, { start, headerSize, end, records }, sheet) {
+	const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+	const described = /* @__PURE__ */ new Map();
+	const plans = /* @__PURE__ */ new Map();
+	const run = {
+		places: new Uint32Array(records),
+		count: 0
+	};
+	let planned = null;
+	let plan = nothing$1;
+	let time = NaN;
+	walk(bytes, start + headerSize, end, freshAllowance(), (definition, at) => {
+		if (definition !== planned) {
+			fillRows(sheet, plan, view, run);
+			plan = plans.get(definition) ?? planOf(definition, described, sheet);
+			plans.set(definition, plan);
+			planned = definition;
+		}
+		const lastBits = timeInHeader(bytes[at - 1]);
+		if (lastBits !== null) time = continued(time, lastBits);
+		else if (plan.time !== null) time = numberAt(plan.time, view, at);
+		if (definition.kind === kinds$2.record) {
+			if (lastBits !== null && !Number.isNaN(time)) columnOf(sheet, "timestamp")[sheet.row + run.count] = time + recordFields.timestamp.shift;
+			run.places[run.count++] = at;
+		} else if (definition.kind === kinds$2.fieldDescription) {
+			const field = describedField(bytes, definition, at);
+			if (field === null) return;
+			described.set(field.key, field);
+			sheet.developerNames.add(field.name);
+			if (isMeter(field)) meterOf$1(sheet, field);
+			plans.clear();
+			planned = null;
+		}
+	});
+	fillRows(sheet, plan, view, run);
+}
+/** The first time from `time` on that ends in these bits (FIT Protocol, "Compressed Timestamp Header"). */
+function continued(time, lastBits) {
+	const next = time + (lastBits - time & 31);
+	if (next >= recordFields.timestamp.type.invalid) throw undecodable();
+	return next;
+}
+/** Fills the rows of a run of records, and begins the next run. */
+function fillRows(sheet, { cells, positions }, view, run) {
+	for (const cell of cells) fillCells(cell, view, run, sheet.row);
+	for (const position of positions) sheet.located ||= isAnywhere(position, view, run);
+	sheet.row += run.count;
+	run.count = 0;
+}
+function fillCells(cell, view, { places, count }, row) {
+	const { column, scale, shift } = cell;
+	for (let i = 0; i < count; i++) {
+		const value = numberAt(cell, view, places[i]);
+		if (!Number.isNaN(value)) column[row + i] = value / scale + shift;
+	}
+}
+function isAnywhere(stored, view, { places, count }) {
+	for (let i = 0; i < count; i++) if (!Number.isNaN(numberAt(stored, view, places[i]))) return true;
+	return false;
+}
+function planOf(definition, described, sheet) {
+	const plan = {
+		time: timeIn(definition),
+		cells: [],
+		positions: []
+	};
+	if (definition.kind === kinds$2.record) {
+		planFields(plan, definition, sheet);
+		planDeveloperFields(plan, definition, described, sheet);
+	}
+	return plan;
+}
+/** Every message that has a time has it in the same field. */
+function timeIn({ fields, littleEndian }) {
+	const field = fields.findLast((one) => recordFieldName(one) === "timestamp");
+	const type = field === void 0 ? null : storedType("timestamp", field);
+	return field === void 0 || type === null ? null : {
+		type,
+		offset: field.offset,
+		littleEndian
+	};
+}
+function planFields({ cells, positions }, { fields, littleEndian }, sheet) {
+	for (const field of fields) {
+		const name = recordFieldName(field);
+		if (name === void 0) continue;
+		if (name === "power") sheet.powerTypes.add(field.baseType);
+		const type = storedType(name, field);
+		if (type === null) continue;
+		const place = {
+			type,
+			offset: field.offset,
+			littleEndian
+		};
+		const { scale, shift } = recordFields[name];
+		if (name === "position_lat" || name === "position_long") positions.push(place);
+		else cells.push({
+			...place,
+			column: columnOf(sheet, name),
+			scale,
+			shift
+		});
+	}
+}
+function planDeveloperFields({ cells }, { developerFields, littleEndian }, described, sheet) {
+	for (const place of developerFields) {
+		const field = described.get(keyOf(place));
+		if (field === void 0 || field.type?.size !== place.size || !isMeter(field)) continue;
+		const { type, scale, shift } = field;
+		cells.push({
+			type,
+			offset: place.offset,
+			littleEndian,
+			column: meterOf$1(sheet, field).power,
+			scale,
+			shift
+		});
+	}
+}
+function columnOf({ columns, length }, name) {
+	const column = columns.get(name) ?? empty(length);
+	columns.set(name, column);
+	return column;
+}
+function meterOf$1({ meters, length }, { key, name }) {
+	const identity = `${key} ${name}`;
+	const known = meters.get(identity);
+	if (known !== void 0) return known;
+	if (meters.size === limits$37.fitMeters) throw tooManyMeters();
+	const meter = {
+		name,
+		power: empty(length)
+	};
+	meters.set(identity, meter);
+	return meter;
+}
+function tooManyMeters() {
+	return new Problem({
+		code: "format-limits",
+		what: `the file describes more than ${limits$37.fitMeters} added fields of power`,
+		hint: "Hand in the file as the head unit wrote it"
+	});
+}
+function empty(length) {
+	return new Float64Array(length).fill(NaN);
+}
+var nothing$1, isMeter;
+var init_records = __esmMin((() => {
+	init_problem();
+	init_limits();
+	init_meters();
+	init_base_types();
+	init_damage();
+	init_developer();
+	init_record_fields();
 	init_walk();
+	nothing$1 = {
+		time: null,
+		cells: [],
+		positions: []
+	};
+	isMeter = ({ name, units }) => isMeterName(name, units);
+}));
+// src/read/number.ts
+/** A decimal number with a point; NaN for anything else, infinity included. */
+function decimal(text) {
+	const value = plain$1.test(text) ? Number(text) : NaN;
+	return Number.isFinite(value) ? value : NaN;
+}
+/** What a decoder hands over where a number should be: NaN for anything but a finite one. */
+function finite(value) {
+	return typeof value === "number" && Number.isFinite(value) ? value : NaN;
+}
+var plain$1;
+var init_number = __esmMin((() => {
+	plain$1 = /^[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d{1,3})?$/;
 }));
 // src/read/totals.ts
 /**
@@ -32037,10 +32883,13 @@ function meterOf(decoded) {
 	const one = said.find(({ maker, product }) => maker !== null || product !== null) ?? said[0];
 	return one === void 0 || said.some(({ serial }) => serial !== one.serial) ? null : one;
 }
-/** "cycling indoor_cycling …": all that the file says of its sport, cycling first where a ride is among several. */
+/**
+* "cycling indoor_cycling …": all that the file says of its sport. Of several sports a ride with a motor comes
+* first, for nobody can tell its power from the rest, then cycling.
+*/
 function sportWords(decoded) {
 	const said = [...decoded.sessions, ...decoded.sports].map((message) => [shortName(message.sport), shortName(message.sub_sport)]).filter(([sport]) => sport !== null).map((words) => words.filter((word) => word !== null && word !== "generic").join(" "));
-	return said.find((words) => words.startsWith("cycling")) ?? said[0] ?? null;
+	return said.find((words) => sportOf(words) === "e-biking") ?? said.find((words) => words.startsWith("cycling")) ?? said[0] ?? null;
 }
 /** Timer pauses from the recorder's own events: from a stop to the next start. */
 function pausesOf(events) {
@@ -32101,11 +32950,15 @@ function elapsed(sessions) {
 	const starts = sessions.map((session) => clock$1(session.start_time));
 	return Math.max(...starts.map((start, i) => start + lengths[i])) - Math.min(...starts);
 }
+/** Seconds since 1970 of any decoded time; NaN when there is none. */
+function clock$1(value) {
+	return value instanceof Date ? value.getTime() / 1e3 : NaN;
+}
 var init_summary = __esmMin((() => {
 	init_number();
+	init_sport();
 	init_text();
 	init_totals();
-	init_channels();
 }));
 // src/read/fit/fit.ts
 var fit_exports = /* @__PURE__ */ __exportAll({ readFit: () => readFit });
@@ -32118,27 +32971,24 @@ var fit_exports = /* @__PURE__ */ __exportAll({ readFit: () => readFit });
 */
 function readFit(bytes) {
 	const { parts, defects } = findParts(bytes);
-	const known = /* @__PURE__ */ new Map();
-	const decoded = together(parts.map((part) => decode(bytes, part, known)));
-	const { records, sessions } = decoded;
-	const developerFields = [...known.values()];
-	const channels = plainChannels(records);
-	const oddPower = recoverPower(bytes, parts, channels.power);
-	const balance = balanceOf(records);
+	const decoded = together(parts.map((part) => decode(bytes, part)));
+	const { sessions } = decoded;
+	const records = readRecords(bytes, parts);
+	const balance = balanceOf(records.columns.left_right_balance);
 	const { defects: columnDefects, ...columns } = assemble({
-		time: column(records, (record) => clock$1(record.timestamp)),
+		time: records.columns.timestamp ?? new Float64Array(records.length).fill(NaN),
 		channels: {
-			...channels,
+			...plainChannels(records.columns),
 			balance: balance.share
 		},
-		meters: developerMeters(records, developerFields)
+		meters: records.meters
 	});
 	const words = sportWords(decoded);
 	const meter = meterOf(decoded);
 	return {
 		...columns,
-		sport: sportOf(words),
-		indoors: indoorsOf(words, records.some(hasPosition)),
+		sport: hasMotor(records.columns) ? "e-biking" : sportOf(words),
+		indoors: indoorsOf(words, records.located),
 		device: deviceOf(decoded),
 		...meter === null ? {} : { meter },
 		balanceSide: balance.side,
@@ -32151,8 +33001,11 @@ function readFit(bytes) {
 				id: "several-sessions",
 				values: { sessions: sessions.length }
 			}] : [],
-			...collisions(developerFields),
-			...oddPower,
+			...collisions(records.developerNames),
+			...records.oddPowerTypes.map((type) => ({
+				id: "odd-power-type",
+				values: { type }
+			})),
 			...columnDefects
 		]
 	};
@@ -32165,47 +33018,28 @@ function together(parts) {
 		sports: parts.flatMap((part) => part.sports),
 		sessions: parts.flatMap((part) => part.sessions),
 		laps: parts.flatMap((part) => part.laps),
-		events: parts.flatMap((part) => part.events),
-		records: parts.flatMap((part) => part.records)
+		events: parts.flatMap((part) => part.events)
 	};
 }
-/** Fills in, in place, native power that the decoder drops for its wire type. */
-function recoverPower(bytes, parts, power) {
-	const types = new Set(parts.flatMap(oddPowerTypes));
-	if (types.size > 0) {
-		const native = parts.flatMap((part) => [...nativePower(bytes, part)]);
-		for (let i = 0; i < power.length; i++) if (Number.isNaN(power[i])) power[i] = native[i];
-	}
-	return [...types].map((type) => ({
-		id: "odd-power-type",
-		values: { type }
-	}));
-}
-function developerMeters(records, fields) {
-	return fields.filter(({ name, units }) => isMeterName(name, units)).map(({ key, name }) => ({
-		name,
-		power: column(records, (record) => finite(record[key]))
-	}));
-}
-function collisions(fields) {
-	return [...new Set(fields.map(({ name }) => name))].filter((name) => nativeNames.has(name)).map((name) => ({
+function collisions(developerNames) {
+	return [...developerNames].filter((name) => Object.hasOwn(recordFields, name)).map((name) => ({
 		id: "colliding-field",
 		values: { name }
 	}));
 }
-function hasPosition(record) {
-	return typeof record.position_lat === "number" || typeof record.position_long === "number";
+/** Only a bicycle with a motor tells of its battery or its help, whatever sport its rider chose. */
+function hasMotor({ ebike_battery_level, ebike_assist_mode }) {
+	return [ebike_battery_level, ebike_assist_mode].some((told) => told?.some((value) => !Number.isNaN(value)));
 }
 var init_fit = __esmMin((() => {
 	init_columns();
-	init_meters();
-	init_number();
 	init_sport();
 	init_balance();
 	init_channels();
 	init_decode();
 	init_parts();
-	init_power();
+	init_record_fields();
+	init_records();
 	init_summary();
 }));
 // src/read/clock.ts
@@ -32235,6 +33069,72 @@ function timeSeconds(hour, minute, second) {
 var stamp$1;
 var init_clock = __esmMin((() => {
 	stamp$1 = /^(\d{4})-(\d\d)-(\d\d)[T ](\d\d):(\d\d)(?::(\d\d(?:[.,]\d{1,9})?))?\s?(?:(Z|UTC|GMT)|([-+])(\d\d):?(\d\d)?)?$/i;
+}));
+// src/read/xml/laps.ts
+var totalOf, Laps;
+var init_laps = __esmMin((() => {
+	init_number();
+	init_totals();
+	totalOf = /* @__PURE__ */ new Map([
+		["totaltimeseconds", "timerS"],
+		["distancemeters", "distanceM"],
+		["averageheartratebpm", "meanHeartRate"],
+		["maximumheartratebpm", "maxHeartRate"],
+		["cadence", "meanCadence"],
+		["avgwatts", "meanPower"],
+		["maxwatts", "maxPower"]
+	]);
+	Laps = class {
+		#whole = [];
+		#open = null;
+		/** Whether a lap is open. */
+		get open() {
+			return this.#open !== null;
+		}
+		begin(from) {
+			this.#open = {
+				from,
+				totals: {},
+				tracks: 0
+			};
+		}
+		/** A track begins. @returns whether the open lap has one already */
+		track() {
+			return this.#open !== null && this.#open.tracks++ > 0;
+		}
+		/** An element of the open lap beside its tracks. The first value of a total counts. */
+		value(name, text, parent) {
+			const total = totalOf.get(name === "value" ? parent : name);
+			if (this.#open !== null && total !== void 0 && text !== "") this.#open.totals[total] ??= decimal(text);
+		}
+		/** @param to time of the last trackpoint */
+		end(to) {
+			if (this.#open !== null) this.#whole.push({
+				from: this.#open.from,
+				to,
+				totals: stated(this.#open.totals)
+			});
+			this.#open = null;
+		}
+		/** The laps that go on for some time, each with the mean power that it states, W. */
+		laps() {
+			return this.#whole.flatMap(({ from, to, totals: { meanPower } }) => {
+				if (!(to > from)) return [];
+				return [meanPower === void 0 ? {
+					from,
+					to
+				} : {
+					from,
+					to,
+					meanPower
+				}];
+			});
+		}
+		/** What all laps state together. */
+		totals() {
+			return combineTotals(this.#whole.map(({ totals }) => totals));
+		}
+	};
 }));
 // node_modules/xmlchars/xml/1.0/ed5.js
 var require_ed5 = /* @__PURE__ */ __commonJSMin(((exports) => {
@@ -34127,6 +35027,10 @@ var init_trackpoints = __esmMin((() => {
 		#zoned = true;
 		#positions = false;
 		#lastTime = NaN;
+		/** Time of the last trackpoint before a break that none has followed yet; null: there is no such break. */
+		#brokenAt = null;
+		/** What lies between the last second before each break and the first after it. */
+		pauses = [];
 		constructor() {
 			this.#columns = Object.fromEntries(channels.map((channel) => [channel, []]));
 		}
@@ -34154,6 +35058,13 @@ var init_trackpoints = __esmMin((() => {
 		}
 		end() {
 			this.#open = false;
+			const from = (this.#brokenAt ?? NaN) + 1;
+			if (this.#lastTime > from) this.pauses.push([from, this.#lastTime]);
+			this.#brokenAt = null;
+		}
+		/** Recording was interrupted here: unless nothing was recorded yet, the time until the next trackpoint is a pause. */
+		interrupt() {
+			this.#brokenAt = this.count > 0 ? this.#lastTime : null;
 		}
 		/** An element inside the open trackpoint. The first value of a channel counts. */
 		value(name, text, parent) {
@@ -34214,28 +35125,11 @@ var tcx_exports = /* @__PURE__ */ __exportAll({ readTcx: () => readTcx });
 */
 function readTcx(bytes) {
 	const points = new Trackpoints();
-	const laps = [];
-	const pauses = [];
+	const laps = new Laps();
 	const creator = {};
 	let sport = null;
 	let activities = 0;
 	let inActivity = false;
-	let lap = null;
-	let trackEnd = NaN;
-	let afterBreak = false;
-	const endLap = () => {
-		if (lap === null) return;
-		laps.push({
-			from: lap.from,
-			to: points.lastTime,
-			totals: stated(lap.totals)
-		});
-		lap = null;
-	};
-	const lapValue = (name, text, parent) => {
-		const total = totalOf.get(name === "value" ? parent : name);
-		if (total !== void 0 && text !== "") lap.totals[total] ??= decimal(text);
-	};
 	const fault = readMarkup(decodeText(bytes), {
 		started: () => points.count > 0,
 		open(name, attributes) {
@@ -34245,31 +35139,22 @@ function readTcx(bytes) {
 				sport ??= shortName(attributes.Sport);
 			} else if (!inActivity) return;
 			else if (name === "lap") {
-				endLap();
-				lap = {
-					from: parseClock(attributes.StartTime ?? "")?.seconds ?? NaN,
-					totals: {},
-					tracks: 0
-				};
+				laps.end(points.lastTime);
+				laps.begin(parseClock(attributes.StartTime ?? "")?.seconds ?? NaN);
 			} else if (name === "track") {
-				afterBreak = lap !== null && lap.tracks++ > 0 && points.count > 0;
-				trackEnd = points.lastTime;
+				if (laps.track()) points.interrupt();
 			} else if (name === "trackpoint") points.begin(false);
 		},
 		close(name, text, parent) {
-			if (name === "trackpoint" && points.open) {
-				points.end();
-				const next = points.lastTime;
-				if (afterBreak && next > trackEnd + 1) pauses.push([trackEnd + 1, next]);
-				afterBreak = false;
-			} else if (points.open) points.value(name, text, parent);
-			else if (name === "lap") endLap();
-			else if (lap !== null) lapValue(name, text, parent);
+			if (name === "trackpoint" && points.open) points.end();
+			else if (points.open) points.value(name, text, parent);
+			else if (name === "lap") laps.end(points.lastTime);
+			else if (laps.open) laps.value(name, text, parent);
 			else if (name === "activity") inActivity = false;
 			else if (parent === "creator") creator[name] = shortName(text);
 		}
 	});
-	endLap();
+	laps.end(points.lastTime);
 	const { defects, ...columns } = points.assemble();
 	return {
 		...columns,
@@ -34281,9 +35166,9 @@ function readTcx(bytes) {
 			serial: creator.unitid ?? null
 		},
 		balanceSide: null,
-		pauses,
-		laps: laps.flatMap(asLap),
-		totals: combineTotals(laps.map(({ totals }) => totals)),
+		pauses: points.pauses,
+		laps: laps.laps(),
+		totals: laps.totals(),
 		defects: [
 			...fault === null ? [] : [{
 				id: "markup-ends-early",
@@ -34297,35 +35182,13 @@ function readTcx(bytes) {
 		]
 	};
 }
-function asLap({ from, to, totals }) {
-	if (!(to > from)) return [];
-	return [totals.meanPower === void 0 ? {
-		from,
-		to
-	} : {
-		from,
-		to,
-		meanPower: totals.meanPower
-	}];
-}
-var totalOf;
 var init_tcx = __esmMin((() => {
 	init_clock();
-	init_number();
 	init_sport();
 	init_text();
-	init_totals();
+	init_laps();
 	init_markup();
 	init_trackpoints();
-	totalOf = /* @__PURE__ */ new Map([
-		["totaltimeseconds", "timerS"],
-		["distancemeters", "distanceM"],
-		["averageheartratebpm", "meanHeartRate"],
-		["maximumheartratebpm", "maxHeartRate"],
-		["cadence", "meanCadence"],
-		["avgwatts", "meanPower"],
-		["maxwatts", "maxPower"]
-	]);
 }));
 // src/read/xml/gpx.ts
 var gpx_exports = /* @__PURE__ */ __exportAll({ readGpx: () => readGpx });
@@ -34338,27 +35201,18 @@ var gpx_exports = /* @__PURE__ */ __exportAll({ readGpx: () => readGpx });
 */
 function readGpx(bytes) {
 	const points = new Trackpoints();
-	const pauses = [];
 	let creator = null;
 	let type = null;
-	let segmentEnd = NaN;
-	let afterBreak = false;
 	const fault = readMarkup(decodeText(bytes), {
 		started: () => points.count > 0,
 		open(name, attributes) {
 			if (name === "trkpt") points.begin("lat" in attributes || "lon" in attributes);
-			else if (name === "trkseg") {
-				segmentEnd = points.lastTime;
-				afterBreak = points.count > 0;
-			} else if (name === "gpx") creator = shortName(attributes.creator);
+			else if (name === "trkseg") points.interrupt();
+			else if (name === "gpx") creator = shortName(attributes.creator);
 		},
 		close(name, text, parent) {
-			if (name === "trkpt") {
-				points.end();
-				const next = points.lastTime;
-				if (afterBreak && next > segmentEnd + 1) pauses.push([segmentEnd + 1, next]);
-				afterBreak = false;
-			} else if (points.open) points.value(name, text, parent);
+			if (name === "trkpt") points.end();
+			else if (points.open) points.value(name, text, parent);
 			else if (name === "type" && parent === "trk") type ??= shortName(text);
 		}
 	});
@@ -34373,7 +35227,7 @@ function readGpx(bytes) {
 			serial: null
 		},
 		balanceSide: null,
-		pauses,
+		pauses: points.pauses,
 		laps: [],
 		totals: {},
 		defects: fault === null ? defects : [{
@@ -34508,18 +35362,18 @@ function pastMidnight(index) {
 	let before = NaN;
 	return (cells) => {
 		const time = timeOfDay(cells[index]);
-		if (time < before - day / 2) days++;
+		if (time < before - 43200) days++;
 		if (!Number.isNaN(time)) before = time;
 		return time + days * day;
 	};
 }
-var epochSeconds, epochMilliseconds, day, dottedDate, isoDate, clockTime;
+var epochSeconds, epochMilliseconds, dottedDate, isoDate, clockTime;
 var init_times = __esmMin((() => {
+	init_units$1();
 	init_clock();
 	init_numbers();
 	epochSeconds = 1e8;
 	epochMilliseconds = 1e11;
-	day = 86400;
 	dottedDate = /^(\d{1,2})\.(\d{1,2})\.(\d{4})$/;
 	isoDate = /^(\d{4})-(\d\d)-(\d\d)$/;
 	clockTime = /^(?:(\d{1,3}):)?(\d{1,2}):(\d\d(?:[.,]\d{1,9})?)$/;
@@ -34685,6 +35539,7 @@ var init_csv = __esmMin((() => {
 }));
 // src/read/index.ts
 init_problem();
+init_text();
 /**
 * Every format that is read; `sniff` tells them apart by content. Each is loaded when the first file of its
 * kind comes: a decoder takes 10 to 30 ms to load, and most runs need one.
@@ -34778,7 +35633,8 @@ const settings$2 = {
 	* controlled session varies by 2 to 4 %. */
 	setPointSpread: .05,
 	setPointShortest: 60,
-	/** Steady: half-minute means within this share of their level for so long (s). */
+	/** Steady: means over so many seconds within this share of their level for so long (s). */
+	steadyGrain: 30,
 	steadyShare: .08,
 	steadyShortest: 180,
 	/** Over-under: at least so many levels in turn above and below, each so long (s), and so far apart. */
@@ -34786,6 +35642,8 @@ const settings$2 = {
 	overUnderShortest: 20,
 	overUnderLongest: 180,
 	overUnderStep: .06,
+	/** Between two levels lie at most so many seconds that are neither. */
+	overUnderBetween: 20,
 	/** Each comes back to the level before the last within this share of it. */
 	overUnderAlike: .1
 };
@@ -34956,7 +35814,7 @@ function overUnders(held) {
 function continues(levels, from, i) {
 	const last = levels[i - 1];
 	const next = levels[i];
-	if (next.stretch[0] - last.stretch[1] > 20) return false;
+	if (next.stretch[0] - last.stretch[1] > settings$2.overUnderBetween) return false;
 	const change = next.watts / last.watts - 1;
 	if (Math.abs(change) < settings$2.overUnderStep) return false;
 	if (i - 1 === from) return true;
@@ -35008,7 +35866,7 @@ function findSections(set, window) {
 	const thirds = [...of("first third", [[from, from + third]]), ...of("last third", [[to - third, to]])];
 	if (power === null) return thirds;
 	const steady = levelStretches(power, window, {
-		grain: 30,
+		grain: settings$2.steadyGrain,
 		share: settings$2.steadyShare,
 		shortest: settings$2.steadyShortest
 	});
@@ -35131,7 +35989,7 @@ function auditRecordings(submission, rules, onStage = () => {}) {
 		race,
 		history
 	};
-	const measured = measureAll(all, rules.rules);
+	const measured = measureAll(all, rules.rules, unreadable.length === 0 ? "no-second" : "second-unreadable");
 	onStage("judging");
 	const { measurements, findings } = judge(measured, rules);
 	const comparable = aligned.filter((pair) => gate(pair) === null);
@@ -35161,7 +36019,7 @@ function auditRecordings(submission, rules, onStage = () => {}) {
 			missing,
 			unreadable: unreadable.length
 		}),
-		reach: reachOf$1(measurements)
+		reach: reachOf$2(measurements)
 	});
 }
 /** Reads every second; one that cannot be read is kept with the sentence that says why. */
@@ -35283,12 +36141,31 @@ const settings$1 = {
 	duplicateOverlap: .8,
 	/** … and from one meter when their bests also agree within this share. */
 	duplicateAgreement: .005,
+	/**
+	* How much maximal effort a profile shows: durations (s) looked at, and the share within which a second ride
+	* must come of the best. An effort that stands alone may have been far from all-out.
+	*/
+	effortDurations: [
+		5,
+		60,
+		180,
+		300,
+		480,
+		720,
+		1200,
+		3600
+	],
+	effortNear: .06,
+	/** What climbs show of mass is kept up to this (kg, share): beyond, the file holds no climbs. */
+	climbed: {
+		mostKg: 1e4,
+		mostScatter: 1e3
+	},
 	/** No profile file holds more rides than this: 30 years of daily riding. */
-	mostRides: 12e3,
-	/** A profile file larger than this (bytes) is refused unread. */
-	mostBytes: 33554432
+	mostRides: 12e3
 };
 // src/history/duplicates.ts
+init_sizes();
 /**
 * Rides that were recorded or exported twice: they overlap in time and their bests agree. Which of the two
 * stays does not depend on the order of the files: the one that names its device, then the smaller digest.
@@ -35300,7 +36177,7 @@ function withoutDuplicates(rides) {
 	const byTime = [...rides].sort(inOrder);
 	for (const ride of byTime) {
 		let earlier = kept.length - 1;
-		while (earlier >= 0 && kept[earlier].from >= ride.from - 172800) {
+		while (earlier >= 0 && kept[earlier].from >= ride.from - longestRide) {
 			if (sameRide(kept[earlier], ride)) break;
 			earlier--;
 		}
@@ -35463,8 +36340,24 @@ function pastRide(series, place) {
 		indoors: series.recording.indoors,
 		bests: Array.from(best.watts, (watts) => Number.isNaN(watts) ? null : Math.round(watts * 10) / 10),
 		...heartRate === void 0 ? {} : { heartRates: settings$1.durations.map((duration, k) => meanOf(heartRate, best.from[k], duration)) },
-		controlled: Math.round(controlledShare(power) * 100) / 100
+		controlled: Math.round(controlledShare(power) * 100) / 100,
+		...climbedIn(series)
 	};
+}
+/** Mass by the ride's climbs, as if no power were lost on its way to the wheel. */
+function climbedIn(series) {
+	const { speed, altitude } = series.channels;
+	if (speed === void 0 || altitude === void 0) return {};
+	const { climbs, mass } = climbing(series, [0, series.length], 1);
+	if (climbs.length === 0 || !(mass > 0)) return {};
+	const scatter = median$1(climbs.map((climb) => Math.abs(climb.mass / mass - 1)));
+	const { mostKg, mostScatter } = settings$1.climbed;
+	if (mass > mostKg || scatter > mostScatter) return {};
+	return { climbed: {
+		kg: Math.round(mass * 10) / 10,
+		stretches: climbs.length,
+		scatter: Math.round(scatter * 1e3) / 1e3
+	} };
 }
 /** Mean (bpm, whole) over the window where at least half of it was recorded; null otherwise. */
 function meanOf(heartRate, from, seconds) {
@@ -35483,6 +36376,8 @@ function meanOf(heartRate, from, seconds) {
 /**
 * Where the meter of a past recording sits, if the rider declared it: a device's name is matched with the
 * file's name or with maker and product as the file states them.
+*
+* @param device the power sensor; where the file lists none, what recorded it
 */
 function placeOf$1(name, device, declared) {
 	const stated = [device.maker, device.product].filter((part) => part !== null).join(" ");
@@ -35568,15 +36463,14 @@ async function take(file, devices) {
 			why: "flawed",
 			flaw: found
 		} };
-		return { ride: pastRide(series, placeOf$1(file.name, recording.device, devices)) };
+		return { ride: pastRide(series, placeOf$1(file.name, recording.meter ?? recording.device, devices)) };
 	} catch (error) {
 		if (error instanceof Problem) return left(whyRefused(error));
 		throw error;
 	}
 }
 function whyRefused(problem) {
-	if (problem.code === "no-power") return "no power";
-	return problem.code === "wrong-sport" ? "other sport" : "unreadable";
+	return problem.code === "no-power" ? "no power" : "unreadable";
 }
 // src/report/words/number.ts
 init_units$1();
@@ -35719,13 +36613,23 @@ function shorten$1(text, most) {
 	return characters.length <= most && text.length <= most * 4 ? text : `${characters.slice(0, most - 1).join("")}…`;
 }
 // src/report/markup.ts
-const made = /* @__PURE__ */ new WeakSet();
-function brand(text) {
-	const markup = { toString: () => text };
-	made.add(markup);
-	return markup;
-}
+var Made = class {
+	#text;
+	constructor(text) {
+		this.#text = text;
+	}
+	toString() {
+		return this.#text;
+	}
+	/** Only what this class constructed has the private field. */
+	static holds(value) {
+		return #text in value;
+	}
+};
+/** What most holes hold, paths and numbers among them: nothing to escape, seen at one glance. */
+const harmless = /^[ !#-%(-;=?-~]*$/;
 function escaped(text) {
+	if (harmless.test(text)) return text;
 	return showable(text).replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`);
 }
 /** Attributes whose value is code, markup, style or an address: closed to holes, but for addresses below. */
@@ -35801,7 +36705,7 @@ function put(hole, context) {
 	}
 	if (context === "text") {
 		if (Array.isArray(hole)) return hole.map((one) => put(one, context)).join("");
-		if (made.has(hole)) return hole.toString();
+		if (Made.holds(hole)) return hole.toString();
 	}
 	throw new Error(`neither text nor markup in ${context}: ${typeof hole}`);
 }
@@ -35813,14 +36717,14 @@ function html(parts, ...holes) {
 	const where = contextsOf(parts);
 	let out = parts[0];
 	for (const [index, hole] of holes.entries()) out += put(hole, where[index]) + parts[index + 1];
-	return brand(out);
+	return new Made(out);
 }
 /** The same tag under the name that fits drawings. */
 const svg = html;
 /** Data for the page's own script: nothing in it can end the element or start markup. */
 function jsonBlock(id, data) {
 	const text = JSON.stringify(data).replace(/[<>&\u2028\u2029]/g, (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, "0")}`);
-	return brand(`<script type="application/json" id="${escaped(id)}">${text}<\/script>`);
+	return new Made(`<script type="application/json" id="${escaped(id)}">${text}<\/script>`);
 }
 // src/report/chart/palette.ts
 /**
@@ -35883,33 +36787,42 @@ function extent(...series) {
 function tracePath(values, x, y) {
 	const pen = new Pen();
 	let at = 0;
+	let place = x(0);
 	while (at < values.length) {
-		const column = Math.floor(x(at));
-		let next = at + 1;
-		while (next < values.length && Math.floor(x(next)) === column) next++;
-		const shared = next > at + 1;
-		const kept = shared ? ends(values, at, next) : values[at] === null ? [] : [at];
-		if (kept.length === 0) pen.lift();
-		for (const index of kept) pen.to(shared ? column : x(index), y(values[index]));
+		const column = Math.floor(place);
+		let lowest = -1;
+		let highest = -1;
+		let next = at;
+		let ahead = place;
+		do {
+			const value = values[next] ?? null;
+			if (value !== null) {
+				if (lowest < 0 || value < values[lowest]) lowest = next;
+				if (highest < 0 || value > values[highest]) highest = next;
+			}
+			ahead = x(++next);
+		} while (next < values.length && Math.floor(ahead) === column);
+		const across = next > at + 1 ? column : place;
+		if (lowest < 0) pen.lift();
+		else {
+			const [first, last] = lowest < highest ? [lowest, highest] : [highest, lowest];
+			pen.to(across, y(values[first]));
+			if (last !== first) pen.to(across, y(values[last]));
+		}
 		at = next;
+		place = ahead;
 	}
 	return pen.path;
 }
-/** Where the lowest and the highest of values[from..to) stand, in order; none when nothing was read there. */
-function ends(values, from, to) {
-	let lowest = -1;
-	let highest = -1;
-	for (let at = from; at < to; at++) {
-		const value = values[at] ?? null;
-		if (value === null) continue;
-		if (lowest < 0 || value < values[lowest]) lowest = at;
-		if (highest < 0 || value > values[highest]) highest = at;
-	}
-	if (lowest < 0) return [];
-	return lowest === highest ? [lowest] : lowest < highest ? [lowest, highest] : [highest, lowest];
+/** Whole tenths as a path has them: without the nought before the point. */
+function tenths(value) {
+	const size = Math.abs(value);
+	const whole = Math.floor(size / 10);
+	const rest = size - 10 * whole;
+	const sign = value < 0 ? "-" : "";
+	if (rest === 0) return `${sign}${whole}`;
+	return whole === 0 ? `${sign}.${rest}` : `${sign}${whole}.${rest}`;
 }
-/** Tenths as a path has them: without the nought before the point. */
-const tenths = (value) => String(value / 10).replace(/^(-?)0\./, "$1.");
 /** Draws in tenths of a pixel, each stroke from the last: half as long as absolute places, and as exact. */
 var Pen = class {
 	path = "";
@@ -36028,9 +36941,10 @@ const gutter = {
 };
 /** Widest advance of a character in the labels' type, as a share of its size: enough to keep labels apart. */
 const advance = .56;
+const labelSize = 11;
 /** The whole drawing: named for those who cannot see it. */
 function sheet(id, [width, height], title, description, body) {
-	return svg`<svg xmlns="http://www.w3.org/2000/svg" class="chart" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-labelledby="${id}-t ${id}-d" font-family="system-ui, sans-serif" font-size="${11}" stroke-linejoin="round"><title id="${id}-t">${title}</title><desc id="${id}-d">${description}</desc><rect width="${width}" height="${height}" class="f-paper" fill="${palette.paper[0]}"/>${body}</svg>`;
+	return svg`<svg xmlns="http://www.w3.org/2000/svg" class="chart" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-labelledby="${id}-t ${id}-d" font-family="system-ui, sans-serif" font-size="${labelSize}" stroke-linejoin="round"><title id="${id}-t">${title}</title><desc id="${id}-d">${description}</desc><rect width="${width}" height="${height}" class="f-paper" fill="${palette.paper[0]}"/>${body}</svg>`;
 }
 /** A domain of some width, also where the data has none. */
 function wide([low, high]) {
@@ -36049,7 +36963,7 @@ function panel([left, right], [top, bottom], domainX, domainY, count = 4) {
 		ticksY: rounded.ticks
 	};
 }
-function textWidth(text, size = 11) {
+function textWidth(text, size = labelSize) {
 	return [...text].length * size * advance;
 }
 function label(text, [x, y], role = "quiet", anchor = "start") {
@@ -36164,27 +37078,50 @@ function timeTicks([from, to], most) {
 function timeAxis(on, domain) {
 	return axisBottom(on, timeTicks(domain, Math.max(2, Math.floor((on.right - on.left) / 70))), position);
 }
-/** What a panel shows, above its top edge: the title, then a sample of each line with its name. */
-function heading({ left, top }, title, keys = []) {
-	let x = left;
-	const y = top - 7;
-	const title_ = label(title, [x, y], "ink");
-	x += textWidth(title) + 14;
-	return [title_, ...keys.flatMap(({ name, role, mark = "line" }) => {
-		const at = x;
-		x += 18 + textWidth(name) + 12;
+/** What a panel shows, above its top edge: the title, then a sample of each line with its name, beneath it if need be. */
+function heading({ left, right, top }, title, keys = []) {
+	const beside = left + textWidth(title) + 14;
+	const long = keys.reduce((sum, { name }) => sum + keyWidth(name), -keyGap);
+	const fits = keys.length === 0 || beside + long <= right;
+	const y0 = fits ? top - 7 : top - 4;
+	const places = fits ? inRows(keys, beside, Number.POSITIVE_INFINITY) : inRows(keys, left, right);
+	return [label(title, [left, fits ? y0 : y0 - labelSize], "ink"), ...keys.flatMap(({ name, role, mark = "line" }, k) => {
+		const { at, row } = places[k];
+		const y = y0 + row * keyRow;
 		const sample = mark === "area" ? box([at, at + 14], [y - 9, y + 1], role) : mark === "dot" ? dot([at + 7, y - 4], 3, role) : path(`M${round(at)} ${y - 4}h14`, role, 2, mark === "dashes" ? "4 3" : void 0);
 		return sample === null ? [] : [sample, label(name, [at + 18, y])];
 	})];
 }
+const keyGap = 12;
+/** A sample of the line, its name, and what parts it from the next. */
+const keyWidth = (name) => 18 + textWidth(name) + keyGap;
+/** From one row of the key to the next; the second and further rows lie inside the panel. */
+const keyRow = 13;
+/** Where each name of the key begins, and in which row: on a telephone they do not fit beside each other. */
+function inRows(keys, left, end) {
+	let x = left;
+	let row = 0;
+	return keys.map(({ name }) => {
+		if (x > left && x + keyWidth(name) - keyGap > end) {
+			x = left;
+			row++;
+		}
+		const at = x;
+		x += keyWidth(name);
+		return {
+			at,
+			row
+		};
+	});
+}
 /** A mark over more than this share of an axis would single nothing out. */
 const widestMark = .5;
 /** Stretches that a finding argues from, behind the lines; never thinner than the eye sees. */
-function marks$1({ x, left, right, top, bottom }, stretches) {
+function marks$1({ x, left, right, top, bottom }, stretches, widest = widestMark) {
 	return stretches.flatMap(([from, to]) => {
 		const start = Math.max(left, x(from));
 		const end = Math.min(right, Math.max(x(to), start + 1.5));
-		if (end <= left || start >= right || end - start > widestMark * (right - left)) return [];
+		if (end <= left || start >= right || end - start > widest * (right - left)) return [];
 		return [box([start, end], [top, bottom], "mark"), box([start, end], [top - 3, top], "flag")];
 	});
 }
@@ -36306,13 +37243,17 @@ function undoing(sides, correlation, seconds) {
 			return box([over.x(index + .7), over.x(index + 1.3)], ends, index + 1 === Math.round(seconds) ? "b" : "a");
 		}),
 		rule([over.left, over.y(0)], [over.right, over.y(0)], "quiet"),
-		axisBottom(over, correlation.map((_, index) => index + 1), (value) => `${number(value)} s`),
+		axisBottom(over, fives(correlation.length, Math.round(seconds)), (value) => `${number(value)} s`),
 		heading(over, "Agreement of changes that many seconds apart", [{
 			name: counted(Math.round(seconds), "second"),
 			role: "b",
 			mark: "area"
 		}])
 	];
+}
+/** Every fifth second, and the one that matters. */
+function fives(most, one) {
+	return [...Array.from({ length: Math.floor(most / 5) }, (_, k) => 5 * (k + 1)).filter((tick) => Math.abs(tick - one) > 2), one].sort((a, b) => a - b);
 }
 /** A bar for each span, and the height of the longest across all. */
 function scattering(sides, scatter) {
@@ -36451,7 +37392,7 @@ function closeUps(chart, setting) {
 				const turning = cadence === null ? null : extent(cadence);
 				const under = turning === null ? null : panel(sides, [over.bottom + gutter.title + 4, over.bottom + gutter.title + cadenceHeight], domain, [0, Math.max(1, turning[1])], 2);
 				return [
-					...marks$1(over, [marked]),
+					...marks$1(over, [marked], 1),
 					...axisLeft(over, number),
 					path(tracePath(power, (second) => over.x(from + second), over.y), "a", 1.5),
 					...heading(over, "Power, W"),
@@ -36616,16 +37557,16 @@ function copies(chart, setting) {
 }
 // src/report/chart/coverage.ts
 const rowHeight$2 = 22;
-/** What became of each second around the race: recorded, lost, paused. */
+/** What became of each second around the race: recorded, missing, paused. */
 function coverage(chart, setting) {
 	const { recording, window, lost, paused } = chart;
 	const named = [
 		["race", [window]],
 		["recorded", [recording]],
-		["lost", lost],
+		["missing", lost],
 		["paused", paused]
 	];
-	const description = `Recorded ${span(recording)}, race ${span(window)}; lost: ${lost.length === 0 ? "nothing" : spans$1(lost, 6)}; paused: ${paused.length === 0 ? "never" : spans$1(paused, 6)}.`;
+	const description = `Recorded ${span(recording)}, race ${span(window)}; missing: ${lost.length === 0 ? "nothing" : spans$1(lost, 6)}; paused: ${paused.length === 0 ? "never" : spans$1(paused, 6)}.`;
 	return {
 		title: "What was recorded, and what is missing",
 		description,
@@ -36661,7 +37602,7 @@ function coverage(chart, setting) {
 				lost.map((stretch) => box(at(stretch), row(2), "b")),
 				timeAxis(on, domain),
 				heading(on, "", [{
-					name: "lost",
+					name: "missing",
 					role: "b",
 					mark: "area"
 				}, {
@@ -36692,7 +37633,7 @@ const ticks = [
 function curve$1(chart, setting) {
 	const { points } = chart;
 	const beyond = points.filter(({ race, allowed }) => race !== null && allowed !== null && race > allowed);
-	const description = `Best mean power over each duration, on a logarithmic scale of time: the race, the best of the earlier rides, and the upper end of what they allow. ${beyond.length === 0 ? "The race stays within it everywhere." : `The race lies above it at ${beyond.map((point) => duration(point.duration)).join(", ")}.`}`;
+	const description = `Best mean power over each duration, on a logarithmic scale of time: the race, the best of the earlier rides, and the upper end of what they allow where the two are compared, drawn straight in between. ${beyond.length === 0 ? "The race stays within it everywhere." : `The race lies above it at ${beyond.map((point) => duration(point.duration)).join(", ")}.`}`;
 	const watts = (value) => value === null ? "–" : quantity(value, "W");
 	return {
 		title: "Power–duration curve against the earlier rides",
@@ -36713,7 +37654,7 @@ function curve$1(chart, setting) {
 		},
 		strip: {
 			label: "race over what the history allows",
-			values: points.map(({ race, allowed }) => race === null || allowed === null || allowed <= 0 ? null : race / allowed * 100),
+			values: points.flatMap(({ race, allowed }) => race === null || allowed === null || allowed <= 0 ? [] : [race / allowed * 100]),
 			say: (value) => quantity(Math.round(value), "%")
 		},
 		draw: (width) => {
@@ -36729,12 +37670,16 @@ function curve$1(chart, setting) {
 				x: logarithmic(domain, [gutter.left, width - gutter.right])
 			};
 			const along = (key) => runs(points, key).map((run) => run.map((point) => [on.x(point.duration), on.y(point[key])]));
-			const range = runs(points.map((point) => point.best === null ? {
-				...point,
-				allowed: null
-			} : point), "allowed").map((run) => polyline([...run.map((point) => [on.x(point.duration), on.y(point.allowed)]), ...[...run].reverse().map((point) => [on.x(point.duration), on.y(point.best)])]));
+			const shaded = allowance(points);
+			const wide = shaded.filter((run) => run.length > 1);
+			const alone = shaded.filter((run) => run.length === 1);
+			const range = wide.map((run) => polyline([...run.filter(isCompared).map((point) => [on.x(point.duration), on.y(point.allowed)]), ...[...run].reverse().map((point) => [on.x(point.duration), on.y(point.best)])]));
 			return sheet(setting.id, [width, height$6], "Power–duration curve", description, [
 				range.map((d) => shape(`${d}Z`, "band")).filter((one) => one !== null),
+				alone.map(([point]) => {
+					const x = on.x(point.duration);
+					return box([x - 3, x + 3], [on.y(point.allowed), on.y(point.best)], "band");
+				}),
 				axisLeft(on, number),
 				path(along("best").map(polyline).join(""), "b", 1.75, "5 3"),
 				path(along("race").map(polyline).join(""), "a", 2),
@@ -36759,6 +37704,19 @@ function curve$1(chart, setting) {
 			]);
 		}
 	};
+}
+function isCompared(point) {
+	return point.allowed !== null;
+}
+/**
+* Where the history's best is known, from the first duration that is compared to the last: the measure compares at
+* some durations only, and what the history allows is drawn straight from one to the next.
+*/
+function allowance(points) {
+	return runs(points, "best").flatMap((run) => {
+		const compared = [...run.keys()].filter((k) => isCompared(run[k]));
+		return compared.length === 0 ? [] : [run.slice(compared[0], compared.at(-1) + 1)];
+	});
 }
 /** Unbroken runs of points at which the value is known. */
 function runs(points, key) {
@@ -37222,14 +38180,14 @@ function totals(chart, setting) {
 				"total",
 				"the file states",
 				"its samples give",
-				"nearest is off by"
+				"worked out over"
 			],
-			rows: rows.map((row) => [
-				foreignText(row.total),
-				quantity(row.stated, row.unit),
-				row.fromSamples.map(({ definition, value }) => `${foreignText(definition)}: ${quantity(value, row.unit)}`).join("; "),
-				quantity(row.off, "%")
-			])
+			rows: rows.flatMap(({ total, unit, stated, fromSamples }) => fromSamples.map(({ definition, value }) => [
+				foreignText(total),
+				quantity(stated, unit),
+				quantity(value, unit),
+				foreignText(definition)
+			]))
 		},
 		strip: null,
 		draw: (width) => {
@@ -37239,16 +38197,16 @@ function totals(chart, setting) {
 			const left = 12;
 			const on = panel([22, width - gutter.right - 10], [top, top + rows.length * rowHeight$1], [Math.min(-1, ...all), Math.max(1, ...all)], [0, 1]);
 			return sheet(setting.id, [width, on.bottom + gutter.axis], "The file’s own totals against its samples", description, [
-				rule([on.x(0), on.top], [on.x(0), on.bottom], "ink"),
 				rows.map((row, index) => {
 					const y = top + index * rowHeight$1 + 22;
 					return [
 						label(`${foreignText(row.total)}: ${quantity(row.stated, row.unit)} stated`, [left, y - 9], "ink"),
 						rule([on.left, y + 1], [on.right, y + 1], "rule"),
+						rule([on.x(0), y - 5], [on.x(0), y + 7], "ink"),
 						...apart[index].map((percent) => dot([on.x(percent), y + 1], 4, "b"))
 					];
 				}),
-				axisBottom(on, ticksAround(on.x, on.left, on.right, all), (value) => quantity(value, "%")),
+				axisBottom(on, ticksAround(all), (value) => value === 0 ? "as stated" : quantity(value, "%")),
 				heading(on, "Samples against the total stated", [{
 					name: "one definition",
 					role: "b",
@@ -37258,14 +38216,14 @@ function totals(chart, setting) {
 		}
 	};
 }
-/** Nought and the two ends. */
-function ticksAround(x, left, right, values) {
-	return [
-		Math.min(-1, ...values),
-		0,
-		Math.max(1, ...values)
-	].filter((tick) => x(tick) >= left && x(tick) <= right);
+/** What is stated, and the furthest on either side of it. */
+function ticksAround(values) {
+	const ends = [Math.min(...values), Math.max(...values)];
+	return [.../* @__PURE__ */ new Set([...ends.filter((end) => Math.abs(end) > 1), 0])].sort((a, b) => a - b);
 }
+// src/report/chart/traces.ts
+/** Seconds over which the difference is averaged for the strong line; every second is behind it. */
+const usualAveraging = 30;
 /** A part of the ride no longer than this, s, is seen from close by: every second shows. */
 const closeUp = 600;
 /** Rows of the table of numbers. */
@@ -37349,7 +38307,7 @@ function differenceBand(chart, meters, { within, averaging }) {
 	const apart = others.map(({ power }) => difference(chart.primary, power));
 	const cut = (values) => values.slice(within[0], within[1]);
 	const close = averaging === null && within[1] - within[0] <= closeUp;
-	const window = averaging ?? 30;
+	const window = averaging ?? usualAveraging;
 	const line = (values, index) => ({
 		values: cut(close ? values : smooth(values, window)),
 		name: [others.length > 1 ? `minus ${others[index].name}` : "", close ? "as recorded" : `${window} s mean`].filter((part) => part !== "").join(", "),
@@ -37386,7 +38344,7 @@ function drawBand(band, on, setting, from) {
 }
 function describe$1(chart, pair) {
 	return `${[
-		pair ? `Difference of the meters, with its mean over 30 s in front` : null,
+		pair ? `Difference of the meters, with its mean over ${usualAveraging} s in front` : null,
 		"power",
 		chart.cadence === null ? null : "cadence",
 		chart.heartRate === null ? null : "heart rate"
@@ -37639,7 +38597,7 @@ function fill(template, values) {
 const reasons = {
 	"no-third": {
 		short: "fewer than three independent meters",
-		full: "it takes three independent meters, and {meters} are here"
+		full: "it takes three independent meters; here: {meters}"
 	},
 	"no-second": { short: "no second recording was handed in" },
 	"second-unreadable": { short: "the second recording could not be read" },
@@ -37745,7 +38703,7 @@ const grades = {
 	},
 	incomplete: {
 		word: "Incomplete",
-		means: "What the event requires is not all there."
+		means: "Something that should be there is missing or cannot be read."
 	}
 };
 function gradeWord(grade) {
@@ -37780,31 +38738,54 @@ function becauseSaid({ reach }) {
 	const more = reach.because.length > said.length ? "; and other reasons" : "";
 	return `What stood in the way: ${said.join("; ")}${more}.`;
 }
+/** Second recordings that were handed in and could not be read; null when there are none. */
+function unreadableSaid({ submission: { unreadable } }) {
+	if (unreadable.length === 0) return null;
+	return unreadable.map(({ why }) => `A second recording could not be read. ${why}`).join(" ");
+}
 /** What the event requires and does not have; null when nothing is missing. */
 function missingSaid({ missing }) {
 	if (missing.length === 0) return null;
 	return `The event requires ${plain(list$1(missing.map((one) => requirementNames[one])))}, not found in this submission.`;
 }
 // src/report/words/honest.ts
-/** Standard deviations that hold about 95 of 100 honest submissions. */
+/** Standard deviations on either side that hold about 95 of 100 honest submissions; 97 lie on one side of either end. */
 const reach = 2;
-/** Where about 95 of 100 honest submissions lie. */
-function honestEnds({ centre, spread }) {
-	return [centre - reach * spread, centre + reach * spread];
+function honestEnds({ limits }, { centre, spread }) {
+	const all = Object.values(limits);
+	const below = all.some(({ atMost }) => atMost !== null);
+	const above = all.some(({ atLeast }) => atLeast !== null);
+	return {
+		low: below || !above ? centre - reach * spread : null,
+		high: above || !below ? centre + reach * spread : null
+	};
 }
 /**
 * Where honest submissions lie beside the number that was judged: with meters that keep what is claimed for
 * them, and with meters as they are found in the field. Null where the measure cannot say.
 */
-function honestSaid({ expected, subject, unit }) {
+function honestSaid(finding) {
+	const { expected, subject, unit } = finding;
 	if (expected === null) return null;
-	const between = (range) => {
-		const [low, high] = honestEnds(range);
+	const where = (range) => {
+		const { low, high } = honestEnds(finding, range);
+		if (low === null) return `below ${quantity(high, unit)}`;
+		if (high === null) return `above ${quantity(low, unit)}`;
 		return `between ${figure$1(low, unit)} and ${quantity(high, unit)}`;
 	};
-	const who = `About 95 of 100 honest ${subject.startsWith("pair") ? "pairs" : "submissions"} lie`;
-	const [claimed, found] = [between(expected.declared), between(expected.field)];
+	const who = `${shareSaid(finding)} honest ${subject.startsWith("pair") ? "pairs" : "submissions"} lie`;
+	const [claimed, found] = [where(expected.declared), where(expected.field)];
 	return claimed === found ? `${who} ${found}.` : `${who} ${claimed} where meters keep what is claimed for them, and ${found} with meters as found in the field.`;
+}
+/** What is shaded on a scale. Null where nothing is. */
+function shadingSaid(finding) {
+	if (finding.expected === null) return null;
+	const share = shareSaid(finding);
+	return `Shaded: where ${share.charAt(0).toLowerCase()}${share.slice(1)} honest submissions lie, with meters as found in the field.`;
+}
+function shareSaid(finding) {
+	const { low, high } = honestEnds(finding, finding.expected.field);
+	return low === null || high === null ? "At least 97 of 100" : "About 95 of 100";
 }
 // src/report/words/subject.ts
 const codeOf = (subject) => subject.slice(subject.indexOf(":") + 1);
@@ -37959,15 +38940,26 @@ function unchecked$1({ report, rules, several }) {
 		group.push(measurement);
 		groups.set(measurement.reason.id, group);
 	}
-	return [...groups.values()].sort((a, b) => Number(b[0].state === "failed") - Number(a[0].state === "failed") || b.length - a.length).map((group) => ({
-		because: reasonInShort(group[0].reason.id),
-		checks: group.map((measurement) => ({
-			question: rules.get(measurement.rule)?.question ?? measurement.rule,
-			about: subjectName(report, measurement.subject),
-			several: several.has(measurement.rule),
-			why: reasonInFull(measurement.reason)
-		}))
-	}));
+	return [...groups.values()].sort((a, b) => Number(b[0].state === "failed") - Number(a[0].state === "failed") || b.length - a.length).map((group) => {
+		const because = commonReason(group);
+		return {
+			because,
+			checks: group.map((measurement) => {
+				const why = reasonInFull(measurement.reason);
+				return {
+					question: rules.get(measurement.rule)?.question ?? measurement.rule,
+					about: subjectName(report, measurement.subject),
+					several: several.has(measurement.rule),
+					why: plain(why) === plain(because) ? null : why
+				};
+			})
+		};
+	});
+}
+/** Why none of a group could be made: in full where that is the same of all, else in short. */
+function commonReason(group) {
+	const [first, ...others] = group.map(({ reason }) => reasonInFull(reason));
+	return others.every((one) => plain(one) === plain(first)) ? first : [reasonInShort(group[0].reason.id)];
 }
 /** Steps that serve the same findings stand together. */
 function next(report, raised) {
@@ -37986,9 +38978,9 @@ function next(report, raised) {
 		group.whats.push(what);
 		groups.set(key, group);
 	}
-	const asked = report.missing.map((one) => requirementNames[one]);
+	const asked = [...report.submission.unreadable.map(({ name }) => `Ask for “${foreignText(name)}” again.`), ...report.missing.map((one) => `Ask for ${requirementNames[one]}.`)];
 	return [...asked.length === 0 ? [] : [{
-		whats: asked.map((one) => `Ask for ${one}.`),
+		whats: asked,
 		settles: []
 	}], ...groups.values()];
 }
@@ -38037,15 +39029,18 @@ function renderCharts(report, { width }) {
 }
 // src/json.ts
 init_problem();
+/** How deep the fields of any file that is wanted lie, with room to spare: what walks through values calls itself. */
+const mostDepth = 64;
 /**
 * Parses the JSON text of a file; a byte-order mark before it is passed over.
 *
-* @throws Problem that names the line at which it stops being JSON
+* @throws Problem that names the line at which it stops being JSON, or where it is nested too deeply
 */
 function parseJson(text, code, file) {
 	const json = text.replace(/^\uFEFF/, "");
+	let value;
 	try {
-		return JSON.parse(json);
+		value = JSON.parse(json);
 	} catch {
 		const offset = offsetOfFault(json);
 		const line = json.slice(0, offset).split("\n").length;
@@ -38057,6 +39052,13 @@ function parseJson(text, code, file) {
 			hint: "Look there and just before for a comma, quotation mark or brace that is missing or too many"
 		});
 	}
+	if (depthOf(json) > mostDepth) throw new Problem({
+		code,
+		what: `it is nested more than ${mostDepth} deep`,
+		where: file,
+		hint: "No file that is wanted here is"
+	});
+	return value;
 }
 /**
 * JSON text with the keys of every object in order and no spaces: the same value gives the same text,
@@ -38074,6 +39076,22 @@ function ordered(value) {
 /** Digest of a JSON value, however its file was laid out. */
 function digestOf(value) {
 	return sha256(new TextEncoder().encode(canonical(value)));
+}
+/** How deep brackets and braces lie in one another, strings left out: asked before anything descends into them. */
+function depthOf(text) {
+	let depth = 0;
+	let deepest = 0;
+	let quoted = false;
+	for (let at = 0; at < text.length; at++) {
+		const character = text[at];
+		if (quoted) {
+			if (character === "\\") at++;
+			else if (character === "\"") quoted = false;
+		} else if (character === "\"") quoted = true;
+		else if (character === "{" || character === "[") deepest = Math.max(deepest, ++depth);
+		else if (character === "}" || character === "]") depth--;
+	}
+	return deepest;
 }
 /** A string, another scalar, or a mark. */
 const token = /(?<string>"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*")|(?<scalar>-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null)|(?<mark>[{}[\],:])/y;
@@ -38322,6 +39340,13 @@ function averagings({ told: { raised, fine } }) {
 	}
 	return spans;
 }
+// src/report/words/paper.ts
+/** Behind the title of something folded away, where it is not printed. */
+const notPrinted = "folded away on the page, and left out on paper";
+/** In place of the workings, which would be longer than all the rest. */
+function workingsNotPrinted(rules) {
+	return `The workings of ${counted(rules, "check")} and the numbers behind the charts are left out on paper. The page holds them, and so does the JSON report; what is unfolded on the page before it is printed is printed too.`;
+}
 // src/report/page/said.ts
 /** A sentence with strangers' words set apart, so that they neither mix with ours nor turn our direction. */
 function said(sentence) {
@@ -38341,6 +39366,10 @@ function terms(rows) {
 }
 function bullets(items) {
 	return html`<ul>${items.map((item) => html`<li>${item}</li>`)}</ul>`;
+}
+/** What is folded away until a reader asks for it. On paper only its title stands, unless it was unfolded before. */
+function folded(title, content) {
+	return html`<details><summary>${title}<span class="paper"> (${notPrinted})</span></summary>${content}</details>`;
 }
 /** A table that scrolls by itself where the page is narrow, also by keyboard. */
 function table$1(caption, head, rows, kind = "words") {
@@ -38406,6 +39435,8 @@ function liveData(layout) {
 // src/report/chart/gauge.ts
 const height = 74;
 const middle = 40;
+/** Free on either side of the scale. */
+const edge = 8;
 /**
 * A finding's number on a scale: the value with its interval, the limits of each level, and where honest
 * submissions lie. Null when the number is withheld.
@@ -38414,24 +39445,25 @@ function gauge(finding, id, description) {
 	const { value, interval, expected, unit } = finding;
 	if (value === null || interval === null) return null;
 	const limits = limitsOf(finding);
-	const honest = expected === null ? null : honestEnds(expected.field);
+	const honest = expected === null ? null : honestEnds(finding, expected.field);
 	return (width) => {
+		const ends = [honest?.low, honest?.high].filter((end) => typeof end === "number");
 		const known = [
 			value,
 			...interval,
 			...limits.map((one) => one.at),
-			...honest ?? []
+			...ends
 		];
 		const [low, high] = [Math.min(...known), Math.max(...known)];
 		const margin = (high - low) * .08 || Math.max(Math.abs(high) * .2, 1);
-		const on = panel([8, width - 8], [31, 49], [low - margin, high + margin], [0, 1]);
+		const on = panel([edge, width - edge], [31, 49], [low - margin, high + margin], [0, 1]);
 		const named = limits.map((one) => ({
 			...one,
 			text: `${levelWords[one.level]} ${quantity(one.at, unit)}`
 		}));
 		return sheet(id, [width, height], "The number on a scale", description, [
-			honest === null ? null : [box([on.x(honest[0]), on.x(honest[1])], [31, 49], "band")],
-			rule([8, middle], [width - 8, middle], "rule"),
+			honest === null ? null : [band(honest, on.x, width)],
+			rule([edge, middle], [width - edge, middle], "rule"),
 			low - margin < 0 && high + margin > 0 ? [rule([on.x(0), 31], [on.x(0), 49], "quiet"), label("0", [on.x(0), 62], "quiet", "middle")] : null,
 			placed(named, on.x, width).map(({ at, text, x, row }) => [rule([on.x(at), 28 - row * 13], [on.x(at), 50], "quiet", 1.5), label(text, [x, 25 - row * 13], "quiet")]),
 			interval[0] === interval[1] ? null : rule([on.x(interval[0]), middle], [on.x(interval[1]), middle], "ink", 3),
@@ -38439,6 +39471,10 @@ function gauge(finding, id, description) {
 			label(quantity(value, unit), [clampText(on.x(value), quantity(value, unit), width), 67], "ink")
 		]);
 	};
+}
+/** Where honest submissions lie; to the end of the scale where a side is open. */
+function band({ low, high }, x, width) {
+	return box([low === null ? edge : x(low), high === null ? width - edge : x(high)], [31, 49], "band");
 }
 function limitsOf({ limits }) {
 	return [
@@ -38550,9 +39586,9 @@ function scale({ finding, number, value, limits }) {
 	return html`<figure><figcaption>${words}</figcaption>${gauge(finding, "", words) !== null && bothWidths((width, id) => gauge(finding, id, words)(width), `gauge-${number}`)}<p class="fine-print">${scaleKey(finding)}</p></figure>`;
 }
 /** How to read the scale. */
-function scaleKey({ interval, expected }) {
-	const dot = interval !== null && interval[0] === interval[1] ? "Dot: the number, counted and not estimated." : "Dot and bar: the number with its 95 % interval.";
-	return expected === null ? dot : `${dot} Shaded: where about 95 of 100 honest submissions lie, with meters as found in the field.`;
+function scaleKey(finding) {
+	const { interval } = finding;
+	return [interval !== null && interval[0] === interval[1] ? "Dot: the number, counted and not estimated." : "Dot and bar: the number with its 95 % interval.", shadingSaid(finding)].filter((part) => part !== null).join(" ");
 }
 function chartOf(layout, chart, told) {
 	const drawnAt = layout.place.get(chart.id);
@@ -38564,15 +39600,15 @@ function fineFindings(layout) {
 	const { fine } = layout.told;
 	if (fine.length === 0) return null;
 	const charts = layout.report.charts.filter((chart) => layout.place.get(chart.id)?.finding.level === "none");
-	return section("fine", "Checked and found fine", html`${terms(fine.map((told) => [told.several ? `${told.question} (${told.about})` : told.question, html`${said(told.claim)}${told.value !== null && html` <span class="fine-print">${[told.value, told.limits].filter((part) => part !== null).join("; ")}${told.honest !== null && `. ${told.honest}`}</span>`}`]))}${charts.length > 0 && html`<details><summary>Charts of these checks</summary>${charts.map((chart) => figure(layout, chart))}</details>`}`, "checks");
+	return section("fine", "Checked and found fine", html`${terms(fine.map((told) => [told.several ? `${told.question} (${told.about})` : told.question, html`${said(told.claim)}${told.remarks.map((remark) => html` ${said(remark)}`)}${told.value !== null && html` <span class="fine-print">${[told.value, told.limits].filter((part) => part !== null).join("; ")}${told.honest !== null && `. ${told.honest}`}</span>`}`]))}${charts.length > 0 && folded("Charts of these checks", charts.map((chart) => figure(layout, chart)))}`, "checks");
 }
 /** What could not be checked, and why: never to be mistaken for a pass. */
 function uncheckedMeasures({ told: { unchecked } }) {
 	if (unchecked.length === 0) return null;
-	return section("unchecked", "What could not be checked, and why", unchecked.map(({ because, checks }) => part$1(`${plain(capital([because]))} (${number(checks.length)})`, html`<ul>${checks.map(({ question, about, why }) => html`<li>${question} <span class="quiet">(${about}${plain(why) !== because && html`: ${said(why)}`})</span></li>`)}</ul>`)));
+	return section("unchecked", "What could not be checked, and why", unchecked.map(({ because, checks }) => part$1(`${plain(capital(because))} (${number(checks.length)})`, html`<ul>${checks.map(({ question, about, why }) => html`<li>${question} <span class="quiet">(${about}${why !== null && html`: ${said(why)}`})</span></li>`)}</ul>`)));
 }
 // src/report/client/script.ts
-const script = "(function(){let e=/[\\p{Cc}\\p{Cs}\\u00ad\\u061c\\u180e\\u200b\\u200e\\u200f\\u2028-\\u202e\\u2060-\\u2069\\ufeff\\ufff9-\\ufffb\\ufffe\\uffff\\u{e0000}-\\u{e007f}]/gu;function t(t){return t.replace(e,`�`)}let n=/* @__PURE__ */ new WeakSet;function r(e){let t={toString:()=>e};return n.add(t),t}function i(e){return t(e).replace(/[&<>\"']/g,e=>`&#${e.charCodeAt(0)};`)}let a=/^(on.*|style|srcdoc|src|srcset|action|formaction|data|poster|ping|background|cite|xmlns.*)$/i,o=/^(href|xlink:href)$/i,s=/^(#|[a-z][a-z-]*\\/)/,c=/^(script|style|iframe|noscript|xmp|noembed|noframes|plaintext)$/i;function l(e){let t=[],n=`text`,r=``,i=``,l=``,u=``;for(let[d,f]of e.entries()){let p=0;for(;p<f.length;){let e=f.slice(p);if(n===`text`){let t=/^<(\\/?)([a-zA-Z][\\w:-]*)/.exec(e);if(e[0]===`<`&&t===null)throw Error(`neither tag nor text: ${e.slice(0,20)}`);t===null?p++:(u=t[1]===`/`?``:c.test(t[2])?t[2]:u,n=`tag`,p+=t[0].length)}else if(n===`tag`){let t=/^[\\w:.-]+(?==)/.exec(e);e[0]===`>`&&(n=`text`),t===null?p++:(r=t[0],n=`name`,p+=t[0].length+1)}else if(n===`name`){if(e[0]!==`\"`&&e[0]!==`'`)throw Error(`attribute ${r} is not quoted`);i=e[0],l=``,n=`value`,p++}else e[0]===i?n=`tag`:l+=e[0],p++}if(d===e.length-1)break;if(n===`text`&&u===``)t.push(`text`);else if(n===`value`&&!a.test(r)&&(!o.test(r)||s.test(l)))t.push(`attribute`);else throw Error(`no value may stand after …${f.slice(-40)}`)}if(n!==`text`)throw Error(`a template ends inside a tag: …${e.at(-1).slice(-40)}`);return t}let u=/* @__PURE__ */ new WeakMap;function d(e){let t=u.get(e);return t===void 0&&(t=l(e),u.set(e,t)),t}function f(e,t){if(e==null||e===!1)return``;if(typeof e==`string`)return i(e);if(typeof e==`number`){if(!Number.isFinite(e))throw Error(`not a number to print: ${e}`);return String(e)}if(t===`text`){if(Array.isArray(e))return e.map(e=>f(e,t)).join(``);if(n.has(e))return e.toString()}throw Error(`neither text nor markup in ${t}: ${typeof e}`)}function p(e,...t){let n=d(e),i=e[0];for(let[r,a]of t.entries())i+=f(a,n[r])+e[r+1];return r(i)}let m=p,ee={\"%\":1,W:1,\"W/kg\":2,rpm:1,\"km/h\":1,bpm:1,N·m:1,kJ:1,kg:1,s:1,min:1,count:0,share:3,ratio:3,r:3},te=[`ratio`,`r`];function h(e,t,n){let r=Math.abs(e).toFixed(t),[i,a]=(n||!r.includes(`.`)?r:r.replace(/\\.?0+$/,``)).split(`.`),o=i.length>4?i.replace(/\\B(?=(\\d{3})+$)/g,`,`):i,s=a===void 0?o:`${o}.${a}`;return e<0&&/[1-9]/.test(s)?`−`+s:s}function g(e){return h(e,3,!1)}function ne(e,t){return t===`share`?h(e*100,ee.share-2,!1):h(e,ee[t],te.includes(t))}function re(e){return e===`share`?`%`:e===`count`||e===`ratio`||e===`r`?``:e}function ie(e,t){return t===`s`&&Number.isInteger(e)&&Math.abs(e)>=120}function _(e,t){if(ie(e,t))return ae(e);let n=re(t);return n===``?ne(e,t):ne(e,t)+`\\xA0`+n}function ae(e){let t=Math.round(Math.abs(e)),n=[[Math.floor(t/3600),`h`],[Math.floor(t/60)%60,`min`],[t%60,`s`]].filter(([e])=>e>0).map(([e,t])=>`${e}\xA0${t}`);return(e<0&&n.length>0?`−`:``)+(n.length>0?n.join(` `):`0\\xA0s`)}function v(e){let t=Math.abs(Math.round(e)),n=e=>String(e).padStart(2,`0`),r=Math.floor(t/3600),i=Math.floor(t/60)%60,a=r>0?`${r}:${n(i)}:${n(t%60)}`:`${i}:${n(t%60)}`;return e<0?`−`+a:a}function oe([e,t]){return`${v(e)}–${v(t)}`}let y={ink:[`#1d2126`,`#ebe7de`],quiet:[`#575d66`,`#a9a69e`],rule:[`#d9d5cb`,`#3a3d42`],paper:[`#fffdf8`,`#16181b`],a:[`#0b5394`,`#7db8f2`],b:[`#c4550d`,`#f5a05f`],c:[`#00785a`,`#59c9a5`],d:[`#8e3b76`,`#dd95c8`],haze:[`#c3bba8`,`#5b5f66`],band:[`#e6e1d4`,`#34373c`],mark:[`#f6e2a8`,`#564617`],flag:[`#7a5a00`,`#e5c25c`]},b=e=>({class:`s-${e}`,light:y[e][0]}),x=e=>({class:`f-${e}`,light:y[e][0]});function S(e){return[`a`,`b`,`c`,`d`][e%4]}let C=e=>Math.round(e*10)/10;function w(...e){let t=1/0,n=-1/0;for(let r of e)for(let e of r)e!==null&&(e<t&&(t=e),e>n&&(n=e));return t>n?null:[t,n]}function se(e,t,n){let r=new E,i=0;for(;i<e.length;){let a=Math.floor(t(i)),o=i+1;for(;o<e.length&&Math.floor(t(o))===a;)o++;let s=o>i+1,c=s?ce(e,i,o):e[i]===null?[]:[i];c.length===0&&r.lift();for(let i of c)r.to(s?a:t(i),n(e[i]));i=o}return r.path}function ce(e,t,n){let r=-1,i=-1;for(let a=t;a<n;a++){let t=e[a]??null;t!==null&&((r<0||t<e[r])&&(r=a),(i<0||t>e[i])&&(i=a))}return r<0?[]:r===i?[r]:r<i?[r,i]:[i,r]}let T=e=>String(e/10).replace(/^(-?)0\\./,`$1.`);var E=class{path=``;x=0;y=0;down=!1;lift(){this.down=!1}to(e,t){let{dx:n,dy:r}=this.go(e,t);this.down?n===0?this.path+=r===0?``:`v${T(r)}`:r===0?this.path+=`h${T(n)}`:this.path+=`l${T(n)}${r<0?``:` `}${T(r)}`:this.path+=`M${T(this.x)} ${T(this.y)}`,this.down=!0}dot(e,t){let{dx:n,dy:r}=this.go(e,t);this.path+=`m${T(n)}${r<0?``:` `}${T(r)}h0`}go(e,t){let[n,r]=[Math.round(e*10),Math.round(t*10)],i={dx:n-this.x,dy:r-this.y};return this.x=n,this.y=r,i}};function D(e){let t=new E;for(let[n,r]of e)t.to(n,r);return t.path}function le(e){let t=new E,n=[...new Set(e.map(([e,t])=>`${Math.round(e)} ${Math.round(t)}`))].map(e=>e.split(` `).map(Number));for(let[e,r]of n.sort((e,t)=>e[0]-t[0]||e[1]-t[1]))t.dot(e,r);return t.path}function O(e,t){return e.map((e,n)=>{let r=t[n]??null;return e===null||r===null?null:e-r})}function k(e,t){let n=Math.floor(t/2),r=0,i=0,a=(t,n)=>{let a=e[t]??null;a!==null&&(r+=n*a,i+=n)};for(let e=0;e<n;e++)a(e,1);return e.map((e,t)=>(a(t+n,1),a(t-n-1,-1),i>n?r/i:null))}function A([e,t],[n,r]){let i=(r-n)/(t-e);return t=>n+(t-e)*i}function ue([e,t],n){let r=(t-e)/Math.max(1,n),i=10**Math.floor(Math.log10(r)),a=r/i;return i*(a<Math.SQRT2?1:a<Math.sqrt(10)?2:a<Math.sqrt(50)?5:10)}function de(e,t,n){let r=Math.round(1/n),i=e=>n<1?e/r:e*n;return Array.from({length:Math.max(0,t-e+1)},(t,n)=>i(e+n))}function fe(e,t){let n=ue(e,t),r=de(Math.floor(e[0]/n),Math.ceil(e[1]/n),n);return{domain:[r[0],r.at(-1)],ticks:r}}let j={left:46,right:10,axis:22,title:18};function M(e,[t,n],r,i,a){return m`<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"chart\" viewBox=\"0 0 ${t} ${n}\" width=\"${t}\" height=\"${n}\" role=\"img\" aria-labelledby=\"${e}-t ${e}-d\" font-family=\"system-ui, sans-serif\" font-size=\"${11}\" stroke-linejoin=\"round\"><title id=\"${e}-t\">${r}</title><desc id=\"${e}-d\">${i}</desc><rect width=\"${t}\" height=\"${n}\" class=\"f-paper\" fill=\"${y.paper[0]}\"/>${a}</svg>`}function N([e,t]){return t>e?[e,t]:[e-1,e+1]}function P([e,t],[n,r],i,a,o=4){let s=fe(N(a),o);return{left:e,right:t,top:n,bottom:r,x:A(N(i),[e,t]),y:A(s.domain,[r,n]),ticksY:s.ticks}}function F(e,t=11){return[...e].length*t*.56}function I(e,[t,n],r=`quiet`,i=`start`){let{class:a,light:o}=x(r);return i===`start`?m`<text x=\"${C(t)}\" y=\"${C(n)}\" class=\"${a}\" fill=\"${o}\">${e}</text>`:m`<text x=\"${C(t)}\" y=\"${C(n)}\" text-anchor=\"${i}\" class=\"${a}\" fill=\"${o}\">${e}</text>`}function L(e,t){if(e.length===0)return null;let{class:n,light:r}=x(`quiet`);return m`<g text-anchor=\"${t}\" class=\"${n}\" fill=\"${r}\">${e.map(([e,t,n])=>m`<text x=\"${C(t)}\" y=\"${C(n)}\">${e}</text>`)}</g>`}function R(e,t,n,r){if(e===``)return null;let{class:i,light:a}=b(t);return r===void 0?m`<path d=\"${e}\" fill=\"none\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${n}\"/>`:m`<path d=\"${e}\" fill=\"none\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${n}\" stroke-dasharray=\"${r}\"/>`}function pe(e,t){if(e===``)return null;let{class:n,light:r}=x(t);return m`<path d=\"${e}\" class=\"${n}\" fill=\"${r}\"/>`}function z([e,t],[n,r],i){let{class:a,light:o}=x(i);return m`<rect x=\"${C(e)}\" y=\"${C(n)}\" width=\"${C(Math.max(0,t-e))}\" height=\"${C(Math.max(0,r-n))}\" class=\"${a}\" fill=\"${o}\"/>`}function B(e,t,n,r=1){let{class:i,light:a}=b(n);return m`<line x1=\"${C(e[0])}\" y1=\"${C(e[1])}\" x2=\"${C(t[0])}\" y2=\"${C(t[1])}\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${r}\"/>`}function me([e,t],n,r){let{class:i,light:a}=x(r);return m`<circle cx=\"${C(e)}\" cy=\"${C(t)}\" r=\"${n}\" class=\"${i}\" fill=\"${a}\"/>`}function V(e,t,n){if(e.length===0)return null;let{class:r,light:i}=b(n);return m`<path d=\"${le(e)}\" class=\"${r}\" stroke=\"${i}\" stroke-width=\"${2*t}\" stroke-linecap=\"round\"/>`}function H({left:e,right:t,y:n,ticksY:r},i){return[R(r.map(r=>`M${C(e)} ${C(n(r))}H${C(t)}`).join(``),`rule`,1),L(r.map(t=>[i(t),e-6,n(t)+4]),`end`)]}function he({bottom:e,x:t,left:n,right:r},i,a){let o=-1/0,s=[],c=[];for(let l of i){let i=a(l),u=F(i)/2,d=Math.min(Math.max(t(l),n),r);d-u<o||(o=d+u+8,d+u>r+j.right?c.push([i,r+j.right,e+16]):s.push([i,d,e+16]))}return[R(i.map(i=>`M${C(Math.min(Math.max(t(i),n),r))} ${C(e)}v4`).join(``),`quiet`,1),L(s,`middle`),L(c,`end`)]}let ge=[1,2,5,10,15,30,60,120,300,600,900,1800,3600,7200,14400,86400];function _e([e,t],n){let r=ge.find(r=>(t-e)/r<=n)??Math.ceil((t-e)/n),i=[];for(let n=Math.ceil(e/r)*r;n<=t;n+=r)i.push(n);return i}function U(e,t){return he(e,_e(t,Math.max(2,Math.floor((e.right-e.left)/70))),v)}function W({left:e,top:t},n,r=[]){let i=e,a=t-7,o=I(n,[i,a],`ink`);return i+=F(n)+14,[o,...r.flatMap(({name:e,role:t,mark:n=`line`})=>{let r=i;i+=18+F(e)+12;let o=n===`area`?z([r,r+14],[a-9,a+1],t):n===`dot`?me([r+7,a-4],3,t):R(`M${C(r)} ${a-4}h14`,t,2,n===`dashes`?`4 3`:void 0);return o===null?[]:[o,I(e,[r+18,a])]})]}function G({x:e,left:t,right:n,top:r,bottom:i},a){return a.flatMap(([a,o])=>{let s=Math.max(t,e(a)),c=Math.min(n,Math.max(e(o),s+1.5));return c<=t||s>=n||c-s>.5*(n-t)?[]:[z([s,c],[r,i],`mark`),z([s,c],[r-3,r],`flag`)]})}function K({id:e,view:t},n,{left:r,right:i,top:a,bottom:o},s){return t===void 0?m`${s}`:m`<clipPath id=\"${e}-${n}\"><rect x=\"${r}\" y=\"${a}\" width=\"${i-r}\" height=\"${o-a}\"/></clipPath><g clip-path=\"url(#${e}-${n})\">${s}</g>`}let q={tools:`Look closer at the ride`,zoomIn:`Closer`,zoomOut:`Wider`,whole:`Whole ride`,averaging:`How power is drawn`,recorded:`As recorded`,chart:`The ride: arrow keys read second by second (with Shift ten at once), plus and minus zoom, 0 shows the whole ride`,hint:`Point at the chart to read it, drag across it to zoom in.`,showing:e=>`Showing ${oe(e)}.`};function ve(e,t){let n=t.map(({name:e,value:t})=>`${e} ${t??`not recorded`}`);return[v(e),...n].join(` · `)}let J=e=>_(e,`%`);function ye(e,t){let{blocks:n,trend:r}=e,i=be(r),a=[`Each dot is one block: power of the primary over the second, in per cent, against time; ${n.length} blocks.`,r.length>0?`The trend runs from ${J(r[0].percent)} to ${J(r.at(-1).percent)}.`:``,i.length>0?`It crosses 100 % at ${i.map(v).join(`, `)}.`:``].filter(e=>e!==``).join(` `);return{title:`Ratio of the meters through the ride`,description:a,table:{head:[`time`,`primary over second`,`mean power`],rows:n.map(e=>[v(e.at),J(e.percent),_(e.watts,`W`)])},strip:{label:`primary over second`,values:n.map(e=>e.percent),say:J},draw:e=>{let o=[100,...n.map(e=>e.percent),...r.flatMap(({low:e,high:t})=>[e,t])],s=[...n,...r].map(e=>e.at),c=t.view?.within??[Math.min(0,...s),Math.max(1,...s)],l=P([j.left,e-j.right],[j.title+6,210-j.axis],c,[Math.min(...o),Math.max(...o)],5),u=r.map(({at:e,high:t})=>[l.x(e),l.y(t)]),d=r.map(({at:e,low:t})=>[l.x(e),l.y(t)]).reverse();return M(t.id,[e,210],`Ratio of the meters through the ride`,a,[G(l,t.marked),K(t,`band`,l,[r.length>1?pe(`${D([...u,...d])}Z`,`band`):null]),H(l,e=>`${e} %`),B([l.left,l.y(100)],[l.right,l.y(100)],`quiet`),K(t,`lines`,l,[V(n.map(e=>[l.x(e.at),l.y(e.percent)]),2.5,`a`),R(D(r.map(({at:e,percent:t})=>[l.x(e),l.y(t)])),`ink`,2),...i.flatMap(e=>[B([l.x(e),l.y(100)-8],[l.x(e),l.y(100)+8],`ink`,2),I(v(e),[l.x(e)+4,l.y(100)+14],`ink`)])]),U(l,c),W(l,`Primary over second`,[{name:`block`,role:`a`,mark:`dot`},{name:`trend`,role:`ink`},{name:`95 % band`,role:`band`,mark:`area`}])])}}}function be(e){return e.slice(1).flatMap((t,n)=>{let r=e[n],[i,a]=[r.percent-100,t.percent-100];return i*a<0?[r.at+(t.at-r.at)*i/(i-a)]:[]})}function xe(e,t){let{blocks:n}=e,r=n.map(e=>e.heartRate-e.predicted),i=`Heart rate as measured (dots) and as power predicts it (line), and below it the difference of the two, against time; ${n.length} blocks.`;return{title:`Heart rate, predicted and measured`,description:i,table:{head:[`time`,`mean power`,`heart rate`,`predicted`],rows:n.map(e=>[v(e.at),_(e.watts,`W`),_(e.heartRate,`bpm`),_(e.predicted,`bpm`)])},strip:{label:`heart rate, measured minus predicted`,values:r,say:e=>_(e,`bpm`)},draw:e=>{let a=n.map(e=>e.at),o=t.view?.within??[Math.min(0,...a),Math.max(1,...a)],s=[j.left,e-j.right],c=w(n.flatMap(e=>[e.heartRate,e.predicted]))??[0,1],l=w([0,...r])??[0,1],u=P(s,[j.title+6,150],o,c),d=P(s,[150+j.title+16,150+j.title+16+90],o,l,3);return M(t.id,[e,d.bottom+j.axis],`Heart rate, predicted and measured`,i,[G(u,t.marked),G(d,t.marked),H(u,g),K(t,`over`,u,[R(D(n.map(e=>[u.x(e.at),u.y(e.predicted)])),`b`,1.75),V(n.map(e=>[u.x(e.at),u.y(e.heartRate)]),2.5,`a`)]),W(u,`bpm`,[{name:`measured`,role:`a`,mark:`dot`},{name:`predicted from power`,role:`b`}]),H(d,g),B([d.left,d.y(0)],[d.right,d.y(0)],`quiet`),K(t,`under`,d,[R(D(n.map((e,t)=>[d.x(e.at),d.y(r[t])])),`a`,1.5)]),W(d,`Measured minus predicted, bpm`),U(d,o)])}}}function Se(e,t){let n=Ce(e,t),r=t.view??{within:[0,e.primary.length],averaging:null};return{title:n.length>1?`Both meters through the ride`:`The ride, second by second`,description:Y(e,n.length>1),table:De(e,n),strip:Oe(n),draw:i=>{let a=0,o=[],s=null;for(let c of we(e,n,r)){let e=w(...c.curves.map(e=>e.values));if(e===null)continue;let n=P([j.left,i-j.right],[a+j.title+4,a+j.title+c.height],r.within,c.zero?[Math.min(0,e[0]),Math.max(0,e[1])]:e,c.height>90?4:2);o.push(...Ee(c,n,t,r.within[0])),a+=j.title+c.height+10,s=n}return s!==null&&o.push(...U(s,r.within)),M(t.id,[i,a+j.axis],`The ride, second by second`,Y(e,n.length>1),o)}}}function Ce(e,{meter:t}){return[{name:t(`primary`),power:e.primary},...e.seconds.map(({subject:e,power:n})=>({name:t(e),power:n}))]}function we(e,t,{within:n,averaging:r}){let i=e=>e.slice(n[0],n[1]),a=e=>i(r===null?e:k(e,r)),o=[{title:`Power, W`,height:150,zero:!0,curves:t.map(({name:e,power:t},n)=>({values:a(t),name:e,role:S(n),width:1.25})).reverse()}];t.length>1&&o.unshift(Te(e,t,{within:n,averaging:r}));let s=(e,t,n)=>({title:e,height:56,zero:n,curves:[{values:i(t),name:``,role:`quiet`,width:1,behind:!0}]});return e.cadence!==null&&o.push(s(`Cadence, rpm`,e.cadence,!0)),e.heartRate!==null&&o.push(s(`Heart rate, bpm`,e.heartRate,!1)),o}function Te(e,t,{within:n,averaging:r}){let i=t.slice(1),a=i.map(({power:t})=>O(e.primary,t)),o=e=>e.slice(n[0],n[1]),s=r===null&&n[1]-n[0]<=600,c=r??30,l=(e,t)=>({values:o(s?e:k(e,c)),name:[i.length>1?`minus ${i[t].name}`:``,s?`as recorded`:`${c} s mean`].filter(e=>e!==``).join(`, `),role:i.length>1?S(t+1):`ink`,width:1.5});return{title:`Primary minus second, W`,height:130,zero:!0,curves:[...s||r!==null?[]:a.map(e=>({values:o(e),name:``,role:`haze`,width:1,behind:!0})),...a.map(l)]}}function Ee(e,t,n,r){let i=e.curves.filter(e=>e.behind!==!0).map(({name:e,role:t})=>({name:e,role:t})),a=e=>t.x(r+e);return[...G(t,n.marked),...H(t,g),e.zero&&t.ticksY[0]<0?B([t.left,t.y(0)],[t.right,t.y(0)],`quiet`):null,...e.curves.map(e=>R(se(e.values,a,t.y),e.role,e.width)),...W(t,e.title,i.length>1||e.title.startsWith(`Primary`)?[...i].reverse():[])].filter(e=>e!==null)}function Y(e,t){return`${[t?`Difference of the meters, with its mean over 30 s in front`:null,`power`,e.cadence===null?null:`cadence`,e.heartRate===null?null:`heart rate`].filter(e=>e!==null).join(`, `)} against time, ${v(e.primary.length)} in all. Where several seconds share a pixel the lowest and the highest are drawn. Stretches that findings argue from are marked.`}function De(e,t){let n=e.primary.length,r=Math.max(60,Math.ceil(n/12/60)*60),i=[...t.map(({name:e,power:t})=>({head:`${e}, W`,values:t})),...e.cadence===null?[]:[{head:`cadence, rpm`,values:e.cadence}],...e.heartRate===null?[]:[{head:`heart rate, bpm`,values:e.heartRate}]],a=[];for(let e=0;e<n;e+=r){let t=Math.min(n,e+r);a.push([`${v(e)}–${v(t)}`,...i.map(({values:n})=>{let r=w(n.slice(e,t));return r===null?`–`:`${g(Math.round(r[0]))} to ${g(Math.round(r[1]))}`})])}return{head:[`time`,...i.map(({head:e})=>`${e}: lowest to highest`)],rows:a}}function Oe(e){let t=e[1],n=t===void 0?e[0].power:O(e[0].power,t.power);return{label:t===void 0?`power`:`primary minus second`,values:n,say:e=>`${g(Math.round(e))} W`}}function ke(e,t){switch(e.kind){case`traces`:return Se(e,t);case`ratio`:return ye(e,t);case`response`:return xe(e,t)}}function X({scale:e,changes:t}){let n=0;return(t.match(/\\(-?\\d+\\)|[+*=:;,!?~]?[a-zA-Z]|[._]/g)??[]).map(t=>{if(t===`_`)return null;if(t.startsWith(`(`))n+=Number(t.slice(1,-1));else if(t!==`.`){let e=t.charCodeAt(t.length-1),r=t.length===1?0:26*(`+*=:;,!?~`.indexOf(t[0])+1);n+=e>96?e-96+r:64-e-r}return n/e})}function Z(e){let t=Object.entries(e).map(([e,t])=>[e,X(t)]),n=t[0]?.[1].length??0;return Array.from({length:n},(e,n)=>Object.fromEntries(t.map(([e,t])=>[e,t[n]])))}function Ae(e){switch(e.kind){case`traces`:return je(e);case`ratio`:return{...e,blocks:Z(e.blocks),trend:Z(e.trend)};case`response`:return{...e,blocks:Z(e.blocks)}}}function je(e){let{primary:t,seconds:n,cadence:r,heartRate:i}=e;return{...e,primary:X(t),seconds:n.map(({subject:e,power:t})=>({subject:e,power:X(t)})),cadence:r===null?null:X(r),heartRate:i===null?null:X(i)}}function Me(e,t,n){let r=(e,t)=>({name:e,unit:`W`,values:n===null?t:k(t,n)});return[r(t(`primary`),e.primary),...e.seconds.map(e=>r(t(e.subject),e.power)),...e.cadence===null?[]:[{name:`cadence`,unit:`rpm`,values:e.cadence}],...e.heartRate===null?[]:[{name:`heart rate`,unit:`bpm`,values:e.heartRate}]]}function Ne(e,t){return e.map(({name:e,unit:n,values:r})=>{let i=r[t]??null;return{name:e,value:i===null?null:_(i,n)}})}function Q([e,t],n){let r=Math.min(n,Math.max(10,Math.round(t-e))),i=Math.min(Math.max(0,Math.round((e+t-r)/2)),n-r);return[i,i+r]}function $([e,t],n,r,i){let a=r?1/2:2;return Q([n-(n-e)*a,n+(t-n)*a],i)}function Pe([e,t],n){let r=Math.max(15,(t-e)/2);return Q([e-r,t+r],n)}function Fe([e,t],n,r){return n<e?Q([n,n+t-e],r):n>=t?Q([n+1-(t-e),n+1],r):[e,t]}function Ie(){let e=document.getElementById(`live-data`);if(e===null)return;let t=JSON.parse(e.textContent??``),n=t.charts.flatMap(({figure:e,marked:t,chart:n})=>{let r=document.querySelector(`#${e} .live`);return r===null?[]:[{host:r,id:`${e}-l`,marked:t,chart:Ae(n)}]}),r=n.find(e=>e.chart.kind===`traces`);r!==void 0&&new Le(t,n,r,r.chart)}var Le=class{data;drawn;ride;chart;length;tools;output;averagings;within;averaging=null;channels;at=null;dragFrom=null;constructor(e,t,n,r){this.data=e,this.drawn=t,this.ride=n,this.chart=r,this.length=r.primary.length,this.within=[0,this.length],this.channels=this.readChannels(),this.tools=n.host.parentElement.querySelector(`.tools`),this.output=this.tools.querySelector(`output`),this.averagings=this.tools.querySelector(`select`),this.averaging=this.chosen(),this.channels=this.readChannels(),this.tools.hidden=!1;for(let{host:e}of t){e.hidden=!1;for(let t of e.parentElement.querySelectorAll(`.wide, .narrow`))t.hidden=!0}this.listen();let i=new ResizeObserver(()=>this.draw());for(let{host:e}of t)i.observe(e)}meter=e=>this.data.meters[e]??e;readChannels(){return Me(this.chart,e=>this.meter(e),this.averaging)}listen(){let{host:e}=this.ride;this.tools.addEventListener(`click`,e=>this.press(e)),this.averagings.addEventListener(`change`,()=>this.average()),e.addEventListener(`keydown`,e=>this.key(e)),e.addEventListener(`pointerdown`,e=>this.down(e)),e.addEventListener(`pointermove`,e=>this.move(e)),e.addEventListener(`pointerup`,e=>this.up(e)),e.addEventListener(`pointercancel`,()=>this.drop()),e.addEventListener(`pointerleave`,()=>this.point(null)),e.addEventListener(`dblclick`,()=>this.show([0,this.length])),document.addEventListener(`click`,e=>this.follow(e))}follow(e){let t=e.target.closest(`a[data-from]`);t!==null&&(e.preventDefault(),this.averaging!==null&&(this.averagings.value=t.dataset.averaged??``,this.average()),this.show(Pe([Number(t.dataset.from),Number(t.dataset.to)],this.length)),this.ride.host.focus({preventScroll:!0}),this.ride.host.parentElement.scrollIntoView({block:`start`}))}press(e){let t=e.target.closest(`[data-do]`)?.dataset.do,n=this.at??(this.within[0]+this.within[1])/2;(t===`in`||t===`out`)&&this.show($(this.within,n,t===`in`,this.length)),t===`whole`&&this.show([0,this.length])}key(e){let t=this.at??this.within[0],n=e.shiftKey?10:1,r={ArrowLeft:this.at===null?t:t-n,ArrowRight:this.at===null?t:t+n,Home:this.within[0],End:this.within[1]-1}[e.key];if(r!==void 0)this.read(Math.min(this.length-1,Math.max(0,r)));else if(e.key===`+`||e.key===`=`)this.show($(this.within,t,!0,this.length));else if(e.key===`-`)this.show($(this.within,t,!1,this.length));else if(e.key===`0`||e.key===`Escape`)this.show([0,this.length]);else return;e.preventDefault()}read(e){let t=Fe(this.within,e,this.length);t[0]!==this.within[0]&&this.show(t),this.point(e)}down(e){e.button===0&&e.pointerType!==`touch`&&(this.dragFrom=this.second(e),this.ride.host.setPointerCapture(e.pointerId))}move(e){this.point(this.second(e))}up(e){let t=this.dragFrom;if(this.drop(),t===null)return;let n=this.second(e);Math.abs(this.x(t)-this.x(n))>6&&this.show(Q([Math.min(t,n),Math.max(t,n)],this.length))}drop(){this.dragFrom=null,this.overlay()}show(e){this.within=Q(e,this.length),this.draw(),this.output.textContent=q.showing(this.within)}chosen(){return this.averagings.value===``?null:Number(this.averagings.value)}average(){this.averaging=this.chosen(),this.channels=this.readChannels(),this.draw()}point(e){this.at=e,this.overlay(),this.output.textContent=e===null?q.hint:ve(e,Ne(this.channels,e))}draw(){let{within:e,averaging:t}=this,n={within:e,averaging:t};for(let{host:e,id:t,marked:r,chart:i}of this.drawn){let a=ke(i,{id:t,marked:r,meter:this.meter,view:n}).draw(Math.max(280,e.clientWidth)),o=new DOMParser().parseFromString(a.toString(),`image/svg+xml`).documentElement;e.replaceChildren(document.importNode(o,!0))}this.overlay()}overlay(){for(let{host:e}of this.drawn){let t=e.querySelector(`svg`);for(let e of t.querySelectorAll(`.cursor`))e.remove();if(this.at===null||this.at<this.within[0]||this.at>this.within[1])continue;let n=this.x(this.at,e);if(this.dragFrom!==null&&e===this.ride.host){let r=this.x(this.dragFrom,e);t.append(this.mark(`rect`,{x:Math.min(n,r),y:0,width:Math.abs(n-r),height:t.viewBox.baseVal.height}))}t.append(this.mark(`line`,{x1:n,x2:n,y1:j.title,y2:t.viewBox.baseVal.height-j.axis}))}}mark(e,t){let n=document.createElementNS(`http://www.w3.org/2000/svg`,e);n.setAttribute(`class`,`cursor`);for(let[e,r]of Object.entries(t))n.setAttribute(e,String(r));return n}x(e,t=this.ride.host){let[n,r]=this.within,i=Math.max(280,t.clientWidth)-j.left-j.right;return j.left+(e-n)/(r-n)*i}second(e){let{host:t}=this.ride,[n,r]=this.within,i=t.clientWidth-j.left-j.right,a=(e.clientX-t.getBoundingClientRect().left-j.left)/i;return Math.min(r-1,Math.max(n,Math.round(n+a*(r-n))))}};Ie()})();";
+const script = "(function(){let e=/[\\p{Cc}\\p{Cs}\\u00ad\\u061c\\u180e\\u200b\\u200e\\u200f\\u2028-\\u202e\\u2060-\\u2069\\ufeff\\ufff9-\\ufffb\\ufffe\\uffff\\u{e0000}-\\u{e007f}]/gu;function t(t){return t.replace(e,`�`)}var n=class{#e;constructor(e){this.#e=e}toString(){return this.#e}static holds(e){return#e in e}};let r=/^[ !#-%(-;=?-~]*$/;function i(e){return r.test(e)?e:t(e).replace(/[&<>\"']/g,e=>`&#${e.charCodeAt(0)};`)}let a=/^(on.*|style|srcdoc|src|srcset|action|formaction|data|poster|ping|background|cite|xmlns.*)$/i,o=/^(href|xlink:href)$/i,s=/^(#|[a-z][a-z-]*\\/)/,c=/^(script|style|iframe|noscript|xmp|noembed|noframes|plaintext)$/i;function l(e){let t=[],n=`text`,r=``,i=``,l=``,u=``;for(let[d,f]of e.entries()){let p=0;for(;p<f.length;){let e=f.slice(p);if(n===`text`){let t=/^<(\\/?)([a-zA-Z][\\w:-]*)/.exec(e);if(e[0]===`<`&&t===null)throw Error(`neither tag nor text: ${e.slice(0,20)}`);t===null?p++:(u=t[1]===`/`?``:c.test(t[2])?t[2]:u,n=`tag`,p+=t[0].length)}else if(n===`tag`){let t=/^[\\w:.-]+(?==)/.exec(e);e[0]===`>`&&(n=`text`),t===null?p++:(r=t[0],n=`name`,p+=t[0].length+1)}else if(n===`name`){if(e[0]!==`\"`&&e[0]!==`'`)throw Error(`attribute ${r} is not quoted`);i=e[0],l=``,n=`value`,p++}else e[0]===i?n=`tag`:l+=e[0],p++}if(d===e.length-1)break;if(n===`text`&&u===``)t.push(`text`);else if(n===`value`&&!a.test(r)&&(!o.test(r)||s.test(l)))t.push(`attribute`);else throw Error(`no value may stand after …${f.slice(-40)}`)}if(n!==`text`)throw Error(`a template ends inside a tag: …${e.at(-1).slice(-40)}`);return t}let u=/* @__PURE__ */ new WeakMap;function d(e){let t=u.get(e);return t===void 0&&(t=l(e),u.set(e,t)),t}function f(e,t){if(e==null||e===!1)return``;if(typeof e==`string`)return i(e);if(typeof e==`number`){if(!Number.isFinite(e))throw Error(`not a number to print: ${e}`);return String(e)}if(t===`text`){if(Array.isArray(e))return e.map(e=>f(e,t)).join(``);if(n.holds(e))return e.toString()}throw Error(`neither text nor markup in ${t}: ${typeof e}`)}function p(e,...t){let r=d(e),i=e[0];for(let[n,a]of t.entries())i+=f(a,r[n])+e[n+1];return new n(i)}let m=p,h={\"%\":1,W:1,\"W/kg\":2,rpm:1,\"km/h\":1,bpm:1,N·m:1,kJ:1,kg:1,s:1,min:1,count:0,share:3,ratio:3,r:3},ee=[`ratio`,`r`];function g(e,t,n){let r=Math.abs(e).toFixed(t),[i,a]=(n||!r.includes(`.`)?r:r.replace(/\\.?0+$/,``)).split(`.`),o=i.length>4?i.replace(/\\B(?=(\\d{3})+$)/g,`,`):i,s=a===void 0?o:`${o}.${a}`;return e<0&&/[1-9]/.test(s)?`−`+s:s}function _(e){return g(e,3,!1)}function te(e,t){return t===`share`?g(e*100,h.share-2,!1):g(e,h[t],ee.includes(t))}function ne(e){return e===`share`?`%`:e===`count`||e===`ratio`||e===`r`?``:e}function re(e,t){return t===`s`&&Number.isInteger(e)&&Math.abs(e)>=120}function v(e,t){if(re(e,t))return ie(e);let n=ne(t);return n===``?te(e,t):te(e,t)+`\\xA0`+n}function ie(e){let t=Math.round(Math.abs(e)),n=[[Math.floor(t/3600),`h`],[Math.floor(t/60)%60,`min`],[t%60,`s`]].filter(([e])=>e>0).map(([e,t])=>`${e}\xA0${t}`);return(e<0&&n.length>0?`−`:``)+(n.length>0?n.join(` `):`0\\xA0s`)}function y(e){let t=Math.abs(Math.round(e)),n=e=>String(e).padStart(2,`0`),r=Math.floor(t/3600),i=Math.floor(t/60)%60,a=r>0?`${r}:${n(i)}:${n(t%60)}`:`${i}:${n(t%60)}`;return e<0?`−`+a:a}function ae([e,t]){return`${y(e)}–${y(t)}`}let b={ink:[`#1d2126`,`#ebe7de`],quiet:[`#575d66`,`#a9a69e`],rule:[`#d9d5cb`,`#3a3d42`],paper:[`#fffdf8`,`#16181b`],a:[`#0b5394`,`#7db8f2`],b:[`#c4550d`,`#f5a05f`],c:[`#00785a`,`#59c9a5`],d:[`#8e3b76`,`#dd95c8`],haze:[`#c3bba8`,`#5b5f66`],band:[`#e6e1d4`,`#34373c`],mark:[`#f6e2a8`,`#564617`],flag:[`#7a5a00`,`#e5c25c`]},x=e=>({class:`s-${e}`,light:b[e][0]}),S=e=>({class:`f-${e}`,light:b[e][0]});function C(e){return[`a`,`b`,`c`,`d`][e%4]}let w=e=>Math.round(e*10)/10;function T(...e){let t=1/0,n=-1/0;for(let r of e)for(let e of r)e!==null&&(e<t&&(t=e),e>n&&(n=e));return t>n?null:[t,n]}function oe(e,t,n){let r=new D,i=0,a=t(0);for(;i<e.length;){let o=Math.floor(a),s=-1,c=-1,l=i,u=a;do{let n=e[l]??null;n!==null&&((s<0||n<e[s])&&(s=l),(c<0||n>e[c])&&(c=l)),u=t(++l)}while(l<e.length&&Math.floor(u)===o);let d=l>i+1?o:a;if(s<0)r.lift();else{let[t,i]=s<c?[s,c]:[c,s];r.to(d,n(e[t])),i!==t&&r.to(d,n(e[i]))}i=l,a=u}return r.path}function E(e){let t=Math.abs(e),n=Math.floor(t/10),r=t-10*n,i=e<0?`-`:``;return r===0?`${i}${n}`:n===0?`${i}.${r}`:`${i}${n}.${r}`}var D=class{path=``;x=0;y=0;down=!1;lift(){this.down=!1}to(e,t){let{dx:n,dy:r}=this.go(e,t);this.down?n===0?this.path+=r===0?``:`v${E(r)}`:r===0?this.path+=`h${E(n)}`:this.path+=`l${E(n)}${r<0?``:` `}${E(r)}`:this.path+=`M${E(this.x)} ${E(this.y)}`,this.down=!0}dot(e,t){let{dx:n,dy:r}=this.go(e,t);this.path+=`m${E(n)}${r<0?``:` `}${E(r)}h0`}go(e,t){let[n,r]=[Math.round(e*10),Math.round(t*10)],i={dx:n-this.x,dy:r-this.y};return this.x=n,this.y=r,i}};function O(e){let t=new D;for(let[n,r]of e)t.to(n,r);return t.path}function se(e){let t=new D,n=[...new Set(e.map(([e,t])=>`${Math.round(e)} ${Math.round(t)}`))].map(e=>e.split(` `).map(Number));for(let[e,r]of n.sort((e,t)=>e[0]-t[0]||e[1]-t[1]))t.dot(e,r);return t.path}function k(e,t){return e.map((e,n)=>{let r=t[n]??null;return e===null||r===null?null:e-r})}function A(e,t){let n=Math.floor(t/2),r=0,i=0,a=(t,n)=>{let a=e[t]??null;a!==null&&(r+=n*a,i+=n)};for(let e=0;e<n;e++)a(e,1);return e.map((e,t)=>(a(t+n,1),a(t-n-1,-1),i>n?r/i:null))}function j([e,t],[n,r]){let i=(r-n)/(t-e);return t=>n+(t-e)*i}function ce([e,t],n){let r=(t-e)/Math.max(1,n),i=10**Math.floor(Math.log10(r)),a=r/i;return i*(a<Math.SQRT2?1:a<Math.sqrt(10)?2:a<Math.sqrt(50)?5:10)}function le(e,t,n){let r=Math.round(1/n),i=e=>n<1?e/r:e*n;return Array.from({length:Math.max(0,t-e+1)},(t,n)=>i(e+n))}function ue(e,t){let n=ce(e,t),r=le(Math.floor(e[0]/n),Math.ceil(e[1]/n),n);return{domain:[r[0],r.at(-1)],ticks:r}}let M={left:46,right:10,axis:22,title:18};function N(e,[t,n],r,i,a){return m`<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"chart\" viewBox=\"0 0 ${t} ${n}\" width=\"${t}\" height=\"${n}\" role=\"img\" aria-labelledby=\"${e}-t ${e}-d\" font-family=\"system-ui, sans-serif\" font-size=\"${11}\" stroke-linejoin=\"round\"><title id=\"${e}-t\">${r}</title><desc id=\"${e}-d\">${i}</desc><rect width=\"${t}\" height=\"${n}\" class=\"f-paper\" fill=\"${b.paper[0]}\"/>${a}</svg>`}function P([e,t]){return t>e?[e,t]:[e-1,e+1]}function F([e,t],[n,r],i,a,o=4){let s=ue(P(a),o);return{left:e,right:t,top:n,bottom:r,x:j(P(i),[e,t]),y:j(s.domain,[r,n]),ticksY:s.ticks}}function I(e,t=11){return[...e].length*t*.56}function L(e,[t,n],r=`quiet`,i=`start`){let{class:a,light:o}=S(r);return i===`start`?m`<text x=\"${w(t)}\" y=\"${w(n)}\" class=\"${a}\" fill=\"${o}\">${e}</text>`:m`<text x=\"${w(t)}\" y=\"${w(n)}\" text-anchor=\"${i}\" class=\"${a}\" fill=\"${o}\">${e}</text>`}function R(e,t){if(e.length===0)return null;let{class:n,light:r}=S(`quiet`);return m`<g text-anchor=\"${t}\" class=\"${n}\" fill=\"${r}\">${e.map(([e,t,n])=>m`<text x=\"${w(t)}\" y=\"${w(n)}\">${e}</text>`)}</g>`}function z(e,t,n,r){if(e===``)return null;let{class:i,light:a}=x(t);return r===void 0?m`<path d=\"${e}\" fill=\"none\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${n}\"/>`:m`<path d=\"${e}\" fill=\"none\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${n}\" stroke-dasharray=\"${r}\"/>`}function de(e,t){if(e===``)return null;let{class:n,light:r}=S(t);return m`<path d=\"${e}\" class=\"${n}\" fill=\"${r}\"/>`}function B([e,t],[n,r],i){let{class:a,light:o}=S(i);return m`<rect x=\"${w(e)}\" y=\"${w(n)}\" width=\"${w(Math.max(0,t-e))}\" height=\"${w(Math.max(0,r-n))}\" class=\"${a}\" fill=\"${o}\"/>`}function V(e,t,n,r=1){let{class:i,light:a}=x(n);return m`<line x1=\"${w(e[0])}\" y1=\"${w(e[1])}\" x2=\"${w(t[0])}\" y2=\"${w(t[1])}\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${r}\"/>`}function fe([e,t],n,r){let{class:i,light:a}=S(r);return m`<circle cx=\"${w(e)}\" cy=\"${w(t)}\" r=\"${n}\" class=\"${i}\" fill=\"${a}\"/>`}function H(e,t,n){if(e.length===0)return null;let{class:r,light:i}=x(n);return m`<path d=\"${se(e)}\" class=\"${r}\" stroke=\"${i}\" stroke-width=\"${2*t}\" stroke-linecap=\"round\"/>`}function U({left:e,right:t,y:n,ticksY:r},i){return[z(r.map(r=>`M${w(e)} ${w(n(r))}H${w(t)}`).join(``),`rule`,1),R(r.map(t=>[i(t),e-6,n(t)+4]),`end`)]}function pe({bottom:e,x:t,left:n,right:r},i,a){let o=-1/0,s=[],c=[];for(let l of i){let i=a(l),u=I(i)/2,d=Math.min(Math.max(t(l),n),r);d-u<o||(o=d+u+8,d+u>r+M.right?c.push([i,r+M.right,e+16]):s.push([i,d,e+16]))}return[z(i.map(i=>`M${w(Math.min(Math.max(t(i),n),r))} ${w(e)}v4`).join(``),`quiet`,1),R(s,`middle`),R(c,`end`)]}let me=[1,2,5,10,15,30,60,120,300,600,900,1800,3600,7200,14400,86400];function he([e,t],n){let r=me.find(r=>(t-e)/r<=n)??Math.ceil((t-e)/n),i=[];for(let n=Math.ceil(e/r)*r;n<=t;n+=r)i.push(n);return i}function W(e,t){return pe(e,he(t,Math.max(2,Math.floor((e.right-e.left)/70))),y)}function G({left:e,right:t,top:n},r,i=[]){let a=e+I(r)+14,o=i.reduce((e,{name:t})=>e+K(t),-ge),s=i.length===0||a+o<=t,c=s?n-7:n-4,l=s?ve(i,a,1/0):ve(i,e,t);return[L(r,[e,s?c:c-11],`ink`),...i.flatMap(({name:e,role:t,mark:n=`line`},r)=>{let{at:i,row:a}=l[r],o=c+a*_e,s=n===`area`?B([i,i+14],[o-9,o+1],t):n===`dot`?fe([i+7,o-4],3,t):z(`M${w(i)} ${o-4}h14`,t,2,n===`dashes`?`4 3`:void 0);return s===null?[]:[s,L(e,[i+18,o])]})]}let ge=12,K=e=>18+I(e)+12,_e=13;function ve(e,t,n){let r=t,i=0;return e.map(({name:e})=>{r>t&&r+K(e)-12>n&&(r=t,i++);let a=r;return r+=K(e),{at:a,row:i}})}function q({x:e,left:t,right:n,top:r,bottom:i},a,o=.5){return a.flatMap(([a,s])=>{let c=Math.max(t,e(a)),l=Math.min(n,Math.max(e(s),c+1.5));return l<=t||c>=n||l-c>o*(n-t)?[]:[B([c,l],[r,i],`mark`),B([c,l],[r-3,r],`flag`)]})}function J({id:e,view:t},n,{left:r,right:i,top:a,bottom:o},s){return t===void 0?m`${s}`:m`<clipPath id=\"${e}-${n}\"><rect x=\"${r}\" y=\"${a}\" width=\"${i-r}\" height=\"${o-a}\"/></clipPath><g clip-path=\"url(#${e}-${n})\">${s}</g>`}let ye={tools:`Look closer at the ride`,zoomIn:`Closer`,zoomOut:`Wider`,whole:`Whole ride`,averaging:`How power is drawn`,recorded:`As recorded`,chart:`The ride: arrow keys read second by second (with Shift ten at once), plus and minus zoom, 0 shows the whole ride`,hint:`Point at the chart to read it, drag across it to zoom in.`,showing:e=>`Showing ${ae(e)}.`};function be(e,t){let n=t.map(({name:e,value:t})=>`${e} ${t??`not recorded`}`);return[y(e),...n].join(` · `)}let Y=e=>v(e,`%`);function xe(e,t){let{blocks:n,trend:r}=e,i=Se(r),a=[`Each dot is one block: power of the primary over the second, in per cent, against time; ${n.length} blocks.`,r.length>0?`The trend runs from ${Y(r[0].percent)} to ${Y(r.at(-1).percent)}.`:``,i.length>0?`It crosses 100 % at ${i.map(y).join(`, `)}.`:``].filter(e=>e!==``).join(` `);return{title:`Ratio of the meters through the ride`,description:a,table:{head:[`time`,`primary over second`,`mean power`],rows:n.map(e=>[y(e.at),Y(e.percent),v(e.watts,`W`)])},strip:{label:`primary over second`,values:n.map(e=>e.percent),say:Y},draw:e=>{let o=[100,...n.map(e=>e.percent),...r.flatMap(({low:e,high:t})=>[e,t])],s=[...n,...r].map(e=>e.at),c=t.view?.within??[Math.min(0,...s),Math.max(1,...s)],l=F([M.left,e-M.right],[M.title+6,210-M.axis],c,[Math.min(...o),Math.max(...o)],5),u=r.map(({at:e,high:t})=>[l.x(e),l.y(t)]),d=r.map(({at:e,low:t})=>[l.x(e),l.y(t)]).reverse();return N(t.id,[e,210],`Ratio of the meters through the ride`,a,[q(l,t.marked),J(t,`band`,l,[r.length>1?de(`${O([...u,...d])}Z`,`band`):null]),U(l,e=>`${e} %`),V([l.left,l.y(100)],[l.right,l.y(100)],`quiet`),J(t,`lines`,l,[H(n.map(e=>[l.x(e.at),l.y(e.percent)]),2.5,`a`),z(O(r.map(({at:e,percent:t})=>[l.x(e),l.y(t)])),`ink`,2),...i.flatMap(e=>[V([l.x(e),l.y(100)-8],[l.x(e),l.y(100)+8],`ink`,2),L(y(e),[l.x(e)+4,l.y(100)+14],`ink`)])]),W(l,c),G(l,`Primary over second`,[{name:`block`,role:`a`,mark:`dot`},{name:`trend`,role:`ink`},{name:`95 % band`,role:`band`,mark:`area`}])])}}}function Se(e){return e.slice(1).flatMap((t,n)=>{let r=e[n],[i,a]=[r.percent-100,t.percent-100];return i*a<0?[r.at+(t.at-r.at)*i/(i-a)]:[]})}function Ce(e,t){let{blocks:n}=e,r=n.map(e=>e.heartRate-e.predicted),i=`Heart rate as measured (dots) and as power predicts it (line), and below it the difference of the two, against time; ${n.length} blocks.`;return{title:`Heart rate, predicted and measured`,description:i,table:{head:[`time`,`mean power`,`heart rate`,`predicted`],rows:n.map(e=>[y(e.at),v(e.watts,`W`),v(e.heartRate,`bpm`),v(e.predicted,`bpm`)])},strip:{label:`heart rate, measured minus predicted`,values:r,say:e=>v(e,`bpm`)},draw:e=>{let a=n.map(e=>e.at),o=t.view?.within??[Math.min(0,...a),Math.max(1,...a)],s=[M.left,e-M.right],c=T(n.flatMap(e=>[e.heartRate,e.predicted]))??[0,1],l=T([0,...r])??[0,1],u=F(s,[M.title+6,150],o,c),d=F(s,[150+M.title+16,150+M.title+16+90],o,l,3);return N(t.id,[e,d.bottom+M.axis],`Heart rate, predicted and measured`,i,[q(u,t.marked),q(d,t.marked),U(u,_),J(t,`over`,u,[z(O(n.map(e=>[u.x(e.at),u.y(e.predicted)])),`b`,1.75),H(n.map(e=>[u.x(e.at),u.y(e.heartRate)]),2.5,`a`)]),G(u,`bpm`,[{name:`measured`,role:`a`,mark:`dot`},{name:`predicted from power`,role:`b`}]),U(d,_),V([d.left,d.y(0)],[d.right,d.y(0)],`quiet`),J(t,`under`,d,[z(O(n.map((e,t)=>[d.x(e.at),d.y(r[t])])),`a`,1.5)]),G(d,`Measured minus predicted, bpm`),W(d,o)])}}}function we(e,t){let n=Te(e,t),r=t.view??{within:[0,e.primary.length],averaging:null};return{title:n.length>1?`Both meters through the ride`:`The ride, second by second`,description:ke(e,n.length>1),table:Ae(e,n),strip:je(n),draw:i=>{let a=0,o=[],s=null;for(let c of Ee(e,n,r)){let e=T(...c.curves.map(e=>e.values));if(e===null)continue;let n=F([M.left,i-M.right],[a+M.title+4,a+M.title+c.height],r.within,c.zero?[Math.min(0,e[0]),Math.max(0,e[1])]:e,c.height>90?4:2);o.push(...Oe(c,n,t,r.within[0])),a+=M.title+c.height+10,s=n}return s!==null&&o.push(...W(s,r.within)),N(t.id,[i,a+M.axis],`The ride, second by second`,ke(e,n.length>1),o)}}}function Te(e,{meter:t}){return[{name:t(`primary`),power:e.primary},...e.seconds.map(({subject:e,power:n})=>({name:t(e),power:n}))]}function Ee(e,t,{within:n,averaging:r}){let i=e=>e.slice(n[0],n[1]),a=e=>i(r===null?e:A(e,r)),o=[{title:`Power, W`,height:150,zero:!0,curves:t.map(({name:e,power:t},n)=>({values:a(t),name:e,role:C(n),width:1.25})).reverse()}];t.length>1&&o.unshift(De(e,t,{within:n,averaging:r}));let s=(e,t,n)=>({title:e,height:56,zero:n,curves:[{values:i(t),name:``,role:`quiet`,width:1,behind:!0}]});return e.cadence!==null&&o.push(s(`Cadence, rpm`,e.cadence,!0)),e.heartRate!==null&&o.push(s(`Heart rate, bpm`,e.heartRate,!1)),o}function De(e,t,{within:n,averaging:r}){let i=t.slice(1),a=i.map(({power:t})=>k(e.primary,t)),o=e=>e.slice(n[0],n[1]),s=r===null&&n[1]-n[0]<=600,c=r??30,l=(e,t)=>({values:o(s?e:A(e,c)),name:[i.length>1?`minus ${i[t].name}`:``,s?`as recorded`:`${c} s mean`].filter(e=>e!==``).join(`, `),role:i.length>1?C(t+1):`ink`,width:1.5});return{title:`Primary minus second, W`,height:130,zero:!0,curves:[...s||r!==null?[]:a.map(e=>({values:o(e),name:``,role:`haze`,width:1,behind:!0})),...a.map(l)]}}function Oe(e,t,n,r){let i=e.curves.filter(e=>e.behind!==!0).map(({name:e,role:t})=>({name:e,role:t})),a=e=>t.x(r+e);return[...q(t,n.marked),...U(t,_),e.zero&&t.ticksY[0]<0?V([t.left,t.y(0)],[t.right,t.y(0)],`quiet`):null,...e.curves.map(e=>z(oe(e.values,a,t.y),e.role,e.width)),...G(t,e.title,i.length>1||e.title.startsWith(`Primary`)?[...i].reverse():[])].filter(e=>e!==null)}function ke(e,t){return`${[t?`Difference of the meters, with its mean over 30 s in front`:null,`power`,e.cadence===null?null:`cadence`,e.heartRate===null?null:`heart rate`].filter(e=>e!==null).join(`, `)} against time, ${y(e.primary.length)} in all. Where several seconds share a pixel the lowest and the highest are drawn. Stretches that findings argue from are marked.`}function Ae(e,t){let n=e.primary.length,r=Math.max(60,Math.ceil(n/12/60)*60),i=[...t.map(({name:e,power:t})=>({head:`${e}, W`,values:t})),...e.cadence===null?[]:[{head:`cadence, rpm`,values:e.cadence}],...e.heartRate===null?[]:[{head:`heart rate, bpm`,values:e.heartRate}]],a=[];for(let e=0;e<n;e+=r){let t=Math.min(n,e+r);a.push([`${y(e)}–${y(t)}`,...i.map(({values:n})=>{let r=T(n.slice(e,t));return r===null?`–`:`${_(Math.round(r[0]))} to ${_(Math.round(r[1]))}`})])}return{head:[`time`,...i.map(({head:e})=>`${e}: lowest to highest`)],rows:a}}function je(e){let t=e[1],n=t===void 0?e[0].power:k(e[0].power,t.power);return{label:t===void 0?`power`:`primary minus second`,values:n,say:e=>`${_(Math.round(e))} W`}}function Me(e,t){switch(e.kind){case`traces`:return we(e,t);case`ratio`:return xe(e,t);case`response`:return Ce(e,t)}}function X({scale:e,changes:t}){let n=0;return(t.match(/\\(-?\\d+\\)|[+*=:;,!?~]?[a-zA-Z]|[._]/g)??[]).map(t=>{if(t===`_`)return null;if(t.startsWith(`(`))n+=Number(t.slice(1,-1));else if(t!==`.`){let e=t.charCodeAt(t.length-1),r=t.length===1?0:26*(`+*=:;,!?~`.indexOf(t[0])+1);n+=e>96?e-96+r:64-e-r}return n/e})}function Z(e){let t=Object.entries(e).map(([e,t])=>[e,X(t)]),n=t[0]?.[1].length??0;return Array.from({length:n},(e,n)=>Object.fromEntries(t.map(([e,t])=>[e,t[n]])))}function Ne(e){switch(e.kind){case`traces`:return Pe(e);case`ratio`:return{...e,blocks:Z(e.blocks),trend:Z(e.trend)};case`response`:return{...e,blocks:Z(e.blocks)}}}function Pe(e){let{primary:t,seconds:n,cadence:r,heartRate:i}=e;return{...e,primary:X(t),seconds:n.map(({subject:e,power:t})=>({subject:e,power:X(t)})),cadence:r===null?null:X(r),heartRate:i===null?null:X(i)}}function Fe(e,t,n){let r=(e,t)=>({name:e,unit:`W`,values:n===null?t:A(t,n)});return[r(t(`primary`),e.primary),...e.seconds.map(e=>r(t(e.subject),e.power)),...e.cadence===null?[]:[{name:`cadence`,unit:`rpm`,values:e.cadence}],...e.heartRate===null?[]:[{name:`heart rate`,unit:`bpm`,values:e.heartRate}]]}function Ie(e,t){return e.map(({name:e,unit:n,values:r})=>{let i=r[t]??null;return{name:e,value:i===null?null:v(i,n)}})}function Q([e,t],n){let r=Math.min(n,Math.max(10,Math.round(t-e))),i=Math.min(Math.max(0,Math.round((e+t-r)/2)),n-r);return[i,i+r]}function $([e,t],n,r,i){let a=r?1/2:2;return Q([n-(n-e)*a,n+(t-n)*a],i)}function Le([e,t],n){let r=Math.max(15,(t-e)/2);return Q([e-r,t+r],n)}function Re([e,t],n,r){return n<e?Q([n,n+t-e],r):n>=t?Q([n+1-(t-e),n+1],r):[e,t]}function ze(){let e=document.getElementById(`live-data`);if(e===null)return;let t=JSON.parse(e.textContent??``),n=t.charts.flatMap(({figure:e,marked:t,chart:n})=>{let r=document.querySelector(`#${e} .live`);return r===null?[]:[{host:r,id:`${e}-l`,marked:t,chart:Ne(n)}]}),r=n.find(e=>e.chart.kind===`traces`);r!==void 0&&new Be(t,n,r,r.chart)}var Be=class{data;drawn;ride;chart;length;tools;output;averagings;within;averaging=null;channels;at=null;dragFrom=null;constructor(e,t,n,r){this.data=e,this.drawn=t,this.ride=n,this.chart=r,this.length=r.primary.length,this.within=[0,this.length],this.channels=this.readChannels(),this.tools=n.host.parentElement.querySelector(`.tools`),this.output=this.tools.querySelector(`output`),this.averagings=this.tools.querySelector(`select`),this.averaging=this.chosen(),this.channels=this.readChannels(),this.tools.hidden=!1;for(let{host:e}of t){e.hidden=!1;for(let t of e.parentElement.querySelectorAll(`.wide, .narrow`))t.hidden=!0}this.listen();let i=new ResizeObserver(()=>this.draw());for(let{host:e}of t)i.observe(e)}meter=e=>this.data.meters[e]??e;readChannels(){return Fe(this.chart,e=>this.meter(e),this.averaging)}listen(){let{host:e}=this.ride;this.tools.addEventListener(`click`,e=>this.press(e)),this.averagings.addEventListener(`change`,()=>this.average()),e.addEventListener(`keydown`,e=>this.key(e)),e.addEventListener(`pointerdown`,e=>this.down(e)),e.addEventListener(`pointermove`,e=>this.move(e)),e.addEventListener(`pointerup`,e=>this.up(e)),e.addEventListener(`pointercancel`,()=>this.drop()),e.addEventListener(`pointerleave`,()=>this.point(null)),e.addEventListener(`dblclick`,()=>this.show([0,this.length])),document.addEventListener(`click`,e=>this.follow(e))}follow(e){let t=e.target.closest(`a[data-from]`);t!==null&&(e.preventDefault(),this.averaging!==null&&(this.averagings.value=t.dataset.averaged??``,this.average()),this.show(Le([Number(t.dataset.from),Number(t.dataset.to)],this.length)),this.ride.host.focus({preventScroll:!0}),this.ride.host.parentElement.scrollIntoView({block:`start`}))}press(e){let t=e.target.closest(`[data-do]`)?.dataset.do,n=this.at??(this.within[0]+this.within[1])/2;(t===`in`||t===`out`)&&this.show($(this.within,n,t===`in`,this.length)),t===`whole`&&this.show([0,this.length])}key(e){let t=this.at??this.within[0],n=e.shiftKey?10:1,r={ArrowLeft:this.at===null?t:t-n,ArrowRight:this.at===null?t:t+n,Home:this.within[0],End:this.within[1]-1}[e.key];if(r!==void 0)this.read(Math.min(this.length-1,Math.max(0,r)));else if(e.key===`+`||e.key===`=`)this.show($(this.within,t,!0,this.length));else if(e.key===`-`)this.show($(this.within,t,!1,this.length));else if(e.key===`0`||e.key===`Escape`)this.show([0,this.length]);else return;e.preventDefault()}read(e){let t=Re(this.within,e,this.length);t[0]!==this.within[0]&&this.show(t),this.point(e)}down(e){e.button===0&&e.pointerType!==`touch`&&(this.dragFrom=this.second(e),this.ride.host.setPointerCapture(e.pointerId))}move(e){this.point(this.second(e))}up(e){let t=this.dragFrom;if(this.drop(),t===null)return;let n=this.second(e);Math.abs(this.x(t)-this.x(n))>6&&this.show(Q([Math.min(t,n),Math.max(t,n)],this.length))}drop(){this.dragFrom=null,this.overlay()}show(e){this.within=Q(e,this.length),this.draw(),this.output.textContent=ye.showing(this.within)}chosen(){return this.averagings.value===``?null:Number(this.averagings.value)}average(){this.averaging=this.chosen(),this.channels=this.readChannels(),this.draw()}point(e){this.at=e,this.overlay(),this.output.textContent=e===null?ye.hint:be(e,Ie(this.channels,e))}draw(){let{within:e,averaging:t}=this,n={within:e,averaging:t};for(let{host:e,id:t,marked:r,chart:i}of this.drawn){let a=Me(i,{id:t,marked:r,meter:this.meter,view:n}).draw(Math.max(280,e.clientWidth)),o=new DOMParser().parseFromString(a.toString(),`image/svg+xml`).documentElement;e.replaceChildren(document.importNode(o,!0))}this.overlay()}overlay(){for(let{host:e}of this.drawn){let t=e.querySelector(`svg`);for(let e of t.querySelectorAll(`.cursor`))e.remove();if(this.at===null||this.at<this.within[0]||this.at>this.within[1])continue;let n=this.x(this.at,e);if(this.dragFrom!==null&&e===this.ride.host){let r=this.x(this.dragFrom,e);t.append(this.mark(`rect`,{x:Math.min(n,r),y:0,width:Math.abs(n-r),height:t.viewBox.baseVal.height}))}t.append(this.mark(`line`,{x1:n,x2:n,y1:M.title,y2:t.viewBox.baseVal.height-M.axis}))}}mark(e,t){let n=document.createElementNS(`http://www.w3.org/2000/svg`,e);n.setAttribute(`class`,`cursor`);for(let[e,r]of Object.entries(t))n.setAttribute(e,String(r));return n}x(e,t=this.ride.host){let[n,r]=this.within,i=Math.max(280,t.clientWidth)-M.left-M.right;return M.left+(e-n)/(r-n)*i}second(e){let{host:t}=this.ride,[n,r]=this.within,i=t.clientWidth-M.left-M.right,a=(e.clientX-t.getBoundingClientRect().left-M.left)/i;return Math.min(r-1,Math.max(n,Math.round(n+a*(r-n))))}};ze()})();";
 // src/report/page/style.ts
 /** Colours by which the dark style replaces those that a drawing carries itself. */
 const darkDrawing = Object.entries(palette).map(([role, [, dark]]) => `.s-${role}{stroke:${dark}}.f-${role}{fill:${dark}}`).join("");
@@ -38581,6 +39617,8 @@ const variables = (which) => Object.entries(palette).map(([role, pair]) => `--${
 * The page's look: a margin column holds the headings, which stay in sight while their section passes; the
 * main column holds what is said. Levels are told apart by words and by the weight of the line above them,
 * never by colour alone. The main column is as wide as a drawing, 760 px.
+* Paper gets what is argued about: what the page folds away is left out there and said to be, and neither a
+* drawing nor a finding that fits on a page is cut in two.
 */
 const style = `
 :root{${variables(0)};--serif:Charter,"Bitstream Charter","Sitka Text",Cambria,"Noto Serif",Georgia,serif;--sans:system-ui,-apple-system,"Segoe UI","Noto Sans",Roboto,sans-serif;--mono:ui-monospace,"SFMono-Regular",Menlo,Consolas,"Noto Sans Mono",monospace;color-scheme:light dark}
@@ -38630,6 +39668,7 @@ figure>figcaption{margin-bottom:.4rem;color:var(--ink)}
 .chart{display:block;width:100%;height:auto;overflow:visible}
 figure .fine-print{margin-top:.4rem;max-width:44rem}
 .narrow,[hidden]{display:none!important}
+.paper{display:none}
 .tools{display:flex;flex-wrap:wrap;gap:.4rem;align-items:center;margin-bottom:.7rem;font-family:var(--sans);font-size:.8125rem}
 button,select{font:inherit;color:var(--ink);background:none;border:1px solid var(--quiet);border-radius:2px;padding:.3rem .7rem;cursor:pointer;min-height:2rem}
 select{flex:1 1 14rem;max-width:100%;min-width:0}
@@ -38665,11 +39704,17 @@ pre{margin:.5rem 0 0;padding:.7rem .9rem;background:var(--band);white-space:pre-
 @media screen and (max-width:30rem){.rests li{grid-template-columns:minmax(0,1fr)}}
 @media screen and (max-width:44rem){.wide{display:none}.narrow:not([hidden]){display:block!important}.row{margin-top:2.4rem}}
 @media screen and (prefers-color-scheme:dark){:root{${variables(1)}}${darkDrawing}}
-@media print{.tools{display:none}.f-paper{fill:none}.numbers td,.numbers th{white-space:normal}:root{color-scheme:light}body{font-size:9.5pt}main{max-width:none;padding:0}.row{margin-top:1.6rem}figure,tr,li,dl>div{break-inside:avoid}h1,h2,h3,h4,figcaption,.eyebrow{break-after:avoid}.scroll{overflow:visible}figure details:not([open]){display:none}details::details-content{content-visibility:visible;display:block}summary{list-style:none}a{text-decoration:none}.sides{grid-template-columns:1fr 1fr}dl>div{grid-template-columns:11rem minmax(0,1fr);gap:0 1.5rem}@page{margin:16mm 15mm}}
+@media print{:root{color-scheme:light;font-size:12.5px}@page{margin:15mm}main{max-width:none;padding:0}.tools{display:none}.f-paper{fill:none}a{text-decoration:none}.scroll{overflow:visible}.numbers td,.numbers th{white-space:normal}.row{display:block;margin-top:1.6rem}.row>div{margin-top:.8rem}.finding+.finding{margin-top:1.6rem}.part+.part{margin-top:1.2rem}figure{max-width:none;margin-top:1.2rem}.sides{grid-template-columns:1fr 1fr}dl>div{grid-template-columns:11rem minmax(0,1fr);gap:0 1.5rem}.finding,figure,.sides,tr,li,dl>div{break-inside:avoid}h1,h2,h3,h4,figcaption,.eyebrow,.claim,summary{break-after:avoid}p.paper{display:block}summary{list-style:none}details:not([open])>summary>.paper{display:inline}figure details:not([open]),.workings details:not([open]){display:none}}
 `;
 // src/report/page/shell.ts
-/** What a content policy calls a text by. */
-async function policyHash(text) {
+/** What a content policy calls a text by: an event prints thousands of pages in the same dress. */
+const hashes = /* @__PURE__ */ new Map();
+function policyHash(text) {
+	const hash = hashes.get(text) ?? hashed(text);
+	hashes.set(text, hash);
+	return hash;
+}
+async function hashed(text) {
 	const bytes = (await sha256(new TextEncoder().encode(text))).match(/../g).map((pair) => Number.parseInt(pair, 16));
 	return `'sha256-${btoa(String.fromCharCode(...bytes))}'`;
 }
@@ -38705,6 +39750,7 @@ ${body}
 /** What was wrong with a file, and what reading did about it. */
 const defects = {
 	truncated: "The file ends early: {kept|record was|records were} kept, {lostBytes|byte was|bytes were} lost.",
+	"size-impossible": "The file’s header states {stated|byte|bytes}, more than any recording holds, and the file has {held}: {kept|record was|records were} read, to the end of its messages. Copy the file from the head unit again.",
 	"checksum-wrong": "The file’s stored checksum does not match its content. It was read all the same.",
 	"never-closed": "The recorder never closed the file: {kept|record was|records were} recovered from it.",
 	chained: "The file holds {parts|recording|recordings} one behind another; they were read as one.",
@@ -38767,6 +39813,7 @@ function defectSaid(defect) {
 /** Faults of a file that a reader must know before the grade: part of the ride may be missing or wrong. */
 const damages = /* @__PURE__ */ new Set([
 	"truncated",
+	"size-impossible",
 	"checksum-wrong",
 	"never-closed",
 	"markup-ends-early"
@@ -38859,7 +39906,7 @@ function setPoints(report) {
 			return [heldSaid(one), one.rise === null ? "" : quantity(one.rise, "s")];
 		})
 	]), "numbers");
-	return part$1("What was held at a set-point", html`<p>${targetsSaid(report, found)}</p>${found.trends.length > 0 && bullets(found.trends.map((trend) => trendSaid(report, trend)))}<details><summary>Each block</summary>${shown}</details>`);
+	return part$1("What was held at a set-point", html`<p>${targetsSaid(report, found)}</p>${found.trends.length > 0 && bullets(found.trends.map((trend) => trendSaid(report, trend)))}${folded("Each block", shown)}`);
 }
 // src/report/page/story.ts
 /** Where the data came from, how it was put together, and everything that was done to it. */
@@ -38939,7 +39986,7 @@ function sections(report) {
 		section.watts === null ? "–" : quantity(section.watts, "W"),
 		...meters.map((subject) => differenceSaid(section, subject))
 	]), "numbers");
-	return part$1("Sections found in the ride", html`${counts.length > 0 && html`<p>${plain(capital(list$1(counts)))}.</p>`}<details><summary>Each section</summary>${shown}</details>`);
+	return part$1("Sections found in the ride", html`${counts.length > 0 && html`<p>${plain(capital(list$1(counts)))}.</p>`}${folded("Each section", shown)}`);
 }
 function differenceSaid({ differences }, meter) {
 	const found = differences.find(({ subject }) => subject === meter);
@@ -38977,6 +40024,7 @@ function cautions(report) {
 function mast({ report, told: { rests } }) {
 	return html`<header class="row mast"><div class="flow"><h1>${gradeWord(report.grade)}. ${gradeMeans(report.grade)}</h1><p class="lead">${reachSaid(report)}</p>${[
 		damageSaid(report),
+		unreadableSaid(report),
 		missingSaid(report),
 		becauseSaid(report)
 	].map((text) => text !== null && html`<p>${text}</p>`)}${rests.length > 0 && html`<div><p class="eyebrow">What the grade rests on</p><ol class="rests">${rests.map(basis)}</ol></div>`}</div><div class="facts">${facts(report)}</div></header>`;
@@ -38997,14 +40045,39 @@ function facts(report) {
 function cautionsAndNext({ report, told: { next } }) {
 	const steps = next.map(({ whats, settles }) => {
 		const links = settles.map((told, index) => html`${index > 0 && "; "}<a href="#${findingId(told.number)}">${told.title}</a>`);
-		return html`<div><dt>${links.length === 0 ? "Required by the event" : html`To settle: ${links}`}</dt><dd>${bullets(whats)}</dd></div>`;
+		return html`<div><dt>${links.length === 0 ? "To complete the submission" : html`To settle: ${links}`}</dt><dd>${bullets(whats)}</dd></div>`;
 	});
 	return html`${section("cautions", "Before you read on", bullets(cautions(report)), "cautions")}${steps.length > 0 && section("next", "What to do next", html`<dl>${steps}</dl>`)}`;
+}
+// src/report/words/limit.ts
+const spreads = {
+	"declared spread": "honest spreads of meters as declared",
+	"field spread": "honest spreads of meters as found in the field"
+};
+const ends = {
+	cautious: "by the cautious end of the interval",
+	estimate: "by the estimate itself"
+};
+/** A limit as its rule sets it, in the unit of the value where that is known. */
+function ruleLimitSaid(limit, unit) {
+	return `${["at least", "at most"].flatMap((side) => {
+		const bound = limit[side];
+		return bound === void 0 ? [] : [`${side} ${boundSaid(bound, limit.of, unit)}`];
+	}).join(" or ")}, ${ends[limit.end]}`;
+}
+function boundSaid(bound, of, unit) {
+	if (of !== "value") return `${number(bound)} ${spreads[of]}`;
+	if (unit === null) return number(bound);
+	return ruleNumber(bound, unit);
+}
+/** A number of a rule file with its unit; a share as the file has it, and as a reader does. */
+function ruleNumber(value, unit) {
+	return unit === "share" ? `${number(value)} (${quantity(value, unit)})` : quantity(value, unit);
 }
 // src/report/page/workings.ts
 /** For whoever wants to redo the sums: every rule, every option, every result. */
 function workings(report) {
-	return section("workings", "How each number was worked out", report.rules.items.map((rule) => ruleOf(report, rule)));
+	return section("workings", "How each number was worked out", html`${report.rules.items.map((rule) => ruleOf(report, rule))}<p class="paper">${workingsNotPrinted(report.rules.items.length)}</p>`, "workings");
 }
 function ruleOf(report, rule) {
 	const results = report.measurements.filter((one) => one.rule === rule.id);
@@ -39012,7 +40085,7 @@ function ruleOf(report, rule) {
 		["Asks", rule.question],
 		["Measure", html`<code>${rule.measure}</code>`],
 		["Needs", rule.needs.join(", ")],
-		["Limits", limits$36(rule)],
+		["Limits", limits$36(rule, results.find((one) => one.unit !== null)?.unit ?? null)],
 		["Highest level", rule.highest],
 		["Lowered when", rule.ceilings.map((one) => one.why).join(" ")],
 		["Where the limits come from", sourceSaid(rule)],
@@ -39030,16 +40103,14 @@ function resultSaid(one) {
 	const between = interval === null ? null : range(interval, unit) ?? "exact";
 	return [result(one), ` (${[between, count === null ? null : `rests on ${number(count)}`].filter((part) => part !== null).join("; ")})`];
 }
-function limits$36({ limits }) {
+function limits$36({ limits }, unit) {
 	return [
 		"note",
 		"query",
 		"refer"
 	].flatMap((level) => {
 		const one = limits[level];
-		if (one === void 0) return [];
-		const sides = ["at least", "at most"].flatMap((side) => one[side] === void 0 ? [] : [`${side} ${number(one[side])}`]);
-		return [`${levelWords[level]}: ${sides.join(" or ")}, of the ${one.of}, by the ${one.end === "cautious" ? "cautious end of the interval" : "estimate itself"}`];
+		return one === void 0 ? [] : [`${levelWords[level]}: ${ruleLimitSaid(one, unit)}`];
 	}).join("; ");
 }
 function result(one) {
@@ -39061,7 +40132,7 @@ function checksums(report) {
 		said([foreign(input.name)]),
 		html`<code>${input.sha256}</code>`
 	]));
-	const overlaid = rules.overlaid.map(({ file, text }) => html`<details><summary>${said([foreign(file)])}</summary><pre><code>${text}</code></pre></details>`);
+	const overlaid = rules.overlaid.map(({ file, text }) => folded(said([foreign(file)]), html`<pre><code>${text}</code></pre>`));
 	return section("checksums", "Checksums, to run it again", html`<p>${tool.name} ${tool.version}; ${said([foreign(rules.name)])}, checksum <code>${rules.sha256}</code>.</p>${files}${overlaid.length > 0 && html`<h3>Rules of this event that differ from the shipped ones</h3>${overlaid}`}`);
 }
 // src/report/html.ts
@@ -39548,6 +40619,7 @@ var report_schema_default = {
 			"properties": {
 				"id": { "enum": [
 					"truncated",
+					"size-impossible",
 					"checksum-wrong",
 					"never-closed",
 					"chained",
@@ -40968,9 +42040,28 @@ const definitions = report_schema_default.$defs;
 function renderJson(report) {
 	return `${write(report, report_schema_default, "")}\n`;
 }
+const lays = /* @__PURE__ */ new WeakMap();
+function layOf(node) {
+	const there = lays.get(node);
+	if (there !== void 0) return there;
+	const { properties = {}, additionalProperties } = node;
+	const lay = {
+		fields: Object.entries(properties).map(([key, below]) => ({
+			key,
+			label: labelOf(key),
+			node: below
+		})),
+		known: new Set(Object.keys(properties)),
+		free: typeof additionalProperties === "object" ? additionalProperties : void 0
+	};
+	lays.set(node, lay);
+	return lay;
+}
+const labelOf = (key) => `${JSON.stringify(key)}: `;
+const nothing = {};
+const beforeName = 8;
 function follow(node) {
-	const name = node?.$ref?.replace("#/$defs/", "");
-	return name === void 0 ? node ?? {} : follow(definitions[name]);
+	return node?.$ref === void 0 ? node ?? nothing : follow(definitions[node.$ref.slice(beforeName)]);
 }
 /** Of alternatives, the one whose `kind` is the value's own, else the first that has properties. */
 function choose(node, value) {
@@ -40988,12 +42079,14 @@ function write(value, at, indent) {
 		if (value.every((one) => one === null || typeof one !== "object")) return JSON.stringify(value);
 		return `[\n${value.map((one, index) => inner + write(one, node.prefixItems?.[index] ?? node.items, inner)).join(",\n")}\n${indent}]`;
 	}
-	const chosen = choose(node, value);
-	const free = typeof chosen.additionalProperties === "object" ? chosen.additionalProperties : void 0;
-	const properties = chosen.properties ?? {};
-	const known = Object.keys(properties).filter((key) => Object.hasOwn(value, key));
-	const others = Object.keys(value).filter((key) => !Object.hasOwn(properties, key)).sort();
-	const lines = [...known, ...others].filter((key) => value[key] !== void 0).map((key) => `${inner}${JSON.stringify(key)}: ${write(value[key], properties[key] ?? free, inner)}`);
+	const { fields, known, free } = layOf(choose(node, value));
+	const lines = [];
+	for (const { key, label, node: below } of fields) {
+		const one = Object.hasOwn(value, key) ? value[key] : void 0;
+		if (one !== void 0) lines.push(inner + label + write(one, below, inner));
+	}
+	const others = Object.keys(value).filter((key) => !known.has(key));
+	for (const key of others.sort()) if (value[key] !== void 0) lines.push(inner + labelOf(key) + write(value[key], free, inner));
 	return lines.length === 0 ? "{}" : `{\n${lines.join(",\n")}\n${indent}}`;
 }
 function isList(value) {
@@ -41008,8 +42101,9 @@ const letter = {
 		return plain(say`Your result in ${event === void 0 ? "your race" : event} rests on the recording ${foreign(submission.primary.name)}, which begins at ${clock(submission.primary.start)}. We ran the same checks on it as on every other: ${number(reach.judged)} of ${counted(all, "check")} could be made.`);
 	},
 	nothing: "They raised nothing that needs an answer from you. Thank you for handing in your recording.",
-	questions: (count) => `${count === 1 ? "One of them raised a question" : `${number(count)} of them raised questions`} that we cannot answer without you. That is all this letter is: a question. Nothing is decided, and nothing will be decided before we have read your answer.`,
+	questions: (count) => `${count === 1 ? "One of them raised a question" : `${number(count)} of them raised questions`} that we cannot answer without you. That is all this letter is: ${count === 1 ? "a question" : "questions"}. Nothing is decided, and nothing will be decided before we have read your answer.`,
 	missing: ({ missing }) => `The event also requires ${plain(list$1(missing.map((one) => requirementNames[one])))}, which we did not find. Please send it, or tell us why it is not there.`,
+	unreadable: ({ why }) => `A second recording that came with it could not be read. ${clean(why)} Please send it again, as the device wrote it.`,
 	seen: "What was seen:",
 	innocent: "What it may innocently be:",
 	settles: "What would settle it; any one of these helps:",
@@ -41868,13 +42962,15 @@ const width = 76;
 */
 function renderLetter(report, frame = {}) {
 	const asked = outline(report).raised.filter(({ level }) => level !== "note").flatMap(({ findings }) => findings.filter((told) => told.accountedBy === null));
-	const open = asked.length > 0 || report.missing.length > 0;
+	const { unreadable } = report.submission;
+	const open = asked.length > 0 || report.missing.length > 0 || unreadable.length > 0;
 	return `${[
 		letter.greeting(frame),
 		letter.opening(report, frame),
 		...open ? [] : [letter.nothing],
 		...asked.length > 0 ? [letter.questions(asked.length)] : [],
 		...asked.map((told, index) => question$36(told, index + 1)),
+		...unreadable.map(letter.unreadable),
 		...report.missing.length > 0 ? [letter.missing(report)] : [],
 		...open ? [
 			letter.asking(frame),
@@ -42073,6 +43169,7 @@ function head(report) {
 		[
 			reachSaid(report),
 			damageSaid(report),
+			unreadableSaid(report),
 			missingSaid(report),
 			becauseSaid(report)
 		].filter((part) => part !== null).map(text).join(" "),
@@ -42141,8 +43238,9 @@ function drawings(report, findings) {
 function drawn({ source, legend }) {
 	return `\`\`\`mermaid\n${source}\n\`\`\`\n\n${text(legend)}`;
 }
+const inFull$1 = (why) => why === null ? "" : ` (${sentence$1(why)})`;
 function unchecked({ unchecked: groups }) {
-	return list("What could not be checked, and why", groups.map(({ because, checks }) => `${sentence$1(capital([because]))}: ${checks.map((one) => text(one.question)).join(" ")}`));
+	return list("What could not be checked, and why", groups.map(({ because, checks }) => `${sentence$1(capital(because))}. ${checks.map((one) => text(one.question) + inFull$1(one.why)).join(" ")}`));
 }
 // src/math/nearest.ts
 /**
@@ -49391,6 +50489,7 @@ function gradeOf(page, report, { rests }) {
 	page.put(reachSaid(report));
 	for (const said of [
 		damageSaid(report),
+		unreadableSaid(report),
 		missingSaid(report),
 		becauseSaid(report)
 	]) if (said !== null) page.put(said);
@@ -49424,7 +50523,6 @@ function findingOf(page, report, told, level, ascii) {
 	}
 	if (finding.stretches.length > 0) page.put(`When: ${spans$1(finding.stretches, 6)}`, { indent });
 	for (const remark of told.remarks) page.put(plain(remark), { indent });
-	if (finding.remarks.length > 0) page.put(`Mind: ${finding.remarks.join("; ")}`, { indent });
 	if (told.accountedBy !== null) page.put(`Accounted for by ${told.accountedBy.number}: ${told.accountedBy.title}.`, { indent });
 	if (level === "note" || rule === null || told.accountedBy !== null) return;
 	if (rule.innocent.length > 0) page.put(`It may be innocent: ${rule.innocent.join(" ")}`, { indent });
@@ -49466,10 +50564,14 @@ function fineOf(page, { fine }) {
 function aside({ about, several }) {
 	return several ? ` (${about})` : "";
 }
+const inFull = (why) => why === null ? "" : ` (${plain(why)})`;
 function uncheckedOf(page, { unchecked }) {
 	if (unchecked.length === 0) return;
 	page.heading("What could not be checked, and why");
-	for (const { because, checks } of unchecked) page.put(`${plain(capital([because]))}: ${checks.map((one) => one.question + aside(one)).join(" ")}`, { lead: "· " });
+	for (const { because, checks } of unchecked) {
+		const each = checks.map((one) => one.question + aside(one) + inFull(one.why));
+		page.put(`${plain(capital(because))}. ${each.join(" ")}`, { lead: "· " });
+	}
 }
 function recordingsOf(page, report) {
 	const { primary, seconds, unreadable, window } = report.submission;
@@ -50385,6 +51487,7 @@ var above_history_rule_default = {
 		"betweenMeters": 4,
 		"betweenSettings": 3,
 		"swapped": .015,
+		"unlisted": .3,
 		"drift": 1.2,
 		"oldest": 540,
 		"reach": 10,
@@ -50426,7 +51529,7 @@ var above_history_rule_default = {
 	highest: "query",
 	ceilings: [],
 	claims: {
-		"above": "The best {duration} of the race stands at {watts}: {value} above the {ability} that {rides|past ride|past rides} in {days|day|days} show, {windows|near-maximal effort|near-maximal efforts} of about that length among them. Of honest races ridden all out, about 1 in {oneIn} stands this far above; that does not say how likely this rider is honest.",
+		"above": "The best {duration} of the race stands at {watts}: {value} above the {ability} that {rides|past ride|past rides} in {days|day|days} show, {windows|near-maximal effort|near-maximal efforts} of about that length among them. Of honest races ridden all out, about 1 in {oneIn} stands this far above; that does not say how likely this race is honest.",
 		"fine": "The best {duration} of the race stands at {watts}, {value} from the {ability} that {rides|past ride|past rides} in {days|day|days} show, {windows|near-maximal effort|near-maximal efforts} of about that length among them: within what they allow ({allowed})."
 	},
 	innocent: [
@@ -50445,25 +51548,25 @@ var above_history_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 5576,
+				"submissions": 8200,
 				"query": {
-					"share": 54e-5,
-					"atMost": .00139
+					"share": 37e-5,
+					"atMost": 95e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				}
 			},
 			"asFound": {
-				"submissions": 5528,
+				"submissions": 7912,
 				"query": {
-					"share": 72e-5,
-					"atMost": .00166
+					"share": 76e-5,
+					"atMost": .0015
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				}
 			}
 		}
@@ -50592,25 +51695,25 @@ var above_human_record_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 5576,
+				"submissions": 8200,
 				"query": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				}
 			},
 			"asFound": {
-				"submissions": 5528,
+				"submissions": 7912,
 				"query": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				}
 			}
 		}
@@ -50701,7 +51804,7 @@ var cadence_dependent_bias_rule_default = {
 		"leastSpeedRange": 6,
 		"cadenceSpread": .5,
 		"spreadPerRpm": .07,
-		"speedSpread": 1,
+		"speedSpread": 1.4,
 		"fieldFactor": 1.5
 	},
 	needs: [
@@ -50710,8 +51813,8 @@ var cadence_dependent_bias_rule_default = {
 		"cadence"
 	],
 	limits: { "query": {
-		"at least": 3.3,
-		"at most": -3.6,
+		"at least": 3.9,
+		"at most": -4.4,
 		"of": "declared spread",
 		"end": "estimate"
 	} },
@@ -50734,25 +51837,25 @@ var cadence_dependent_bias_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 5576,
+				"submissions": 8200,
 				"query": {
-					"share": 18e-5,
-					"atMost": 86e-5
+					"share": 0,
+					"atMost": 37e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				}
 			},
 			"asFound": {
-				"submissions": 5528,
+				"submissions": 7912,
 				"query": {
-					"share": .00181,
-					"atMost": .00307
+					"share": 63e-5,
+					"atMost": .00133
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				}
 			}
 		}
@@ -50850,25 +51953,25 @@ var clock_fault_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 5576,
+				"submissions": 8200,
 				"query": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				}
 			},
 			"asFound": {
-				"submissions": 5528,
+				"submissions": 7912,
 				"query": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				}
 			}
 		}
@@ -50943,25 +52046,25 @@ var coasting_power_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 5576,
+				"submissions": 8200,
 				"query": {
-					"share": 18e-5,
-					"atMost": 86e-5
+					"share": 12e-5,
+					"atMost": 58e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				}
 			},
 			"asFound": {
-				"submissions": 5528,
+				"submissions": 7912,
 				"query": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				}
 			}
 		}
@@ -51031,25 +52134,25 @@ var dead_cadence_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 5576,
+				"submissions": 8200,
 				"query": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				}
 			},
 			"asFound": {
-				"submissions": 5528,
+				"submissions": 7912,
 				"query": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				}
 			}
 		}
@@ -51088,7 +52191,7 @@ var different_ride_rule_default = {
 		"powerSeconds": 6,
 		"legSeconds": 20,
 		"lagSeconds": 4,
-		"leastSeconds": 300,
+		"leastSeconds": 240,
 		"leastWatts": 3,
 		"leastRpm": .5,
 		"leastBeats": .2,
@@ -51123,25 +52226,25 @@ var different_ride_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 5576,
+				"submissions": 8200,
 				"query": {
-					"share": 18e-5,
-					"atMost": 86e-5
+					"share": 24e-5,
+					"atMost": 77e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				}
 			},
 			"asFound": {
-				"submissions": 5528,
+				"submissions": 7912,
 				"query": {
-					"share": 36e-5,
-					"atMost": .00114
+					"share": 38e-5,
+					"atMost": 98e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				}
 			}
 		}
@@ -51200,29 +52303,29 @@ var duplicate_submission_rule_default = {
 	settles: ["Both riders' files as they lie on their recorders.", "A second recording of either ride."],
 	source: {
 		"kind": "common practice",
-		"note": "Two riders' power never agrees to the watt for three quarters of a minute; the number expected by chance is worked out from the recordings themselves. Between the submissions of an event only seconds under marks that agree are counted, about two thirds of those shared: two minutes of them are a copy of three minutes and more.",
+		"note": "Two riders' power never agrees to the watt for three quarters of a minute; the number expected by chance is worked out from the recordings themselves. Between the submissions of an event only seconds under marks that agree are counted, four fifths of those shared: two minutes of them are a copy of two and a half minutes and more. Power that was multiplied keeps its rises and falls, and is compared by those as well: of 15,000 pairs of simulated riders who rode one race none had a single mark in common.",
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 5576,
+				"submissions": 8200,
 				"query": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				}
 			},
 			"asFound": {
-				"submissions": 5528,
+				"submissions": 7912,
 				"query": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				}
 			}
 		}
@@ -51302,25 +52405,25 @@ var estimated_power_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 5576,
+				"submissions": 8200,
 				"query": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				}
 			},
 			"asFound": {
-				"submissions": 5528,
+				"submissions": 7912,
 				"query": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				}
 			}
 		}
@@ -51407,25 +52510,25 @@ var flat_setpoint_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 5576,
+				"submissions": 8200,
 				"query": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				}
 			},
 			"asFound": {
-				"submissions": 5528,
+				"submissions": 7912,
 				"query": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				}
 			}
 		}
@@ -51522,25 +52625,25 @@ var frozen_value_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 5576,
+				"submissions": 8200,
 				"query": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 54e-5
+					"atMost": 37e-5
 				}
 			},
 			"asFound": {
-				"submissions": 5528,
+				"submissions": 7912,
 				"query": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 55e-5
+					"atMost": 38e-5
 				}
 			}
 		}
@@ -51677,25 +52780,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}
@@ -51763,25 +52866,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}
@@ -51852,25 +52955,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}
@@ -51953,25 +53056,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}
@@ -52023,6 +53126,7 @@ const shippedRules = [
 			],
 			"chance": .001,
 			"fromWatts": 40,
+			"toWatts": 3e3,
 			"minimumSamples": 300,
 			"wholeShare": .95,
 			"steadySamples": 20,
@@ -52068,25 +53172,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
-						"share": 18e-5,
-						"atMost": 86e-5
+						"share": 13e-5,
+						"atMost": 6e-4
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}
@@ -52127,9 +53231,9 @@ const shippedRules = [
 	{
 		$schema: "./rule.schema.json",
 		id: "power-spike",
-		title: "Single samples far above their surroundings",
+		title: "Samples far above their surroundings or any rider",
 		family: "trace",
-		question: "Are there single samples that no rider and wheel could make?",
+		question: "Are there samples that no rider and wheel could make?",
 		measure: "spike-count",
 		subjects: "primary",
 		options: {
@@ -52137,6 +53241,7 @@ const shippedRules = [
 			"aroundRecords": 3,
 			"aboveWatts": 400,
 			"aboveFactor": 1.8,
+			"beyondWatts": 3e3,
 			"massKg": 55,
 			"speedShare": .5
 		},
@@ -52156,8 +53261,8 @@ const shippedRules = [
 		highest: "query",
 		ceilings: [],
 		claims: {
-			"above": "In {spikes|place|places} power leaps far above the seconds around it and is back within 2 s, as no rider on a wheel can do; the highest such sample is {highest}, the first is at {first:at}.",
-			"fine": "No sample stands alone above what surrounds it."
+			"above": "In {spikes|place|places} power leaps far above the seconds around it and is back within 2 s, or lies beyond what any rider makes; the highest such sample is {highest}, the first is at {first:at}.",
+			"fine": "No sample stands alone above what surrounds it, or beyond any rider."
 		},
 		innocent: [
 			"A false reading of the meter: a knock, a shift under load, a wrong cadence for one turn of the cranks.",
@@ -52171,29 +53276,29 @@ const shippedRules = [
 		],
 		source: {
 			"kind": "common practice",
-			"note": "A single false sample is everyday and only a remark; several of them can lift short bests. The height is a judgement: no published figure.",
+			"note": "A single false sample is everyday and only a remark; several of them can lift short bests. The heights are a judgement: no published figure; from 3000 W on no sample is believed, whatever stands around it.",
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}
@@ -52258,7 +53363,7 @@ const shippedRules = [
 				"end": "cautious"
 			},
 			"query": {
-				"at least": 3.4,
+				"at least": 3.2,
 				"of": "value",
 				"end": "cautious"
 			}
@@ -52281,29 +53386,29 @@ const shippedRules = [
 		],
 		source: {
 			"kind": "common practice",
-			"note": "Trainers and apps average over up to 3 s by themselves, which no published figure states. Limits are set where that ends: of 720 simulated honest rides made with 3 s of averaging, none has its cautious end above 3.3 s. Of five real recordings four are as crisp as one second and one is averaged over about 3 s.",
+			"note": "Trainers and apps average over up to 3 s by themselves, which no published figure states. Limits are set where that ends: of 1640 simulated honest rides on meters that average over 3 s, two in three with a memory that fades, one has its cautious end above 3.2 s; of 1968 on meters as they are drawn, none above 2.9 s. Five real recordings are as crisp as 1 to 1.3 s, none certainly less.",
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
-						"share": 18e-5,
-						"atMost": 86e-5
+						"share": 0,
+						"atMost": 37e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
-						"share": 18e-5,
-						"atMost": 86e-5
+						"share": 13e-5,
+						"atMost": 6e-4
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}
@@ -52451,25 +53556,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}
@@ -52529,16 +53634,20 @@ const shippedRules = [
 				"end": "estimate"
 			},
 			"refer": {
-				"at least": 3.6,
+				"at least": 3.8,
 				"of": "field spread",
 				"end": "estimate"
 			}
 		},
 		highest: "refer",
-		ceilings: [],
+		ceilings: [{
+			"when": "third sides with the primary",
+			"level": "query",
+			"why": "a further meter reads nearer to the primary than to this one, so that it is this one that lies apart"
+		}],
 		claims: {
-			"above": "The primary reads {value} above the second over the race ({own} against {other} on average), which is more than honest pairs of this kind differ.",
-			"below": "The primary reads {value} against the second over the race ({own} against {other} on average), which is further below than honest pairs of this kind lie.",
+			"above": "The primary reads {value} above the second over the race ({own} against {other} on average), further above than honest pairs of this kind lie whose meters keep what is claimed for them.",
+			"below": "The primary reads {value} against the second over the race ({own} against {other} on average), further below than honest pairs of this kind lie whose meters keep what is claimed for them.",
 			"fine": "The primary reads {value} against the second over the race ({own} against {other} on average), within what honest pairs of this kind show."
 		},
 		innocent: [
@@ -52554,29 +53663,29 @@ const shippedRules = [
 		],
 		source: {
 			"kind": "published",
-			"citation": "Scatter of honest meters -0.9 ± 3.2 % (Maier et al. 2017, Int J Sports Med 38:456-461); chain loss 2.1 ± 1.5 % (Smit et al. 2023, Sports Eng., doi 10.1007/s12283-023-00439-z); a claim of ±a counts as a/√3 (JCGM 100:2008). The multiples follow from the share of honest submissions that a rule may stop.",
+			"citation": "Scatter of honest meters -0.9 ± 3.2 % (Maier et al. 2017, Int J Sports Med 38:456-461); chain loss 2.1 ± 1.5 % (Smit et al. 2023, Sports Eng., doi 10.1007/s12283-023-00439-z); a claim of ±a counts as a/√3 (JCGM 100:2008); zero offsets common practice, no source. The multiples follow from the share of honest submissions that a rule may stop.",
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
-						"share": .00305,
-						"atMost": .00457
+						"share": .0011,
+						"atMost": .00192
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
-						"share": .19085,
-						"atMost": .19976
+						"share": .17859,
+						"atMost": .18583
 					},
 					"refer": {
-						"share": .00217,
-						"atMost": .00352
+						"share": .00114,
+						"atMost": .00199
 					}
 				}
 			}
@@ -52619,6 +53728,23 @@ const shippedRules = [
 				"interval": [17.4, 18.6],
 				"count": 110,
 				"level": "refer",
+				"expected": {
+					"declared": {
+						"centre": 0,
+						"spread": 1.6
+					},
+					"field": {
+						"centre": 0,
+						"spread": 4.5
+					}
+				}
+			},
+			{
+				"value": 18,
+				"interval": [17.4, 18.6],
+				"count": 110,
+				"circumstances": ["third sides with the primary"],
+				"level": "query",
 				"expected": {
 					"declared": {
 						"centre": 0,
@@ -52698,25 +53824,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
-						"share": 0,
-						"atMost": 54e-5
+						"share": 12e-5,
+						"atMost": 58e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
-						"share": .00289,
-						"atMost": .0044
+						"share": .00354,
+						"atMost": .00485
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}
@@ -52755,7 +53881,7 @@ const shippedRules = [
 			"blockSeconds": 30,
 			"leastBlocks": 20,
 			"honestCentre": 4.3,
-			"honestSpread": 1.6
+			"honestSpread": 1.2
 		},
 		needs: ["power", "second recording"],
 		limits: {
@@ -52765,9 +53891,9 @@ const shippedRules = [
 				"end": "cautious"
 			},
 			"query": {
-				"at least": 11,
-				"of": "value",
-				"end": "cautious"
+				"at least": 7.5,
+				"of": "declared spread",
+				"end": "estimate"
 			}
 		},
 		highest: "query",
@@ -52788,25 +53914,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
-						"share": 54e-5,
-						"atMost": .00139
+						"share": 24e-5,
+						"atMost": 77e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
-						"share": 36e-5,
-						"atMost": .00114
+						"share": 51e-5,
+						"atMost": .00116
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}
@@ -52816,19 +53942,49 @@ const shippedRules = [
 				"value": 3,
 				"interval": [2.6, 3.4],
 				"count": 100,
-				"level": "none"
+				"level": "none",
+				"expected": {
+					"declared": {
+						"centre": 4.3,
+						"spread": 1.4
+					},
+					"field": {
+						"centre": 4.3,
+						"spread": 1.4
+					}
+				}
 			},
 			{
 				"value": 9,
 				"interval": [8, 10],
 				"count": 100,
-				"level": "note"
+				"level": "note",
+				"expected": {
+					"declared": {
+						"centre": 4.3,
+						"spread": 1.4
+					},
+					"field": {
+						"centre": 4.3,
+						"spread": 1.4
+					}
+				}
 			},
 			{
 				"value": 20,
 				"interval": [18, 22],
 				"count": 100,
-				"level": "query"
+				"level": "query",
+				"expected": {
+					"declared": {
+						"centre": 4.3,
+						"spread": 1.4
+					},
+					"field": {
+						"centre": 4.3,
+						"spread": 1.4
+					}
+				}
 			}
 		]
 	},
@@ -52847,13 +54003,13 @@ const shippedRules = [
 			"lowQuantile": .5,
 			"highQuantile": .95,
 			"leastRange": .15,
-			"declaredSpread": 1,
-			"fieldSpread": 1.5
+			"declaredSpread": .7,
+			"fieldSpread": 1
 		},
 		needs: ["power", "second recording"],
 		limits: { "query": {
-			"at least": 3,
-			"at most": -3.6,
+			"at least": 3.4,
+			"at most": -3.8,
 			"of": "field spread",
 			"end": "estimate"
 		} },
@@ -52866,6 +54022,7 @@ const shippedRules = [
 		},
 		innocent: [
 			"The second reads hard efforts low: one-sided meters do when the balance of the legs shifts.",
+			"A zero offset was not done on one of the meters: it is a larger share of low power.",
 			"The meters sit on different sides of the chain, and the loss in the chain is a smaller share at high power.",
 			"The trainer runs out of its calibrated range."
 		],
@@ -52876,25 +54033,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
-						"share": .00127,
-						"atMost": .00238
+						"share": 51e-5,
+						"atMost": .00116
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}
@@ -52969,7 +54126,7 @@ const shippedRules = [
 		needs: ["power", "second recording"],
 		limits: {
 			"query": {
-				"at least": 3,
+				"at least": 3.8,
 				"at most": -5,
 				"of": "declared spread",
 				"end": "estimate"
@@ -53019,25 +54176,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
-						"share": 18e-5,
-						"atMost": 86e-5
+						"share": 0,
+						"atMost": 37e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
-						"share": .00398,
-						"atMost": .00568
+						"share": .00126,
+						"atMost": .00215
 					},
 					"refer": {
-						"share": 36e-5,
-						"atMost": .00114
+						"share": 25e-5,
+						"atMost": 8e-4
 					}
 				}
 			}
@@ -53173,25 +54330,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
-						"share": 54e-5,
-						"atMost": .00139
+						"share": 49e-5,
+						"atMost": .00112
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
-						"share": .00145,
-						"atMost": .00261
+						"share": .00139,
+						"atMost": .00231
 					},
 					"refer": {
-						"share": 18e-5,
-						"atMost": 86e-5
+						"share": 13e-5,
+						"atMost": 6e-4
 					}
 				}
 			}
@@ -53386,25 +54543,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
-						"share": 36e-5,
-						"atMost": .00114
+						"share": 25e-5,
+						"atMost": 8e-4
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}
@@ -53503,17 +54660,22 @@ const shippedRules = [
 			"usualPerHour": -8,
 			"usualSpread": 4,
 			"otherSpread": 6,
-			"slowBeats": 1.6,
+			"coolingBeats": 5,
+			"slowBeats": 2,
 			"slowSeconds": 600,
 			"leastGain": 4,
 			"periods": 6,
 			"usualAnswer": .48,
-			"answerSpread": .12,
-			"widestInterval": 29,
-			"leastShared": .3,
+			"answerSpread": .08,
+			"widestError": 12,
+			"leastShared": .1,
 			"stuckSeconds": 30,
-			"cadenceBeats": 1,
-			"cadenceSeconds": 60
+			"cadenceBeats": 2,
+			"multipleBeats": 1,
+			"cadenceSeconds": 60,
+			"leapBeats": 20,
+			"failingSeconds": 600,
+			"faultShare": .05
 		},
 		needs: ["power", "heart rate"],
 		limits: {
@@ -53523,7 +54685,7 @@ const shippedRules = [
 				"end": "estimate"
 			},
 			"query": {
-				"at least": 2.85,
+				"at least": 2.5,
 				"of": "field spread",
 				"end": "estimate"
 			}
@@ -53531,11 +54693,11 @@ const shippedRules = [
 		highest: "query",
 		ceilings: [],
 		claims: {
-			"above": "At the same heart rate the meter shows {value} ({watts}) more at the end of the race than at its start ({minutes}). Riders usually go the other way: {usual} in this time.",
+			"above": "At the same heart rate the meter shows {value} ({watts}) more at the end of the race than at its start, by a straight line through it ({minutes}): a change that came at once looks larger by half. Riders usually go the other way: {usual} in this time.",
 			"fine": "At the same heart rate the watts change by {value} over the race ({minutes}); {usual} would be usual."
 		},
 		innocent: [
-			"A fan was switched on, a window opened, the air became cooler: heart rate falls at the same power.",
+			"A fan was switched on, a window opened, the air became cooler: heart rate falls at the same power, or the rider can go harder at the same heart rate.",
 			"The strap settled, or the sensor at the wrist found the pulse only later.",
 			"Recovery from a hard start: heart rate was still high from it.",
 			"The trainer or meter warmed up: readings move by 0.40 to 0.65 % per °C."
@@ -53547,29 +54709,29 @@ const shippedRules = [
 		],
 		source: {
 			"kind": "common practice",
-			"note": "At equal power heart rate rises through a ride (Coyle & González-Alonso 2001, Exerc Sport Sci Rev 29:88-92; slow component at all intensities: Teso et al. 2022, MSSE 54:655). How much in watts, and the limit, from simulated honest races: beyond it lies about 1 in 10 of those in which a fan was switched on in the middle, and hardly another. In the simulation a fan lowers heart rate by up to nine beats a minute, which is worth 12 % of the power: what drifts by less cannot be told from it.",
+			"note": "At equal power heart rate rises through a ride (Coyle & González-Alonso 2001, Exerc Sport Sci Rev 29:88-92; Teso et al. 2022, MSSE 54:655). The limit is from simulated honest races: 13 of 9,020 lie beyond it, 5 of the 240 with a fan switched on. A fan is worth 12 % of the power there: a fall of heart rate counts as cooling, and who goes harder for it cannot be told from a meter that drifts. What binds is how unlike hearts drift: of planted rises of 16 % 65 % are found, of 24 % 93 %; asking 0.44 % of honest races would find 84 and 97 %.",
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
-						"share": .00215,
-						"atMost": .00349
+						"share": .00183,
+						"atMost": .00282
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
-						"share": .00235,
-						"atMost": .00374
+						"share": .00152,
+						"atMost": .00246
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}
@@ -53637,19 +54799,31 @@ const shippedRules = [
 			"sprint": 5,
 			"longer": [300],
 			"near": .87,
-			"fewest": 2,
-			"sprintRatio": 2,
-			"spread": 5
+			"sprintRatios": [
+				2.7,
+				2.3,
+				2,
+				1.8
+			],
+			"fewest": [
+				2,
+				3,
+				4,
+				6
+			],
+			"spread": 3.3,
+			"thin": 5.6,
+			"betweenMeters": 6
 		},
 		needs: ["power", "history"],
 		limits: {
 			"note": {
-				"at least": 2,
+				"at least": 1.8,
 				"of": "field spread",
 				"end": "estimate"
 			},
 			"query": {
-				"at least": 3,
+				"at least": 2.5,
 				"of": "field spread",
 				"end": "estimate"
 			}
@@ -53668,29 +54842,29 @@ const shippedRules = [
 		settles: ["Three sprints of ten seconds with a second meter.", "More past rides with sprints."],
 		source: {
 			"kind": "common practice",
-			"note": "Sprint power varies by 3.3 % within a session (Martin et al. 1997, MSSE 29:1505-1512). The limit lies beyond all of 762 simulated honest races with such a history; the two nearest stand at 2.75 and 2.95. Longer bests are held at 5 min alone: a meter that reads sprints high lifts the best minute as well.",
+			"note": "Sprint power varies by 3.3 % within a session (Martin et al. 1997, MSSE 29:1505-1512), efforts of 30 s by 39 W between meters (Nimmerichter et al. 2017): another or unlisted meter widens the range. How many past sprints make a best is set on simulated riders: of 5,306 rides held against those before them 17 stand beyond the limit, most above two or three sprints that were no best. Longer bests are held at 5 min alone: a meter that reads sprints high lifts the best minute too. It cannot see sprints of a rider whose past rides hold none.",
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
-						"share": 0,
-						"atMost": 54e-5
+						"share": 37e-5,
+						"atMost": 95e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
-						"share": 54e-5,
-						"atMost": .00141
+						"share": 13e-5,
+						"atMost": 6e-4
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}
@@ -53704,27 +54878,27 @@ const shippedRules = [
 				"expected": {
 					"declared": {
 						"centre": 0,
-						"spread": 5
+						"spread": 4
 					},
 					"field": {
 						"centre": 0,
-						"spread": 5
+						"spread": 4
 					}
 				}
 			},
 			{
-				"value": 13,
-				"interval": [13, 13],
+				"value": 8,
+				"interval": [8, 8],
 				"count": 5,
 				"level": "note",
 				"expected": {
 					"declared": {
 						"centre": 0,
-						"spread": 5
+						"spread": 4
 					},
 					"field": {
 						"centre": 0,
-						"spread": 5
+						"spread": 4
 					}
 				}
 			},
@@ -53736,11 +54910,11 @@ const shippedRules = [
 				"expected": {
 					"declared": {
 						"centre": 0,
-						"spread": 5
+						"spread": 4
 					},
 					"field": {
 						"centre": 0,
-						"spread": 5
+						"spread": 4
 					}
 				}
 			}
@@ -53765,6 +54939,8 @@ const shippedRules = [
 			],
 			"fewest": 4,
 			"widest": 2.5,
+			"near": 6,
+			"rides": 2,
 			"heartRateSlack": 1,
 			"cpSpread": 6.5,
 			"reserveSpread": 28,
@@ -53791,7 +54967,7 @@ const shippedRules = [
 		highest: "query",
 		ceilings: [],
 		claims: {
-			"above": "The race drew {drawn} at once from the reserve above critical power: {value} of the {granted} that {efforts|all-out effort|all-out efforts} leave possible, even with a critical power of {critical} ({model}; fitted: {fitted} and {fittedReserve}) and a reserve that refills as fast as it empties.",
+			"above": "The race drew {drawn} at once from the reserve above critical power: {value} of the {granted} that {efforts|all-out effort|all-out efforts} leave possible, even with a critical power of {critical} ({model}; fitted to {efforts|effort|efforts}: {fitted} ± {fittedReach} and {fittedReserve} ± {reserveReach}) and a reserve that refills as fast as it empties.",
 			"fine": "The race drew {drawn} at once from the reserve above critical power: {value} of the {granted} that the history leaves possible."
 		},
 		innocent: [
@@ -53802,29 +54978,29 @@ const shippedRules = [
 		settles: ["More past rides with hard efforts of 3 to 20 min, with heart rate.", "A second recording of the next race from another meter."],
 		source: {
 			"kind": "published",
-			"citation": "Reserve and critical power by Morton 1996 (Ergonomics 39:611-619); repeatability of W′ 28 % (Johnson et al. 2011), of critical power in the field 2.4 to 6.5 % (Karsten et al. 2015, EJAP 115:197-204). The highest of 320 simulated honest races with a history drew 85 % of what is granted. It argues from the same history as above-history: the two are one piece of evidence.",
+			"citation": "Reserve and critical power (CP) by Morton 1996 (Ergonomics 39:611-619); W′ repeats within 28 % (Johnson et al. 2011), CP in the field within 2.4 to 6.5 % (Karsten et al. 2015, EJAP 115:197-204). The highest of 344 simulated honest races with such a history drew 70 % of what is granted. It cannot see a race that left something in reserve: where all above CP reads a fifth too high, 16 of 20 simulated bunch races still draw less than the rider has, CP and W′ known exactly. It argues from the same history as above-history: the two are one piece of evidence.",
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
-						"share": 18e-5,
-						"atMost": 86e-5
+						"share": 0,
+						"atMost": 37e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
-						"share": 18e-5,
-						"atMost": 86e-5
+						"share": 0,
+						"atMost": 38e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}
@@ -53862,7 +55038,10 @@ const shippedRules = [
 			"windowSeconds": 180,
 			"leastWindows": 4,
 			"leastKnown": .8,
-			"leastVariation": .025,
+			"leastVariation": .0175,
+			"ownVariation": .0263,
+			"openZ": .7,
+			"leastCorrelation": .5,
 			"timeConstants": [
 				30,
 				50,
@@ -53873,11 +55052,16 @@ const shippedRules = [
 				4,
 				8
 			],
-			"leastCorrelation": .4,
-			"faultShare": .05,
+			"failingShare": .3,
+			"blockSeconds": 30,
+			"usualAnswer": .48,
 			"stuckSeconds": 30,
-			"cadenceBeats": 1,
-			"cadenceSeconds": 60
+			"cadenceBeats": 2,
+			"multipleBeats": 1,
+			"cadenceSeconds": 60,
+			"leapBeats": 20,
+			"failingSeconds": 600,
+			"faultShare": .05
 		},
 		needs: ["power", "heart rate"],
 		limits: {
@@ -53887,7 +55071,7 @@ const shippedRules = [
 				"end": "cautious"
 			},
 			"query": {
-				"at least": .15,
+				"at least": .151,
 				"of": "value",
 				"end": "cautious"
 			}
@@ -53895,40 +55079,40 @@ const shippedRules = [
 		highest: "query",
 		ceilings: [],
 		claims: {
-			"above": "In {silent} of {windows|window|windows} with changing power heart rate does not answer to it ({value}).",
-			"fine": "Heart rate answers to power in all but {silent} of {windows|window|windows} with changing power."
+			"above": "In {silent} of the {windows|window|windows} that could show it, heart rate does not answer to power ({value}).",
+			"fine": "Heart rate answers to power in all but {silent} of the {windows|window|windows} that could show it."
 		},
 		innocent: [
-			"A sensor at the wrist, or a dry strap, that shows something like a heart rate.",
+			"A sensor at the wrist that counts the cadence, or a dry strap, that shows something like a heart rate.",
 			"The strap of somebody else in the room was picked up.",
 			"Medicine or a pacemaker that holds the pulse."
 		],
 		settles: ["A chest strap, moistened, at the next race.", "The original file of the head unit or watch."],
 		source: {
 			"kind": "common practice",
-			"note": "Heart rate follows power with a time constant of about a minute (55.7 and 59.5 s, doi 10.1186/s12938-015-0112-7); the limit follows from simulated honest rides.",
+			"note": "Heart rate follows power with a time constant of about a minute (55.7 and 59.5 s, doi 10.1186/s12938-015-0112-7); the limit follows from simulated honest rides (tuning generator, seeds T and U): 1 of 9,020 lies beyond it. How much of an answer is asked for follows from how much power changes: in few windows with little change a heart that wanders by itself could pass for another’s.",
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
-						"share": .00108,
-						"atMost": .00213
+						"share": 12e-5,
+						"atMost": 58e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
-						"share": 72e-5,
-						"atMost": .00166
+						"share": 25e-5,
+						"atMost": 8e-4
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}
@@ -53963,17 +55147,15 @@ const shippedRules = [
 		measure: "mass-shortfall",
 		subjects: "primary",
 		options: {
-			"stretchSeconds": 30,
 			"leastStretches": 5,
-			"steepGrade": .04,
-			"leastSpeed": 1.5,
 			"bicycleKg": 8,
-			"dragArea": .22,
-			"rolling": .004,
-			"usualCelsius": 20,
 			"mostScatter": .1,
 			"fieldSpread": 3.2,
-			"otherSpread": 2.5
+			"fieldOffset": .9,
+			"otherSpread": 1.5,
+			"repeatSpread": 1.5,
+			"riderSpread": 2,
+			"oldest": 365
 		},
 		needs: [
 			"power",
@@ -53983,12 +55165,12 @@ const shippedRules = [
 		],
 		limits: {
 			"note": {
-				"at least": 2.3,
+				"at least": 3,
 				"of": "declared spread",
 				"end": "estimate"
 			},
 			"query": {
-				"at least": 3.9,
+				"at least": 4,
 				"of": "field spread",
 				"end": "estimate"
 			}
@@ -54000,40 +55182,44 @@ const shippedRules = [
 			"why": "outdoors wind, draft and barometer blur what speed says of mass"
 		}],
 		claims: {
-			"above": "Speed on {stretches|steep stretch|steep stretches} implies a rider of {implied}, {value} less than the {declared} declared (bicycle taken as {bicycle}).",
+			"above": "Speed on {stretches|steep stretch|steep stretches} implies a rider of {implied}, {value} less than the {declared} declared (bicycle taken as {bicycle}). Held against: {meters|meter|meters} of this ride, {rides|past ride|past rides} on climbs with the same meter.",
 			"fine": "Speed on {stretches|steep stretch|steep stretches} implies a rider of {implied}; declared were {declared}."
 		},
 		innocent: [
 			"The mass in the platform's profile is an old one.",
 			"The meter reads low: less power at the same speed looks like a lighter rider.",
-			"A lighter bicycle than the one assumed."
+			"A lighter bicycle than the one assumed, or a rider who has become lighter since the mass was declared."
 		],
-		settles: ["A photo of the scale, and of the mass in the platform's profile.", "A spin-down or zero offset before the next race."],
+		settles: [
+			"A photo of the scale, and of the mass in the platform's profile.",
+			"A second recording of the next race, or past rides on climbs with the same meter.",
+			"A spin-down or zero offset before the next race."
+		],
 		source: {
 			"kind": "published",
-			"citation": "Road power model of Martin et al. 1998, J Appl Biomech 14:276-291; meters in the field scatter by 3.2 % (Maier et al. 2017, Int J Sports Med 38:456-461); drag is taken low, as in a bunch, in the rider's favour; a meter that reads high cannot be told from a lighter rider, so that the limit follows what meters in the field scatter, whatever was declared; what bicycle and grade add is common practice, no source.",
+			"citation": "Road power model of Martin et al. 1998, J Appl Biomech 14:276-291; meters in the field read 0.9 ± 3.2 % low (Maier et al. 2017, Int J Sports Med 38:456-461); what bicycle, grade, days and the rider's own weight add is common practice, no source. A meter that reads low looks like a lighter rider: by one meter alone an eighth less is asked about in 12 of 54 simulated rides, a fifth less in 52; with a second meter, or with past rides that showed the declared mass, it takes less. It cannot see a mass that was always understated a little.",
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
-						"share": .00109,
-						"atMost": .00215
+						"share": 88e-5,
+						"atMost": .00167
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}
@@ -54056,8 +55242,8 @@ const shippedRules = [
 				}
 			},
 			{
-				"value": 5,
-				"interval": [4, 6],
+				"value": 7,
+				"interval": [6, 8],
 				"count": 12,
 				"level": "note",
 				"expected": {
@@ -54147,25 +55333,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 5576,
+					"submissions": 8200,
 					"query": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 54e-5
+						"atMost": 37e-5
 					}
 				},
 				"asFound": {
-					"submissions": 5528,
+					"submissions": 7912,
 					"query": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 55e-5
+						"atMost": 38e-5
 					}
 				}
 			}

@@ -1,6 +1,6 @@
-import { a as indoorsOf, c as parseClock, cn as decodeText, i as stated, ln as shortName, n as readMarkup, o as sportOf, r as combineTotals, t as Trackpoints, u as decimal } from "./program.js";
-// src/read/xml/tcx.ts
-/** Elements of a lap beside its track, and the total that each states. HeartRate elements hold a "Value". */
+import { _n as decodeText, a as indoorsOf, c as parseClock, i as stated, n as readMarkup, o as sportOf, r as combineTotals, t as Trackpoints, u as decimal, vn as shortName } from "./program.js";
+// src/read/xml/laps.ts
+/** Elements of a TCX lap beside its track, and the total that each states. HeartRate elements hold a "Value". */
 const totalOf = /* @__PURE__ */ new Map([
 	["totaltimeseconds", "timerS"],
 	["distancemeters", "distanceM"],
@@ -10,6 +10,59 @@ const totalOf = /* @__PURE__ */ new Map([
 	["avgwatts", "meanPower"],
 	["maxwatts", "maxPower"]
 ]);
+/** Collects the laps of a TCX activity, one after another. Times are clock times, s. */
+var Laps = class {
+	#whole = [];
+	#open = null;
+	/** Whether a lap is open. */
+	get open() {
+		return this.#open !== null;
+	}
+	begin(from) {
+		this.#open = {
+			from,
+			totals: {},
+			tracks: 0
+		};
+	}
+	/** A track begins. @returns whether the open lap has one already */
+	track() {
+		return this.#open !== null && this.#open.tracks++ > 0;
+	}
+	/** An element of the open lap beside its tracks. The first value of a total counts. */
+	value(name, text, parent) {
+		const total = totalOf.get(name === "value" ? parent : name);
+		if (this.#open !== null && total !== void 0 && text !== "") this.#open.totals[total] ??= decimal(text);
+	}
+	/** @param to time of the last trackpoint */
+	end(to) {
+		if (this.#open !== null) this.#whole.push({
+			from: this.#open.from,
+			to,
+			totals: stated(this.#open.totals)
+		});
+		this.#open = null;
+	}
+	/** The laps that go on for some time, each with the mean power that it states, W. */
+	laps() {
+		return this.#whole.flatMap(({ from, to, totals: { meanPower } }) => {
+			if (!(to > from)) return [];
+			return [meanPower === void 0 ? {
+				from,
+				to
+			} : {
+				from,
+				to,
+				meanPower
+			}];
+		});
+	}
+	/** What all laps state together. */
+	totals() {
+		return combineTotals(this.#whole.map(({ totals }) => totals));
+	}
+};
+// src/read/xml/tcx.ts
 /**
 * Reads a TCX activity. Values count only inside a Trackpoint: laps carry averages under the same names. The
 * laps' own totals become the file's totals. Times without a zone are read as UTC. A second Track in one lap
@@ -19,28 +72,11 @@ const totalOf = /* @__PURE__ */ new Map([
 */
 function readTcx(bytes) {
 	const points = new Trackpoints();
-	const laps = [];
-	const pauses = [];
+	const laps = new Laps();
 	const creator = {};
 	let sport = null;
 	let activities = 0;
 	let inActivity = false;
-	let lap = null;
-	let trackEnd = NaN;
-	let afterBreak = false;
-	const endLap = () => {
-		if (lap === null) return;
-		laps.push({
-			from: lap.from,
-			to: points.lastTime,
-			totals: stated(lap.totals)
-		});
-		lap = null;
-	};
-	const lapValue = (name, text, parent) => {
-		const total = totalOf.get(name === "value" ? parent : name);
-		if (total !== void 0 && text !== "") lap.totals[total] ??= decimal(text);
-	};
 	const fault = readMarkup(decodeText(bytes), {
 		started: () => points.count > 0,
 		open(name, attributes) {
@@ -50,31 +86,22 @@ function readTcx(bytes) {
 				sport ??= shortName(attributes.Sport);
 			} else if (!inActivity) return;
 			else if (name === "lap") {
-				endLap();
-				lap = {
-					from: parseClock(attributes.StartTime ?? "")?.seconds ?? NaN,
-					totals: {},
-					tracks: 0
-				};
+				laps.end(points.lastTime);
+				laps.begin(parseClock(attributes.StartTime ?? "")?.seconds ?? NaN);
 			} else if (name === "track") {
-				afterBreak = lap !== null && lap.tracks++ > 0 && points.count > 0;
-				trackEnd = points.lastTime;
+				if (laps.track()) points.interrupt();
 			} else if (name === "trackpoint") points.begin(false);
 		},
 		close(name, text, parent) {
-			if (name === "trackpoint" && points.open) {
-				points.end();
-				const next = points.lastTime;
-				if (afterBreak && next > trackEnd + 1) pauses.push([trackEnd + 1, next]);
-				afterBreak = false;
-			} else if (points.open) points.value(name, text, parent);
-			else if (name === "lap") endLap();
-			else if (lap !== null) lapValue(name, text, parent);
+			if (name === "trackpoint" && points.open) points.end();
+			else if (points.open) points.value(name, text, parent);
+			else if (name === "lap") laps.end(points.lastTime);
+			else if (laps.open) laps.value(name, text, parent);
 			else if (name === "activity") inActivity = false;
 			else if (parent === "creator") creator[name] = shortName(text);
 		}
 	});
-	endLap();
+	laps.end(points.lastTime);
 	const { defects, ...columns } = points.assemble();
 	return {
 		...columns,
@@ -86,9 +113,9 @@ function readTcx(bytes) {
 			serial: creator.unitid ?? null
 		},
 		balanceSide: null,
-		pauses,
-		laps: laps.flatMap(asLap),
-		totals: combineTotals(laps.map(({ totals }) => totals)),
+		pauses: points.pauses,
+		laps: laps.laps(),
+		totals: laps.totals(),
 		defects: [
 			...fault === null ? [] : [{
 				id: "markup-ends-early",
@@ -101,16 +128,5 @@ function readTcx(bytes) {
 			...defects
 		]
 	};
-}
-function asLap({ from, to, totals }) {
-	if (!(to > from)) return [];
-	return [totals.meanPower === void 0 ? {
-		from,
-		to
-	} : {
-		from,
-		to,
-		meanPower: totals.meanPower
-	}];
 }
 export { readTcx };

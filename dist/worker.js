@@ -1,4 +1,4 @@
-import { b as taskRunner } from "./program.js";
+import { x as taskRunner } from "./program.js";
 import { parentPort, workerData } from "node:worker_threads";
 // src/bin/worker.ts
 const run = taskRunner(workerData);

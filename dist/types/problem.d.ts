@@ -2,7 +2,7 @@
  * Every error that the program raises on purpose. A problem is not a bug: it says in one sentence
  * what is wrong, where, and what to do next. Anything else that is thrown is a fault of the program.
  */
-export type ProblemCode = 'usage' | 'file-missing' | 'file-refused' | 'file-unwritable' | 'format-unknown' | 'format-damaged' | 'format-limits' | 'no-records' | 'no-power' | 'wrong-sport' | 'facts-wrong' | 'profile-wrong' | 'rule-wrong' | 'report-wrong';
+export type ProblemCode = 'usage' | 'file-missing' | 'file-refused' | 'file-unwritable' | 'format-unknown' | 'format-damaged' | 'format-limits' | 'no-records' | 'no-power' | 'facts-wrong' | 'profile-wrong' | 'rule-wrong' | 'report-wrong';
 export interface ProblemParts {
     readonly code: ProblemCode;
     /** What is wrong: a full sentence without the final stop. */

@@ -81,7 +81,7 @@ export interface Defect {
     readonly id: DefectId;
     readonly values: Values;
 }
-export type DefectId = 'truncated' | 'checksum-wrong' | 'never-closed' | 'chained' | 'several-sessions' | 'colliding-field' | 'odd-power-type' | 'markup-ends-early' | 'unreadable-values' | 'trailing-bytes' | 'power-in-developer-field' | 'zone-assumed' | 'no-clock' | 'unit-assumed';
+export type DefectId = 'truncated' | 'size-impossible' | 'checksum-wrong' | 'never-closed' | 'chained' | 'several-sessions' | 'colliding-field' | 'odd-power-type' | 'markup-ends-early' | 'unreadable-values' | 'trailing-bytes' | 'power-in-developer-field' | 'zone-assumed' | 'no-clock' | 'unit-assumed';
 /** One device's file, read into columns as it stands: file order, nothing repaired, nothing resampled. */
 export interface Recording {
     readonly name: string;
@@ -302,6 +302,8 @@ export type SubjectKind = 'recording' | 'pair' | 'rider' | 'submission';
 export interface MeasureInfo {
     readonly id: string;
     readonly of: SubjectKind;
+    /** Of its value, its interval, its honest range, and of the limits that are set to the value. */
+    readonly unit: Unit;
     readonly options: Readonly<Record<string, OptionSpec>>;
     /** The circumstances it may report, each with the words that explain it. */
     readonly circumstances: Readonly<Record<string, string>>;
@@ -332,6 +334,15 @@ export interface PastRide {
     readonly heartRates?: readonly (number | null)[];
     /** Share of the pedalling in which something other than the rider held the power to a target, 0–1. */
     readonly controlled?: number;
+    /** Mass that its climbs show. Health data. */
+    readonly climbed?: Climbed;
+}
+/** What the climbs of a ride say of the mass that moved: rider and bicycle, if the chain lost nothing. */
+export interface Climbed {
+    readonly kg: number;
+    /** How many steep stretches say so, and how far they are apart (median deviation, share). */
+    readonly stretches: number;
+    readonly scatter: number;
 }
 /** A rider's mean-maximal power history, as kept in a file. */
 export interface Profile {
@@ -341,6 +352,19 @@ export interface Profile {
     readonly rides: readonly PastRide[];
     /** What was left out while compiling. */
     readonly leftOut: readonly LeftOutFile[];
+}
+/** How far a profile can be trusted to show what its rider can do. */
+export interface Completeness {
+    readonly rides: number;
+    /** Days from the first ride to the last, both counted, and the longest time between two. */
+    readonly days: number;
+    readonly longestPause: number;
+    /** Rides with heart rate, which tells an effort that was held back; rides whose files list their meter. */
+    readonly heartRate: number;
+    readonly meters: number;
+    /** Durations (s) at which other rides come near the best, and at which it stands alone. */
+    readonly confirmed: readonly number[];
+    readonly alone: readonly number[];
 }
 export interface LeftOutFile {
     /** A stranger's string. */
@@ -798,8 +822,10 @@ export interface EventRow {
 export interface SharedContent {
     readonly rule: string;
     readonly level: Level;
-    /** Seconds that are certainly the same, sample by sample. */
+    /** Seconds that are certainly the same in what agrees for longest. */
     readonly seconds: number;
+    /** That, and what agrees for a third as long, each with its own seconds. */
+    readonly alike: readonly Alike[];
     readonly a: {
         readonly number: string;
         readonly role: string;
@@ -810,6 +836,11 @@ export interface SharedContent {
         readonly number: string | null;
         readonly role: string;
     };
+}
+/** What two recordings have in common sample by sample; power that was multiplied still rises and falls alike. */
+export interface Alike {
+    readonly what: 'power' | 'cadence' | 'rises and falls';
+    readonly seconds: number;
 }
 /** One device that recorded for several riders at the same time. */
 export interface SharedDevice {

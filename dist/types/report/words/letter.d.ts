@@ -1,4 +1,4 @@
-import type { Report } from '../../types.ts';
+import type { Report, UnreadableFile } from '../../types.ts';
 /** What the organiser puts into a letter; every part may be left out. */
 export interface LetterFrame {
     /** Who is written to, and from whom. */
@@ -19,6 +19,7 @@ export declare const letter: {
     readonly nothing: 'They raised nothing that needs an answer from you. Thank you for handing in your recording.';
     readonly questions: (count: number) => string;
     readonly missing: ({ missing }: Report) => string;
+    readonly unreadable: ({ why }: UnreadableFile) => string;
     readonly seen: 'What was seen:';
     readonly innocent: 'What it may innocently be:';
     readonly settles: 'What would settle it; any one of these helps:';
