@@ -287,7 +287,9 @@ describe('event', () => {
     expect(readFileSync(kept, 'utf8')).not.toMatch(/rider|"11"/);
     const { out, err } = await run(['event', now, '--out', path.join(now, 'out'), '--earlier', kept]);
     expect(out).toContain('1 submission');
-    expect(err).toMatch(/Rider 26 \(primary\): at least .* as in the recording [0-9a-f]{8} of “Round 0”/);
+    expect(err).toMatch(
+      /Rider 26 \(primary\): the same as in the recording [0-9a-f]{8} of “Round 0” are at least .* of power/,
+    );
   });
 
   it('keeps names out of everything when it redacts', async () => {

@@ -18,7 +18,7 @@ async function pageOf({ primary, seconds, rider, race }: Submission): Promise<st
 describe('the page on a pair of three hours', () => {
   it.each([
     ['an honest pair', []],
-    ['a meter that warms up', [{ fault: faults.warming, strength: 8 }]],
+    ['a meter that warms up', [{ fault: faults.warming, strength: 0.1 }]],
   ])('is small: %s', async (_, planted) => {
     const wish = { kind: 'bunch race', minutes: 180, faults: planted } as const;
     const page = await pageOf(drawSubmission('bench 3 h', wish));
