@@ -13,6 +13,15 @@ export function declaredFor(
   return devices?.find(({ name }) => name === ownName) ?? devices?.find(({ name }) => name === role) ?? null;
 }
 
+/**
+ * What is claimed for a meter as a standard deviation, %: a tolerance of ±a is a rectangle, a/√3 (JCGM 100:2008).
+ *
+ * @param otherwise where nothing is claimed, %
+ */
+export function claimedSpread(device: DeviceFacts | null, otherwise: number): number {
+  return device === null ? otherwise : device.tolerancePercent / Math.sqrt(3);
+}
+
 /** The role of the pair at a position of `all.seconds`. */
 export function secondRole(position: number): string {
   return position === 0 ? 'second' : `second ${position + 1}`;

@@ -1,4 +1,3 @@
-import { median } from 'simple-statistics';
 import { climbing } from '../math/climbs.ts';
 import { meanMaximal } from '../math/mean-maximal.ts';
 import type { Climbed, PastRide, Place, Series } from '../types.ts';
@@ -32,9 +31,8 @@ export function pastRide(series: Series, place: Place | null): PastRide {
 function climbedIn(series: Series): { climbed?: Climbed } {
   const { speed, altitude } = series.channels;
   if (speed === undefined || altitude === undefined) return {};
-  const { climbs, mass } = climbing(series, [0, series.length], 1);
+  const { climbs, mass, scatter } = climbing(series, [0, series.length], 1);
   if (climbs.length === 0 || !(mass > 0)) return {};
-  const scatter = median(climbs.map((climb) => Math.abs(climb.mass / mass - 1)));
   const { mostKg, mostScatter } = settings.climbed;
   if (mass > mostKg || scatter > mostScatter) return {};
   const kg = Math.round(mass * 10) / 10;

@@ -15,6 +15,8 @@ export interface Climbing {
   readonly climbs: readonly Climb[];
   /** Middle of their masses, kg; NaN where there are none. */
   readonly mass: number;
+  /** Middle of how far single ones lie from it, share of it; NaN where there are none. */
+  readonly scatter: number;
   /** m², as the ride itself shows it. */
   readonly dragArea: number;
 }
@@ -73,7 +75,8 @@ export function climbing({ channels, state }: Series, [from, to]: Stretch, effic
     .filter(({ grade, perKg }) => grade >= steepGrade && perKg > 0)
     .map(({ at, watts, left, perKg, perArea }) => ({ at, watts, mass: (left - dragArea * perArea) / perKg }));
   const mass = climbs.length === 0 ? Number.NaN : median(climbs.map((climb) => climb.mass));
-  return { climbs, mass, dragArea };
+  const off = climbs.map((climb) => Math.abs(climb.mass / mass - 1));
+  return { climbs, mass, scatter: off.length === 0 ? Number.NaN : median(off), dragArea };
 }
 
 interface Uphill extends ReturnType<typeof massTerms> {

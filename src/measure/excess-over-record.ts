@@ -1,6 +1,5 @@
-import { declaredFor } from '../declared.ts';
+import { claimedSpread, declaredFor } from '../declared.ts';
 import { meanMaximal } from '../math/mean-maximal.ts';
-import type { DeviceFacts } from '../types.ts';
 import { defineMeasure, exact, notApplicable, number, numbers } from './measure.ts';
 import { recordPower } from './rider/records.ts';
 
@@ -35,7 +34,10 @@ export const excessOverRecord = defineMeasure({
     const spread = (meter: number) => ({ centre: 0, spread: Math.hypot(meter, options.massSpread) });
     return exact(100 * (most.perKg / most.record - 1), compared.length, {
       stretches: [[most.from, most.from + most.duration]],
-      expected: { declared: spread(claimed(own, options.fieldSpread)), field: spread(options.fieldSpread) },
+      expected: {
+        declared: spread(claimedSpread(own, options.fieldSpread)),
+        field: spread(options.fieldSpread),
+      },
       details: {
         duration:
           most.duration < 120
@@ -48,8 +50,3 @@ export const excessOverRecord = defineMeasure({
     });
   },
 });
-
-/** A tolerance of ±a as a standard deviation: a/√3 (JCGM 100:2008, GUM); the field's without a claim. */
-function claimed(device: DeviceFacts | null, fieldSpread: number): number {
-  return device === null ? fieldSpread : device.tolerancePercent / Math.sqrt(3);
-}

@@ -27,10 +27,10 @@ import { responseChart } from './rider/response-chart.ts';
  * makes is held to be honest. It cannot see a meter that drifts by less than a heart does, nor tell it from
  * a fan where the rider goes by the watts shown, so that heart rate falls with the true ones.
  *
- * What honest hearts leave to be found, by the multiple of the spread that asks (9,020 honest races and 160 of each
- * fault at each strength, tuning generator): 2.0 asks 0.44 % and finds 84 % of the moderate and 97 % of the
- * clear-cut rises; 2.3 asks 0.23 % and finds 74 and 95 %; 2.5 asks 0.14 % and finds 65 and 93 %; 2.85 asks 0.04 %
- * and finds 47 and 87 %. Of those asked at 2.0 half rode with a fan that was switched on. Weighing neighbouring
+ * What honest hearts leave to be found at the rule's limit, and at one of 2.0 spreads, stands with the source of
+ * its limits. Between and beyond (the same 9,020 honest races and 160 of each fault at each strength): 2.3 asks
+ * 0.23 % and finds 74 % of the moderate and 95 % of the clear-cut rises, 2.85 asks 0.04 % and finds 47 and 87 %. Of
+ * those asked at 2.0 half rode with a fan that was switched on. Weighing neighbouring
  * blocks by how they resemble each other, and likelihoods of fan against drift against step, found no more.
  */
 export const latePowerExcess = defineMeasure({

@@ -1,5 +1,5 @@
 import { median } from 'simple-statistics';
-import { declaredFor, declaredPair } from '../declared.ts';
+import { claimedSpread, declaredFor, declaredPair } from '../declared.ts';
 import { type Climb, climbing, stretchSeconds } from '../math/climbs.ts';
 import { normalReach } from '../math/normal.ts';
 import { chainEfficiency } from '../math/road-power.ts';
@@ -47,12 +47,11 @@ export const massShortfall = defineMeasure({
     const { massKg, devices } = all.rider;
     if (massKg === undefined) return notApplicable('no-fact', { fact: 'massKg' });
     const device = declaredFor(devices, series.recording.name, 'primary');
-    const { climbs, mass } = climbing(series, all.window, arriving(device));
+    const { climbs, mass, scatter } = climbing(series, all.window, arriving(device));
     const [blocks, needed] = [climbs.length, options.leastStretches];
     if (blocks < needed) return notApplicable('too-few-blocks', { blocks, needed });
     const off = climbs.map((climb) => climb.mass - mass);
-    if (!(mass > options.bicycleKg) || median(off.map(Math.abs)) > options.mostScatter * mass)
-      return notApplicable('speed-not-tied');
+    if (!(mass > options.bicycleKg) || scatter > options.mostScatter) return notApplicable('speed-not-tied');
     const percent = (kg: number) => 100 * (1 - (kg - options.bicycleKg) / massKg);
     // Standard error of a median of normal values: √(π/2) σ/√n.
     const error = Math.sqrt(Math.PI / 2 / blocks) * robustSpread(off);
@@ -66,7 +65,7 @@ export const massShortfall = defineMeasure({
     // Profiles keep mass as if nothing were lost in the chain.
     const bare = climbing(series, all.window, 1).mass;
     const past = pastOpinion(all, series, options, (kg) => percent((kg * mass) / bare));
-    const own = device === null ? options.fieldSpread : device.tolerancePercent / Math.sqrt(3);
+    const own = claimedSpread(device, options.fieldSpread);
     const sides = device?.sides === 1 ? oneSidedSpread : 0;
     const common = [options.otherSpread, (100 * error) / massKg];
     const field = [options.fieldOffset, Math.hypot(options.fieldSpread, sides)] as const;

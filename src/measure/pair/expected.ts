@@ -1,4 +1,4 @@
-import { declaredPair } from '../../declared.ts';
+import { claimedSpread, declaredPair } from '../../declared.ts';
 import type { DeviceFacts, HonestRange, Subjects } from '../../types.ts';
 
 /**
@@ -55,7 +55,7 @@ export function expectedDifference(
 }
 
 function claimed(device: DeviceFacts | null): number {
-  return device === null ? fieldScatter : Math.min(device.tolerancePercent / Math.sqrt(3), fieldScatter);
+  return Math.min(claimedSpread(device, fieldScatter), fieldScatter);
 }
 
 /** Primary over second, %: a meter behind the chain reads its loss below one before it. */
