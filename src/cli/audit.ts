@@ -14,9 +14,9 @@ import type { Io } from './io.ts';
 import { frameGiven, type LetterOptions, letterOptions } from './letter.ts';
 import { each, options } from './options.ts';
 import { keepApart } from './outputs.ts';
-import { historyGiven } from './past-rides.ts';
+import { historyGiven, historyRead } from './past-rides.ts';
 import { progressOn } from './progress.ts';
-import { rulesGiven } from './rule-folder.ts';
+import { rulesGiven, rulesRead } from './rule-folder.ts';
 import { many, remark } from './say.ts';
 import { type FailOn, statusOf } from './status.ts';
 
@@ -93,14 +93,18 @@ export function auditCommand(io: Io, done: (status: number) => void): Command {
 async function run(io: Io, primary: string, given: AuditOptions): Promise<number> {
   const outs = (given.out ?? []).map((file) => ({ file, form: formOf(file) }));
   const frame = frameGiven(given, given.redact === true);
-  await keepApart(
-    io,
-    [primary, ...(given.second ?? []), given.history, given.rider, given.race],
-    [
-      ...outs.map(({ file }) => ({ option: '--out', file })),
-      ...(given.letter === undefined ? [] : [{ option: '--letter', file: given.letter }]),
-    ],
-  );
+  const sources = [
+    primary,
+    ...(given.second ?? []),
+    given.rider,
+    given.race,
+    given.history === undefined ? undefined : historyRead(given.history),
+    given.rules === undefined ? undefined : rulesRead(given.rules),
+  ];
+  await keepApart(io, sources, [
+    ...outs.map(({ file }) => ({ option: '--out', file })),
+    ...(given.letter === undefined ? [] : [{ option: '--letter', file: given.letter }]),
+  ]);
   const progress = progressOn(io);
   try {
     const rules = await rulesGiven(io, given.rules);

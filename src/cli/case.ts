@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { Command } from 'commander';
-import { printDecisions } from '../event/decisions.ts';
+import { decisionsFile, printDecisions } from '../event/decisions.ts';
 import { sameNumber, whyNoPath } from '../event/event-file.ts';
 import { reportFolder } from '../event/record.ts';
 import { checksum, limits, readFileSafely, writeWhole } from '../files/index.ts';
@@ -13,6 +13,7 @@ import { decisionsIn, recordIn } from './event-out.ts';
 import { type EventGiven, eventGiven } from './event-plan.ts';
 import type { Io } from './io.ts';
 import { options } from './options.ts';
+import { keepApart } from './outputs.ts';
 import { ruleFilesIn } from './rule-folder.ts';
 import { remark } from './say.ts';
 import { status } from './status.ts';
@@ -72,7 +73,7 @@ async function run(io: Io, named: string, rider: string, given: CaseOptions): Pr
     ...(await restOf(event, entry)),
     ...togetherIn(record, row),
     ...rules.files,
-    fileOf('decisions.json', printDecisions(decisions)),
+    fileOf(decisionsFile, printDecisions(decisions)),
   ];
   refuseOthers(packed, row);
   const names = packed.map(({ name }) => name);
@@ -80,6 +81,12 @@ async function run(io: Io, named: string, rider: string, given: CaseOptions): Pr
   const files = [fileOf('README.txt', caseReadme(about)), ...packed];
   const lines = files.map(({ name, bytes }) => `${checksum(bytes)}  ${name}`);
   const folder = path.resolve(io.cwd, given.out);
+  // The case has one rider's decisions alone, and the event's are kept in a file of this name.
+  await keepApart(
+    io,
+    [path.join(event.files.root, decisionsFile)],
+    names.map((name) => ({ option: '--out', file: path.join(folder, ...name.split('/')) })),
+  );
   for (const { name, bytes } of files) {
     const file = path.join(folder, ...name.split('/'));
     await makeFolder(path.dirname(file), path.dirname(file));

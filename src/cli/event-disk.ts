@@ -49,6 +49,11 @@ export class EventFiles implements EventDisk {
     return this.terms === this.root ? this.readText(place) : new EventFiles(this.terms).readText(place);
   }
 
+  /** Files that the plan rests on, where they lie: results and facts. */
+  textsRead(): readonly string[] {
+    return [...this.texts.keys()].map((place) => this.full(place));
+  }
+
   /** The bytes of a file, or of a member of a ZIP. @throws Problem */
   async read(place: string, most: number = limits.recordingBytes): Promise<NamedBytes> {
     const { file, member } = await this.locate(place);

@@ -3,6 +3,7 @@ import path from 'node:path';
 import { marksFile, recordFile, reportFolder } from '../event/record.ts';
 import { whyUnwritable } from '../files/index.ts';
 import { Problem } from '../problem.ts';
+import type { Output } from './outputs.ts';
 
 /** What a finished submission leaves behind for the next run. Written last: without it nothing is finished. */
 export const rowFile = 'row.json';
@@ -94,6 +95,10 @@ async function namesIn(folder: string): Promise<string[]> {
 
 /** What a run writes beside the reports. */
 const written = ['overview.html', 'summary.csv', 'summary.md', marksFile, recordFile];
+
+/** The places of these in the folder that a user names. */
+export const writtenInto = (out: string): readonly Output[] =>
+  written.map((name) => ({ option: '--out', file: path.join(out, name) }));
 
 /**
  * Files without those that a run wrote: the folder that was named for the reports may lie among the submissions.

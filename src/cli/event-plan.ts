@@ -14,6 +14,8 @@ import { rulesGiven } from './rule-folder.ts';
 export interface EventGiven {
   readonly files: EventFiles;
   readonly source: EventSource;
+  /** The file or folder that was named, or the event file found in it. */
+  readonly place: string;
   /** The folder from which the event's terms were named: that of the user, or one that stands for it. */
   readonly terms: string;
   readonly plan: EventPlan;
@@ -39,23 +41,26 @@ export interface EventSettings {
  */
 export async function eventGiven(io: Io, named: string, settings: EventSettings): Promise<EventGiven> {
   const terms = settings.terms ?? io.cwd;
-  const { source, root } = await sourceOf(terms, named);
+  const { source, place, root } = await sourceOf(terms, named);
   const files = new EventFiles(path.resolve(io.cwd, path.relative(terms, root)), root);
   const { plan, problems, remarks } = await planEvent(source, files);
   const found = [...problems];
   const sets = await setsOf({ ...io, cwd: terms }, files, plan, settings.rules, found);
   if (plan === null || found.length > 0) throw new AggregateError(found);
   const digest = await planDigest(plan, recordHead(plan, sets), settings.redact === true);
-  return { files, source, terms, plan, sets, digest, remarks };
+  return { files, source, place, terms, plan, sets, digest, remarks };
 }
 
-async function sourceOf(cwd: string, named: string): Promise<{ source: EventSource; root: string }> {
+async function sourceOf(
+  cwd: string,
+  named: string,
+): Promise<{ source: EventSource; place: string; root: string }> {
   const place = path.resolve(cwd, named);
   const isFolder = await stat(place).then(
     (stats) => stats.isDirectory(),
     () => false, // Reading it as a file says what is wrong.
   );
-  if (!isFolder) return { source: await fileSource(place, named), root: path.dirname(place) };
+  if (!isFolder) return { source: await fileSource(place, named), place, root: path.dirname(place) };
   const found = (await filesIn(place)).filter(({ name }) => name.endsWith(eventFileEnding));
   if (found.length > 1) {
     throw new Problem({
@@ -66,9 +71,9 @@ async function sourceOf(cwd: string, named: string): Promise<{ source: EventSour
     });
   }
   const only = found[0];
-  return only === undefined
-    ? { source: { kind: 'folder', name: path.basename(place) }, root: place }
-    : { source: await fileSource(only.path, path.join(named, only.name)), root: place };
+  if (only === undefined)
+    return { source: { kind: 'folder', name: path.basename(place) }, place, root: place };
+  return { source: await fileSource(only.path, path.join(named, only.name)), place: only.path, root: place };
 }
 
 /** Bytes of an event file: ten thousand riders with everything that may be said of them. */

@@ -8,10 +8,12 @@ import { countsSaid, crossCheckLines, gradeSaid } from '../report/event/index.ts
 import { plain } from '../report/words/sentence.ts';
 import type { EventRecord } from '../types.ts';
 import { auditEvent } from './event-audit.ts';
+import { writtenInto } from './event-folders.ts';
 import { type EventGiven, eventGiven } from './event-plan.ts';
 import { usualPatience } from './event-run.ts';
 import type { Io } from './io.ts';
 import { options, today } from './options.ts';
+import { keepApart } from './outputs.ts';
 import { many, remark } from './say.ts';
 import { type FailOn, status } from './status.ts';
 
@@ -127,6 +129,7 @@ export function tellDoubts(
 async function run(io: Io, named: string, given: EventOptions, out: string): Promise<number> {
   const part = given.part === undefined ? null : partFrom(given.part);
   const event = await eventGiven(io, named, given);
+  await keepApart(io, [event.place, ...event.files.textsRead(), ...(given.earlier ?? [])], writtenInto(out));
   tellDoubts(io, given, event);
   const settings = { ...given, part, redact: given.redact === true, today: given.today ?? today() };
   const { record, before, reused, gone } = await auditEvent(io, event, settings, out);

@@ -2,17 +2,18 @@ import { cp } from 'node:fs/promises';
 import path from 'node:path';
 import { Command } from 'commander';
 import { joinParts } from '../event/parts.ts';
-import { reportFolder } from '../event/record.ts';
+import { recordFile, reportFolder } from '../event/record.ts';
 import { crossChecks, recordHead } from '../event.ts';
 import { whyUnwritable } from '../files/index.ts';
 import { Problem } from '../problem.ts';
 import type { EventRecord, EventRow } from '../types.ts';
 import { eventStatus, tell, tellGone } from './event.ts';
-import { makeFolder, removeOthers } from './event-folders.ts';
+import { makeFolder, removeOthers, writtenInto } from './event-folders.ts';
 import { decisionsIn, earlierGiven, recordIn, writeEvent } from './event-out.ts';
 import { eventGiven } from './event-plan.ts';
 import type { Io } from './io.ts';
 import { options, today } from './options.ts';
+import { keepApart } from './outputs.ts';
 import type { FailOn } from './status.ts';
 
 interface MergeOptions {
@@ -58,9 +59,12 @@ export function mergeCommand(io: Io, done: (status: number) => void): Command {
 }
 
 async function run(io: Io, named: string, parts: readonly string[], given: MergeOptions): Promise<number> {
-  refuseOver(io, parts, given.out);
   await refusePart(io, named, parts);
   const event = await eventGiven(io, named, given);
+  // A part is left as it is: what goes wrong then costs nothing.
+  const records = parts.map((part) => path.join(part, recordFile));
+  const sources = [event.place, ...event.files.textsRead(), ...(given.earlier ?? []), ...records];
+  await keepApart(io, sources, writtenInto(given.out));
   const earlier = await earlierGiven(io, given.earlier ?? []);
   const before = given.since === undefined ? null : await recordIn(io, given.since);
   const decisions = await decisionsIn(event.files.root);
@@ -109,17 +113,5 @@ async function refusePart(io: Io, named: string, parts: readonly string[]): Prom
     what: 'this is a part, and the event is wanted first',
     where: named,
     hint: `Name the event file or folder before the parts: wattassay merge EVENT ${[named, ...parts].join(' ')} --out FOLDER`,
-  });
-}
-
-/** A part is left as it is: what goes wrong then costs nothing. */
-function refuseOver(io: Io, parts: readonly string[], out: string): void {
-  const same = parts.find((part) => path.resolve(io.cwd, part) === path.resolve(io.cwd, out));
-  if (same === undefined) return;
-  throw new Problem({
-    code: 'usage',
-    what: 'the whole would be written over a part',
-    where: same,
-    hint: 'Name another folder with --out',
   });
 }

@@ -8,6 +8,7 @@ import { isArchive, openArchive } from '../read/index.ts';
 import type { DeviceFacts, NamedBytes, Profile } from '../types.ts';
 import { type Input, inputOf, readNamed, readText } from './inputs.ts';
 import type { Io } from './io.ts';
+import type { Source } from './outputs.ts';
 
 export interface HistoryOptions {
   readonly devices?: readonly DeviceFacts[];
@@ -55,6 +56,9 @@ export function historyFrom(
 
 /** Whether this is a compiled profile, or facts beside recordings, and no recording. */
 export const isProfile = (name: string) => path.extname(name).toLowerCase() === '.json';
+
+/** A history, as a place that is read. */
+export const historyRead = (place: string): Source => ({ place, takes: (name) => !isProfile(name) });
 
 async function compiled(
   files: AsyncIterable<NamedBytes>,

@@ -8,7 +8,7 @@ import { type FactOptions, riderGiven } from './facts.ts';
 import type { Io } from './io.ts';
 import { options } from './options.ts';
 import { keepApart } from './outputs.ts';
-import { historyGiven, profileGiven } from './past-rides.ts';
+import { historyGiven, historyRead, profileGiven } from './past-rides.ts';
 import { progressOn } from './progress.ts';
 import { remark } from './say.ts';
 import { status } from './status.ts';
@@ -43,7 +43,9 @@ export function profileCommand(io: Io, done: (status: number) => void): Command 
 }
 
 async function run(io: Io, folder: string, given: ProfileOptions): Promise<number> {
-  if (given.out !== undefined) await keepApart(io, [folder], [{ option: '--out', file: given.out }]);
+  // An earlier profile may be carried on in its place.
+  if (given.out !== undefined)
+    await keepApart(io, [historyRead(folder), given.rider], [{ option: '--out', file: given.out }]);
   const progress = progressOn(io);
   try {
     const { devices } = (await riderGiven(io, given)).facts;

@@ -6,6 +6,7 @@ import { layOver } from '../rules.ts';
 import type { RuleSet } from '../types.ts';
 import { type Input, inputOf } from './inputs.ts';
 import type { Io } from './io.ts';
+import type { Source } from './outputs.ts';
 
 /** Rules as the user asked for them, with the files that they came from. */
 export interface RulesGiven {
@@ -37,12 +38,18 @@ async function rulesIn(place: string, folder: string) {
   }
 }
 
+const isRuleFile = (name: string) => name.endsWith('.json') && !name.endsWith('.schema.json');
+
+/** A folder of rules, as a place that is read. */
+export const rulesRead = (place: string): Source => ({
+  place,
+  takes: (name) => !name.includes('/') && isRuleFile(name),
+});
+
 /** The rule files of a folder, with their checksums. @throws Problem where there is none */
 export async function ruleFilesIn(io: Io, folder: string): Promise<{ files: RuleFile[]; inputs: Input[] }> {
   const place = path.resolve(io.cwd, folder);
-  const named = (await rulesIn(place, folder)).filter(
-    ({ name }) => name.endsWith('.json') && !name.endsWith('.schema.json'),
-  );
+  const named = (await rulesIn(place, folder)).filter(({ name }) => isRuleFile(name));
   if (named.length === 0) {
     throw new Problem({
       code: 'rule-wrong',

@@ -86,6 +86,24 @@ describe('event', () => {
     ]);
   });
 
+  it('writes nothing over what it is given', async () => {
+    const event = eventOf(['5'], { results: 'summary.csv' });
+    const table = path.join(event, 'summary.csv');
+    const before = 'number,name\n5,R. Rider\n';
+    writeFileSync(table, before);
+    const refused = { status: 2, err: expect.stringContaining('it would be written over') };
+    expect(await run(['event', event, '--out', event])).toMatchObject(refused);
+    expect(readFileSync(table, 'utf8')).toBe(before);
+    const out = path.join(event, 'out');
+    expect(await run(['event', event, '--out', out])).toMatchObject({
+      err: expect.stringContaining('written'),
+    });
+    const last = readFileSync(path.join(out, 'event.json'));
+    const earlier = ['--earlier', path.join(out, 'event.json')];
+    expect(await run(['event', event, ...earlier, '--out', out])).toMatchObject(refused);
+    expect(readFileSync(path.join(out, 'event.json'))).toEqual(last);
+  });
+
   it('refuses parts that are missing, doubled, whole or of another event', async () => {
     const event = eventOf(['5', '30']);
     const at = (name: string) => path.join(event, name);
@@ -96,7 +114,7 @@ describe('event', () => {
     expect(await merge('one')).toMatchObject({ status: 2, err: expect.stringContaining('missing: 2') });
     expect(await run(['merge', event, at('one'), at('two'), '--out', at('two')])).toMatchObject({
       status: 2,
-      err: expect.stringContaining('over a part'),
+      err: expect.stringContaining('event.json: it would be written over, and it is read here'),
     });
     expect(await merge('one', 'one', 'two')).toMatchObject({
       status: 2,
@@ -424,6 +442,11 @@ describe('decide and case', () => {
       expect(found[name]).toBe(digest);
     }
     expect(sums).toHaveLength(Object.keys(found).length - 1);
+    // Packed into the event itself, one rider's decisions would take the place of everybody's.
+    expect(await run(['case', event, '28', '--from', out, '--out', event])).toMatchObject({
+      status: 2,
+      err: expect.stringContaining('decisions.json: it would be written over'),
+    });
     expect(found['recordings/primary/primary.fit']).toBeDefined();
     const facts = path.join(event, 'riders', '28', 'rider.json');
     if (existsSync(facts))

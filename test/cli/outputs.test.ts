@@ -54,7 +54,57 @@ describe('outputs', () => {
     const { csv } = recordingIn(folder);
     const { status, err } = await run(['audit', csv, '--out', 'a.txt', '--letter', 'a.txt'], { cwd: folder });
     expect(status).toBe(2);
-    expect(err).toBe('error: --letter a.txt: two outputs would be written to it. Name another file.\n');
+    expect(err).toBe('error: --letter a.txt: two outputs would be written to it. Name another place.\n');
+  });
+
+  it('take the place of nothing in a folder that is read', async () => {
+    const folder = scratch();
+    const { csv, before } = recordingIn(folder);
+    const [rides, rules] = [path.join(folder, 'rides'), path.join(folder, 'rules')];
+    for (const one of [rides, rules]) mkdirSync(one);
+    const past = path.join(rides, 'deep', 'past.csv');
+    mkdirSync(path.dirname(past));
+    copyFileSync(csv, past);
+    const rule = path.join(rules, 'late-drift.rule.json');
+    const off = '{ "id": "late-drift", "off": "No rider can spin down here." }';
+    writeFileSync(rule, off);
+    for (const argv of [
+      ['audit', csv, '--history', rides, '--out', past],
+      ['audit', csv, '--history', 'rides', '--letter', past],
+      ['audit', csv, '--rules', rules, '--out', rule],
+      ['profile', rides, '--out', past],
+    ]) {
+      const { status, out, err } = await run(argv, { cwd: folder });
+      expect({ status, out }).toEqual({ status: 2, out: '' });
+      expect(err).toContain('it would be written over, and its folder is read here. Name another place.');
+    }
+    expect(readFileSync(past)).toEqual(before);
+    expect(readFileSync(rule, 'utf8')).toBe(off);
+    const facts = path.join(folder, 'rider.json');
+    writeFileSync(facts, '{}');
+    const over = await run(['profile', rides, '--rider', facts, '--out', facts]);
+    expect(over.err).toContain('it would be written over, and it is read here');
+  });
+
+  it('may lie among what is read where they are new, or passed over by who reads there', async () => {
+    const folder = scratch();
+    const { csv } = recordingIn(folder);
+    const rides = path.join(folder, 'rides');
+    mkdirSync(rides);
+    copyFileSync(csv, path.join(rides, 'past.csv'));
+    for (const _ of ['the first time', 'once more']) {
+      expect((await run(['profile', 'rides', '--out', 'rides/profile.json'], { cwd: folder })).status).toBe(
+        0,
+      );
+    }
+    const argv = ['audit', csv, '--history', 'rides', '--out', 'rides/new.html', '--fail-on', 'never'];
+    expect((await run(argv, { cwd: folder })).status).toBe(0);
+    // A folder that begins with the same letters is another one.
+    mkdirSync(path.join(folder, 'rides-reported'));
+    const beside = path.join(folder, 'rides-reported', 'a.txt');
+    writeFileSync(beside, '');
+    const other = ['audit', csv, '--history', 'rides', '--out', beside, '--fail-on', 'never'];
+    expect((await run(other, { cwd: folder })).status).toBe(0);
   });
 
   it('do not take the place of the archive that a profile is made of', async () => {
