@@ -24,16 +24,27 @@ test('records behind a time already reached', () => {
     furthest: { value: 200 - 1, unit: 's' },
   });
   expect(outcome.value).toBe(0.2);
-  // Where: the seconds that the clock went back over.
-  expect(outcome.stretches).toEqual([[300, 499]]);
+  // Where: the seconds that the clock went back over, with the one that it had reached, which holds two as well.
+  expect(outcome.stretches).toEqual([[300, 500]]);
   expect(share(even).stretches).toEqual([]);
 });
 
 test('a doubled second that a skipped one makes up for is none; a stuck clock is', () => {
   expect(share(even.map((t, i) => (i % 10 === 0 && i > 0 ? t - 1 : t))).value).toBe(0);
-  expect(share(even.map((t, i) => (i >= 100 && i < 200 ? start + 100 : t))).details).toMatchObject({
-    doubled: 98,
-  });
+  const stuck = share(even.map((t, i) => (i >= 100 && i < 200 ? start + 100 : t)));
+  expect(stuck.details).toMatchObject({ doubled: 98 });
+  // Where: the second that still holds them.
+  expect(stuck.stretches).toEqual([[100, 101]]);
+});
+
+test('seconds that hold two records are shown, not those that had a free neighbour', () => {
+  // Record 301 bears the time of 300, and 301 is free; 500 to 502 are written twice, and 503 is free for one.
+  const time = even.map((t, i) => (i === 301 ? t - 1 : t));
+  time.splice(503, 1, start + 500, start + 501, start + 502);
+  const recording = recordingOf({ power: [...power, 200, 200] }, { time: Float64Array.from(time) });
+  const outcome = measuredOf(misplacedShare, 'clock-fault', alone(normalise(recording, 'primary').series));
+  expect(outcome.details).toMatchObject({ doubled: 2 });
+  expect(outcome.stretches).toEqual([[500, 502]]);
 });
 
 test('several records a second are no fault where the clock tells them apart', () => {

@@ -15,6 +15,19 @@ test('counts the seconds with power and no turning cranks', () => {
   expect(measuredOf(zeroCadenceShare, 'dead-cadence', put(half)).value).toBe(0.5);
 });
 
+test('shows where, and takes no run of a flywheel for it', () => {
+  // Dead from 300 to 700; the cranks stop for 3 s at 900.
+  const cadence = power.map((_, i) => ((i >= 300 && i < 700) || (i >= 900 && i < 903) ? 0 : 90));
+  const outcome = measuredOf(zeroCadenceShare, 'dead-cadence', put(cadence));
+  expect(outcome.value).toBe(403 / 1200);
+  expect(outcome.stretches).toEqual([[300, 700]]);
+  expect(outcome.charts).toMatchObject([
+    { kind: 'close-ups', id: 'dead-cadence:primary', closeUps: [{ from: 285, marked: [300, 700] }] },
+  ]);
+  const tails = measuredOf(zeroCadenceShare, 'dead-cadence', put(power.map((_, i) => (i % 60 < 9 ? 0 : 90))));
+  expect(tails).toMatchObject({ value: 0.15, stretches: [], charts: [] });
+});
+
 test('missing cadence is not zero cadence', () => {
   const partly = power.map((_, i) => (i < 600 ? Number.NaN : 90));
   expect(measuredOf(zeroCadenceShare, 'dead-cadence', put(partly))).toMatchObject({ value: 0, count: 600 });
