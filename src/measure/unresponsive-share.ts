@@ -82,6 +82,7 @@ export const unresponsiveShare = defineMeasure({
       details: {
         windows: blocks,
         silent: silent.length,
+        answering: blocks - silent.length,
         correlation: { value: windows.length === 0 ? 0 : total(best.answers) / windows.length, unit: 'r' },
         missing: seconds(faults.missing),
         stuck: seconds(faults.stuck),

@@ -38,8 +38,9 @@ describe('unresponsiveShare', () => {
   });
   it('counts windows: its interval is that of the silent ones among them', () => {
     const { interval, value, count, details } = measuredOf(unresponsiveShare, id, mixed(1));
-    expect(details).toMatchObject({ windows: count, silent: Math.round(value * count) });
-    const [low, high] = wilson(Math.round(value * count), count);
+    const silent = Math.round(value * count);
+    expect(details).toMatchObject({ windows: count, silent, answering: count - silent });
+    const [low, high] = wilson(silent, count);
     expect(interval[0]).toBeCloseTo(low, 3);
     expect(interval[1]).toBeCloseTo(high, 3);
   });
