@@ -7,7 +7,8 @@ import { subjectOf } from './recording/subject.ts';
 /**
  * Counts records that stand alone above everything around them by more than a rider on a wheel can add
  * and take away within a second, and every record of more watts than any rider makes, however many stand
- * together. Torque alone does not tell: a false sample may come with a false cadence.
+ * together: these make one place, and weigh by their number. Torque alone does not tell: a false sample may come
+ * with a false cadence.
  * Outdoors, one whose energy shows up as speed is left standing.
  */
 export const spikeCount = defineMeasure({
@@ -26,15 +27,15 @@ export const spikeCount = defineMeasure({
   compute(all, recording, options) {
     const records = recordsOf(recording);
     if (records === null) return notApplicable('no-channel', { channel: 'power' });
-    const { spikes, valid, highest } = find(recording, records, options);
-    const first = spikes[0];
-    return exact(spikes.length, valid, {
-      stretches: spikes,
+    const { places, spikes, valid, highest } = find(recording, records, options);
+    const first = places[0];
+    return exact(spikes, valid, {
+      stretches: places,
       details:
         first === undefined
-          ? { spikes: 0 }
-          : { spikes: spikes.length, highest: { value: highest, unit: 'W' }, first: first[0] },
-      charts: first === undefined ? [] : [closeUps(`spikes:${subjectOf(all, recording)}`, recording, spikes)],
+          ? { spikes }
+          : { spikes, places: places.length, highest: { value: highest, unit: 'W' }, first: first[0] },
+      charts: first === undefined ? [] : [closeUps(`spikes:${subjectOf(all, recording)}`, recording, places)],
     });
   },
 });
@@ -52,7 +53,8 @@ interface Options {
 function find(recording: Series, records: Records, options: Options) {
   const { at, power, broken } = records;
   const outdoors = recording.recording.indoors === false;
-  const spikes: Stretch[] = [];
+  const places: Stretch[] = [];
+  let spikes = 0;
   let valid = 0;
   let highest = 0;
   for (let i = 0; i < power.length; i++) {
@@ -61,7 +63,9 @@ function find(recording: Series, records: Records, options: Options) {
     valid++;
     if (watts >= options.beyondWatts) {
       highest = Math.max(highest, watts);
-      spikes.push([at[i]!, at[i]! + 1]);
+      spikes++;
+      const goesOn = broken[i] === 0 && power[i - 1]! >= options.beyondWatts;
+      places.push([goesOn ? places.pop()![0] : at[i]!, at[i]! + 1]);
       continue;
     }
     // A spike begins by a step up; it cannot begin where recording broke off.
@@ -69,10 +73,11 @@ function find(recording: Series, records: Records, options: Options) {
     const width = widthOf(power, i, options);
     if (width === 0 || (outdoors && becameSpeed(recording, records, i, width, options))) continue;
     for (let k = 0; k < width; k++) highest = Math.max(highest, power[i + k]!);
-    spikes.push([at[i]!, at[i + width - 1]! + 1]);
+    spikes++;
+    places.push([at[i]!, at[i + width - 1]! + 1]);
     i += width - 1;
   }
-  return { spikes, valid, highest };
+  return { places, spikes, valid, highest };
 }
 
 /** Records until it is over; 0 when its surroundings rise with it. */

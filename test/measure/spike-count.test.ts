@@ -37,7 +37,18 @@ test('outdoors, energy that became speed was ridden', () => {
 });
 
 test('what no rider makes counts second by second, however long it lasts', () => {
-  expect(count(withValues(500, 65_535, 65_535, 65_535, 65_535, 65_535, 65_535)).value).toBe(6);
+  // One place, and not six.
+  expect(count(withValues(500, 65_535, 65_535, 65_535, 65_535, 65_535, 65_535))).toMatchObject({
+    value: 6,
+    stretches: [[500, 506]],
+    details: { spikes: 6, places: 1 },
+  });
+  // Where recording broke off in between there are two.
+  const { stretches } = count(withValues(500, 65_535, Number.NaN, 65_535, 65_535));
+  expect(stretches).toEqual([
+    [500, 501],
+    [502, 504],
+  ]);
   expect(count(base.map((_, i) => (i % 2 === 0 ? 65_535 : -50))).value).toBe(1800);
   expect(count(withValues(500, 900, 1800, 2600, 2900, 2990, 2700, 2000, 1200)).value).toBe(0);
 });
