@@ -11,18 +11,26 @@ export function layColumn(column: Float64Array, order: Order, state: Uint8Array)
   const laid = new Float64Array(state.length).fill(Number.NaN);
   for (let i = 0; i < records.length; ) {
     const second = seconds[i]!;
-    let sum = 0;
-    let count = 0;
-    for (; i < records.length && seconds[i] === second; i++) {
-      const value = column[records[i]!]!;
-      if (Number.isNaN(value)) continue;
-      sum += value;
-      count++;
-    }
-    if (count > 0) laid[second - start] = sum / count;
+    let end = i + 1;
+    while (end < records.length && seconds[end] === second) end++;
+    laid[second - start] = end === i + 1 ? column[records[i]!]! : meanAt(column, records, i, end);
+    i = end;
   }
   for (let i = 1; i < laid.length; i++) if (state[i] === SecondState.bridged) laid[i] = laid[i - 1]!;
   return laid;
+}
+
+/** Mean of what the records from `from` to `to` hold; NaN where they hold nothing. */
+function meanAt(column: Float64Array, records: Int32Array, from: number, to: number): number {
+  let sum = 0;
+  let count = 0;
+  for (let i = from; i < to; i++) {
+    const value = column[records[i]!]!;
+    if (Number.isNaN(value)) continue;
+    sum += value;
+    count++;
+  }
+  return sum / count;
 }
 
 export function layColumns(columns: Columns, order: Order, state: Uint8Array): Columns {

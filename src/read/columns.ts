@@ -52,16 +52,17 @@ export function assemble(raw: RawColumns): Assembled {
 
 /** Indices of the records that have a time; null when all have. */
 function timedRecords(time: Float64Array): Uint32Array | null {
-  if (time.every(Number.isFinite)) return null;
   const kept = new Uint32Array(time.length);
   let count = 0;
   for (let i = 0; i < time.length; i++) if (Number.isFinite(time[i]!)) kept[count++] = i;
-  return kept.subarray(0, count);
+  return count === time.length ? null : kept.subarray(0, count);
 }
 
 /** Recorders write 0 bpm while they hear no strap: nobody rides at that heart rate, so it is missing. */
 function withoutZeros(column: Float64Array): Float64Array {
-  return column.map((value) => (value === 0 ? Number.NaN : value));
+  const heard = column.slice();
+  for (let i = 0; i < heard.length; i++) if (heard[i] === 0) heard[i] = Number.NaN;
+  return heard;
 }
 
 export function hasValue(column: Float64Array): boolean {
