@@ -1,6 +1,6 @@
 import { mean } from '../math/mean.ts';
 import { shortFilter } from '../math/short-filter.ts';
-import { studentQuantile } from '../math/student.ts';
+import { studentReach } from '../math/student.ts';
 import { type Estimate, SecondState } from '../types.ts';
 import type { Segment } from './segments.ts';
 import { settings } from './settings.ts';
@@ -108,7 +108,7 @@ export function lagOf(found: readonly Delay[], chosen: number): Estimate {
   if (lags.length < 3) return { value: chosen, low: chosen - 1, high: chosen + 1 };
   const value = mean(lags);
   const spread = Math.sqrt(lags.reduce((sum, lag) => sum + (lag - value) ** 2, 0) / (lags.length - 1));
-  const half = Math.max(0.1, (studentQuantile(0.975, lags.length - 1) * spread) / Math.sqrt(lags.length));
+  const half = Math.max(0.1, (studentReach(lags.length - 1) * spread) / Math.sqrt(lags.length));
   return { value, low: value - half, high: value + half };
 }
 
@@ -126,6 +126,6 @@ export function driftOf(found: readonly Delay[], chosen: number): Estimate | nul
   const slope = points.reduce((sum, { at, lag }) => sum + (at - meanAt) * (lag - meanLag), 0) / spread;
   const misfit = points.reduce((sum, { at, lag }) => sum + (lag - meanLag - slope * (at - meanAt)) ** 2, 0);
   const freedom = points.length - 2;
-  const half = studentQuantile(0.975, freedom) * Math.sqrt(misfit / freedom / spread);
+  const half = studentReach(freedom) * Math.sqrt(misfit / freedom / spread);
   return { value: slope * 1e6, low: (slope - half) * 1e6, high: (slope + half) * 1e6 };
 }

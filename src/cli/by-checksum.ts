@@ -1,6 +1,5 @@
-import { stat } from 'node:fs/promises';
 import path from 'node:path';
-import { filesBelow, limits, readFileSafely } from '../files/index.ts';
+import { filesBelow, isFolder, limits, readFileSafely } from '../files/index.ts';
 import { sha256 } from '../math/digest.ts';
 import { Problem } from '../problem.ts';
 import { isArchive, openArchive } from '../read/index.ts';
@@ -70,12 +69,8 @@ interface Candidate {
 
 async function candidates({ cwd }: Io, named: string): Promise<Candidate[]> {
   const place = path.resolve(cwd, named);
-  const isFolder = await stat(place).then(
-    (stats) => stats.isDirectory(),
-    () => false, // Reading it as a file says what is wrong.
-  );
   const most = limits.archiveBytes;
-  if (!isFolder) {
+  if (!(await isFolder(place))) {
     return [{ shown: named, read: async () => (await readFileSafely(place, { most, shown: named })).bytes }];
   }
   return (await filesBelow(place)).map(({ path: file, name }) => ({

@@ -1,9 +1,8 @@
-import { stat } from 'node:fs/promises';
 import path from 'node:path';
 import { eventFileEnding } from '../event/event-file.ts';
 import { planDigest } from '../event/record.ts';
 import { type EventSource, planEvent, type RuleSets, recordHead } from '../event.ts';
-import { filesIn, limits, readFileSafely, refuseOutside } from '../files/index.ts';
+import { filesIn, isFolder, limits, readFileSafely, refuseOutside } from '../files/index.ts';
 import { Problem, problemsIn } from '../problem.ts';
 import type { EventPlan } from '../types.ts';
 import { EventFiles } from './event-disk.ts';
@@ -56,11 +55,8 @@ async function sourceOf(
   named: string,
 ): Promise<{ source: EventSource; place: string; root: string }> {
   const place = path.resolve(cwd, named);
-  const isFolder = await stat(place).then(
-    (stats) => stats.isDirectory(),
-    () => false, // Reading it as a file says what is wrong.
-  );
-  if (!isFolder) return { source: await fileSource(place, named), place, root: path.dirname(place) };
+  if (!(await isFolder(place)))
+    return { source: await fileSource(place, named), place, root: path.dirname(place) };
   const found = (await filesIn(place)).filter(({ name }) => name.endsWith(eventFileEnding));
   if (found.length > 1) {
     throw new Problem({

@@ -7,6 +7,7 @@ import { rank } from '../judge/judge.ts';
 import { countsSaid, crossCheckLines, gradeSaid } from '../report/event/index.ts';
 import { plain } from '../report/words/sentence.ts';
 import type { EventRecord } from '../types.ts';
+import { day } from '../units.ts';
 import { auditEvent } from './event-audit.ts';
 import { writtenInto } from './event-folders.ts';
 import { type EventGiven, eventGiven } from './event-plan.ts';
@@ -89,7 +90,7 @@ const upTo = (most: number, give: string) => (value: string) => {
 };
 
 const count = upTo(256, 'Give a whole number from 1 to 256.');
-const seconds = upTo(86_400, 'Give whole seconds, from 1 to 86400.');
+const seconds = upTo(day, `Give whole seconds, from 1 to ${day}.`);
 
 /** Says what is found. Doubts alone make status 1, so that a script notices them. */
 async function check(io: Io, named: string, given: EventOptions): Promise<number> {

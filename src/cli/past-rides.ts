@@ -1,6 +1,5 @@
-import { stat } from 'node:fs/promises';
 import path from 'node:path';
-import { filesBelow, limits, readFileSafely } from '../files/index.ts';
+import { filesBelow, isFolder, limits, readFileSafely } from '../files/index.ts';
 import { parseProfile } from '../history/index.ts';
 import { Problem, sentence } from '../problem.ts';
 import { compileProfile } from '../profile.ts';
@@ -85,14 +84,6 @@ export function profileFrom(text: string, where: string): Profile {
     return parseProfile(text);
   } catch (error) {
     throw error instanceof Problem ? error.at(where) : error;
-  }
-}
-
-async function isFolder(place: string): Promise<boolean> {
-  try {
-    return (await stat(place)).isDirectory();
-  } catch {
-    return false; // Reading it as a file says what is wrong.
   }
 }
 

@@ -1,5 +1,5 @@
 import { type Dirent, opendirSync } from 'node:fs';
-import { lstat } from 'node:fs/promises';
+import { lstat, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { Problem } from '../problem.ts';
 import { limits } from './limits.ts';
@@ -39,6 +39,14 @@ export async function filesIn(folder: string, bounds: Bounds = limits): Promise<
     if ((await kindOf(entry, place)) === 'file') found.push({ path: place, name: entry.name });
   }
   return found;
+}
+
+/** Whether there is such a folder. What is not there is taken for a file: reading it says what is wrong. */
+export function isFolder(place: string): Promise<boolean> {
+  return stat(place).then(
+    (stats) => stats.isDirectory(),
+    () => false,
+  );
 }
 
 async function descend(

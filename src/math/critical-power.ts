@@ -1,5 +1,5 @@
 import { type LinearFit, leastSquares } from './least-squares.ts';
-import { studentQuantile } from './student.ts';
+import { studentReach } from './student.ts';
 
 export interface CriticalPower {
   /** W */
@@ -34,7 +34,7 @@ function reachOf({ residuals, inverse }: LinearFit, k: number): number | null {
   const freedom = residuals.length - inverse.length;
   if (freedom < 1) return null;
   const variance = residuals.reduce((sum, r) => sum + r * r, 0) / freedom;
-  return studentQuantile(0.975, freedom) * Math.sqrt(variance * inverse[k]![k]!);
+  return studentReach(freedom) * Math.sqrt(variance * inverse[k]![k]!);
 }
 
 /** CP, W′ and Pmax of the curve t = W′/(P - CP) - W′/(Pmax - CP) (Morton 1996, Ergonomics 39:611-619). */

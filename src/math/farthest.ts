@@ -1,4 +1,4 @@
-import { normalQuantile, normalReach } from './normal.ts';
+import { beyondEnd, normalQuantile, normalReach } from './normal.ts';
 
 /**
  * How many times as wide as the range of one value the range must be that holds 95 of 100 times whichever of
@@ -7,5 +7,5 @@ import { normalQuantile, normalReach } from './normal.ts';
  * values, each against the mean of the other two, 2.394 standard deviations in place of 1.960.
  */
 export function widthOfFarthest(count: number): number {
-  return normalQuantile(1 - 0.025 / count) / normalReach;
+  return normalQuantile(1 - beyondEnd / count) / normalReach;
 }

@@ -1,4 +1,4 @@
-import { studentQuantile } from './student.ts';
+import { studentReach } from './student.ts';
 
 /**
  * Standard error of an estimate, from the estimates that leave out one block of the data at a time (Tukey's
@@ -15,5 +15,5 @@ export function jackknifeError(without: readonly number[]): number {
 
 /** Half of the 95 % interval: t with one degree of freedom less than there are blocks. */
 export function jackknifeReach(without: readonly number[]): number {
-  return studentQuantile(0.975, without.length - 1) * jackknifeError(without);
+  return studentReach(without.length - 1) * jackknifeError(without);
 }

@@ -1,6 +1,6 @@
 import { cosineProjection } from './cosine-projection.ts';
 import { mean } from './mean.ts';
-import { studentQuantile } from './student.ts';
+import { studentReach } from './student.ts';
 
 export interface MeanWithError {
   readonly mean: number;
@@ -23,5 +23,5 @@ export function longRunMean(values: Float64Array, cosines: number): MeanWithErro
   const around = values.map((value) => value - centre);
   let squares = 0;
   for (let j = 1; j <= cosines; j++) squares += cosineProjection(around, j) ** 2 * (2 / n);
-  return { mean: centre, error: Math.sqrt(squares / cosines / n), reach: studentQuantile(0.975, cosines) };
+  return { mean: centre, error: Math.sqrt(squares / cosines / n), reach: studentReach(cosines) };
 }

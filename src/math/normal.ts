@@ -11,8 +11,11 @@ export function normalQuantile(p: number): number {
   return start - (normalProbability(start) - p) / density;
 }
 
-/** Standard errors in half a 95 % interval of what is normal. */
-export const normalReach = normalQuantile(0.975);
+/** Probability beyond either end of an interval: all intervals hold 95 %. */
+export const beyondEnd = 0.025;
+
+/** Standard errors in half an interval of what is normal. */
+export const normalReach = normalQuantile(1 - beyondEnd);
 
 function roughQuantile(p: number): number {
   const q = p - 0.5;

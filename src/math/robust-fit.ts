@@ -1,6 +1,6 @@
 import { invertedSquare, type Solution, solve } from './least-squares.ts';
 import { robustSpread } from './robust-spread.ts';
-import { studentQuantile } from './student.ts';
+import { studentReach } from './student.ts';
 
 export interface RobustFit {
   readonly coefficients: Float64Array;
@@ -79,7 +79,7 @@ export function reachOf({ effectiveCount }: RobustFit, weights: Float64Array): n
     fourths += weight ** 4;
   }
   const rows = squares ** 2 / fourths;
-  return studentQuantile(0.975, Math.max(leastFreedom, (rows * effectiveCount) / weights.length - 1));
+  return studentReach(Math.max(leastFreedom, (rows * effectiveCount) / weights.length - 1));
 }
 
 const leastFreedom = 3;
@@ -94,7 +94,7 @@ function describe(design: readonly Float64Array[], fit: Solution, weights: Float
   return {
     coefficients: fit.coefficients,
     errors: fit.coefficients.map((_, k) => Math.sqrt(variance * inverse[k]![k]!)),
-    reach: studentQuantile(0.975, freedom),
+    reach: studentReach(freedom),
     residuals: fit.residuals,
     weights,
     inflation: Float64Array.from(

@@ -1,5 +1,5 @@
 import { gammaln } from 'simple-statistics';
-import { normalQuantile } from './normal.ts';
+import { beyondEnd, normalQuantile } from './normal.ts';
 
 /**
  * Probability that Student's t with `freedom` degrees of freedom is at most t, by the continued
@@ -29,6 +29,9 @@ export function studentQuantile(p: number, freedom: number): number {
   }
   return t;
 }
+
+/** Standard errors in half an interval of what was estimated with so many degrees of freedom. */
+export const studentReach = (freedom: number) => studentQuantile(1 - beyondEnd, freedom);
 
 function incompleteBeta(x: number, a: number, b: number): number {
   if (x <= 0) return 0;

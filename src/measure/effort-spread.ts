@@ -1,6 +1,6 @@
 import { limitError, limitReach, limitsOfAgreement } from '../math/limits-of-agreement.ts';
 import { medianEfficiency, robustSpread } from '../math/robust-spread.ts';
-import { studentQuantile } from '../math/student.ts';
+import { studentReach } from '../math/student.ts';
 import type { AgreementChart } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { type Blocks, blocksOf } from './pair/blocks.ts';
@@ -35,7 +35,7 @@ export const effortSpread = defineMeasure({
     const spread = robustSpread(residuals);
     const sampling = limitError(n, medianEfficiency);
     const half = (deviations: number) => 100 * Math.expm1(Math.max(0, deviations));
-    const reach = studentQuantile(0.975, n - 1) * spread * sampling;
+    const reach = studentReach(n - 1) * spread * sampling;
     // What so few efforts leave open, of meters that scatter as honest ones do.
     const honest = {
       centre: honestCentre,

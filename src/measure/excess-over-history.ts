@@ -1,7 +1,7 @@
 import { type Belief, beliefQuantile, chanceAbove, valueExceeded } from '../math/belief.ts';
 import { chanceOfMaximum, heightOfMaximum } from '../math/correlated-maximum.ts';
 import { meanMaximal } from '../math/mean-maximal.ts';
-import { normalProbability, normalQuantile } from '../math/normal.ts';
+import { beyondEnd, normalProbability, normalQuantile } from '../math/normal.ts';
 import { typicalFall } from '../math/power-duration.ts';
 import type { Chart, History, PastRide, Quantity, Subjects } from '../types.ts';
 import { day } from '../units.ts';
@@ -104,8 +104,8 @@ export const excessOverHistory = defineMeasure({
     return measured(
       percent(middle),
       [
-        percent(Math.exp(beliefQuantile(most.belief, 0.975))),
-        percent(Math.exp(beliefQuantile(most.belief, 0.025))),
+        percent(Math.exp(beliefQuantile(most.belief, 1 - beyondEnd))),
+        percent(Math.exp(beliefQuantile(most.belief, beyondEnd))),
       ],
       most.near,
       {

@@ -1,5 +1,5 @@
 import { mean } from '../math/mean.ts';
-import { studentQuantile } from '../math/student.ts';
+import { studentReach } from '../math/student.ts';
 import type { AlignedSecond, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { blocksOf } from './pair/blocks.ts';
@@ -40,7 +40,7 @@ export const overallDifference = defineMeasure({
     const error = errorBetweenNeighbours(misfit);
     const percent = 100 * (ratio - 1);
     // Every second difference is one that the others do not hold.
-    const half = 100 * studentQuantile(0.975, blocks.count / 2) * error;
+    const half = 100 * studentReach(blocks.count / 2) * error;
     const expected = expectedDifference(all, pair.subject, otherMean, 100 * error);
     return measured(percent, [percent - half, percent + half], blocks.count, {
       stretches: [all.window],

@@ -1,7 +1,7 @@
 import { median } from 'simple-statistics';
 import { leastSquares } from '../math/least-squares.ts';
 import { mean, meanOfValid } from '../math/mean.ts';
-import { studentQuantile } from '../math/student.ts';
+import { studentReach } from '../math/student.ts';
 import type { AlignedSecond, Estimate, Section, SetPoint, SetPoints, Subject, Subjects } from '../types.ts';
 import { kmh, roundTo } from '../units.ts';
 import { blockInterval } from './pair/block-interval.ts';
@@ -194,7 +194,7 @@ function slopeOf(points: readonly { x: number; percent: number }[], movement: nu
   const value = 10 * fit.coefficients[1]!;
   const freedom = x.length - 2;
   const variance = fit.residuals.reduce((sum, residual) => sum + residual ** 2, 0) / freedom;
-  const half = 10 * studentQuantile(0.975, freedom) * Math.sqrt(variance * fit.inverse[1]![1]!);
+  const half = 10 * studentReach(freedom) * Math.sqrt(variance * fit.inverse[1]![1]!);
   return {
     value: roundTo(value, '%'),
     low: roundTo(value - half, '%'),

@@ -1,5 +1,5 @@
 import { normalReach } from '../math/normal.ts';
-import { studentQuantile } from '../math/student.ts';
+import { studentReach } from '../math/student.ts';
 import type { EffortsChart, Reading, Stretch } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { detailRatio } from './pair/detail.ts';
@@ -128,7 +128,7 @@ function meanOfEfforts(excesses: readonly number[], placebo: number, placeboCoun
     n < 3 ? 0 : Math.sqrt(excesses.reduce((sum, excess) => sum + (excess - mean) ** 2, 0) / (n - 1));
   const spread = Math.max(own, placebo);
   const freedom = own > placebo ? n - 1 : placeboCount - 1;
-  return { mean, error: spread / Math.sqrt(n), reach: studentQuantile(0.975, freedom) };
+  return { mean, error: spread / Math.sqrt(n), reach: studentReach(freedom) };
 }
 
 /** As many sprints as a reader will look at, the largest excess first. */

@@ -1,4 +1,4 @@
-import { studentQuantile } from '../../math/student.ts';
+import { studentReach } from '../../math/student.ts';
 
 /** Neighbouring blocks of ten seconds resemble each other: lag-1 correlation assumed in the interval. */
 const neighbours = 0.3;
@@ -14,5 +14,5 @@ export function blockInterval(deviations: Float64Array): number | null {
   if (n < leastBlocks) return null;
   const squares = deviations.reduce((sum, deviation) => sum + deviation ** 2, 0);
   const error = Math.sqrt(squares / (n - 1) / n);
-  return studentQuantile(0.975, n - 1) * error * Math.sqrt((1 + neighbours) / (1 - neighbours));
+  return studentReach(n - 1) * error * Math.sqrt((1 + neighbours) / (1 - neighbours));
 }

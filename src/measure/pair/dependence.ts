@@ -1,5 +1,5 @@
 import { quantileSorted } from 'simple-statistics';
-import { studentQuantile } from '../../math/student.ts';
+import { studentReach } from '../../math/student.ts';
 import type { DependenceChart, NotApplicable } from '../../types.ts';
 import { measured, notApplicable, number, type Reading } from '../measure.ts';
 import type { Blocks } from './blocks.ts';
@@ -98,6 +98,6 @@ function chart(subject: string, blocks: Blocks, axis: Axis, sorted: readonly num
 function meanWithInterval(values: readonly number[]): { percent: number; low: number; high: number } {
   const mean = values.reduce((a, b) => a + b, 0) / values.length;
   const variance = values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1);
-  const half = studentQuantile(0.975, values.length - 1) * Math.sqrt(variance / values.length);
+  const half = studentReach(values.length - 1) * Math.sqrt(variance / values.length);
   return { percent: mean, low: mean - half, high: mean + half };
 }
