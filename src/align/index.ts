@@ -44,7 +44,7 @@ export function align(primary: Series, second: Series, subject: Subject, window:
     surrogateGain: lags.surrogate.gain,
     clockLag,
     length: primary.length,
-    segmentsAmong: (candidates) => findSegments(own, theirs, candidates),
+    segmentsAmong: (candidates) => findSegments(own, theirs, candidates, lags.surrogate.gain),
     gainWithin: (stretch, lag) => gainWithin(own, theirs, stretch[0], stretch[1], lag),
     agreement: (lag) => channelAgreement(primary, second, lag),
   });

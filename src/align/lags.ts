@@ -84,7 +84,8 @@ export function peaks(
     if (gain[i]! < leastGain || gain[i] === 0) continue;
     let highest = true;
     for (let j = Math.max(0, i - reach); j <= Math.min(gain.length - 1, i + reach) && highest; j++) {
-      highest = gain[j]! < gain[i]! || j >= i;
+      // Of equal neighbours the first stands for all.
+      highest = j < i ? gain[j]! < gain[i]! : gain[j]! <= gain[i]!;
     }
     if (highest) found.push({ lag: i + first, gain: gain[i]! });
   }

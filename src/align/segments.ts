@@ -28,11 +28,14 @@ interface Pair {
  * first; where none of them holds, the stretch is asked by itself for the lag that fits it, until nothing
  * new is found. A stretch that no lag explains goes with its neighbours where both have the same lag (a
  * value that stood still says nothing of clocks); between different lags it is left out.
+ *
+ * @param surrogateGain the best that a second reaches by chance, as `lags` has it
  */
 export function segments(
   primary: Float64Array,
   second: Float64Array,
   candidates: readonly number[],
+  surrogateGain: number,
 ): Segment[] {
   let pair: Pair = { primary, second, correlation: sharedAtBest(primary, second, candidates) };
   let known = candidates;
@@ -46,7 +49,8 @@ export function segments(
     known = [...known, ...fresh].sort((x, y) => x - y);
     pieces = likeliest(pair, known);
   }
-  return inOrder(filled(sharpen(pair, proven(pair, pieces, candidates))));
+  const told = proven(pair, sharpen(pair, pieces), candidates, surrogateGain);
+  return inOrder(filled(sharpen(pair, told)));
 }
 
 /** Each lag with those that count as the same answer. */
@@ -185,21 +189,36 @@ function lagsFor({ primary, second }: Pair, pieces: readonly Piece[], at: number
 }
 
 /**
- * Takes a lag that was looked for in a stretch alone back where the stretch is too short to prove it: as many
- * lags were tried as seconds that a pause may last, either way.
+ * Takes a lag back where its stretch does not prove it. The surest was proved by all of the ride, and what goes on
+ * with the lag of a proven neighbour claims nothing; every other one claims that a clock jumped, for a stretch that
+ * was picked because it fits. There it must beat chance as a whole ride must, and all the lags that were tried, for
+ * longer than a few spikes that happen to meet: otherwise two dropouts make a jump, or one set of efforts that is
+ * like another.
  */
-function proven({ primary, second }: Pair, pieces: readonly Piece[], candidates: readonly number[]): Piece[] {
-  const needed = settings.margin + Math.log(2 * settings.longestPauseSeconds);
-  const out: { stretch: [number, number]; lag: number | null }[] = [];
-  for (const { stretch, lag } of pieces) {
-    const [from, to] = stretch;
-    const searched = lag !== null && !candidates.includes(lag);
-    const kept = searched && gainWithin(primary, second, from, to, lag) < needed ? null : lag;
-    const last = out.at(-1);
-    if (last !== undefined && last.lag === kept) last.stretch[1] = to;
-    else out.push({ stretch: [from, to], lag: kept });
-  }
-  return out;
+function proven(
+  { primary, second }: Pair,
+  pieces: readonly Piece[],
+  candidates: readonly number[],
+  surrogateGain: number,
+): Piece[] {
+  const gains = pieces.map(({ stretch: [from, to], lag }) =>
+    lag === null ? 0 : gainWithin(primary, second, from, to, lag),
+  );
+  const surest = gains.indexOf(Math.max(...gains));
+  const sure = pieces.map(({ stretch: [from, to], lag }, i) => {
+    if (lag === null || i === surest) return lag !== null;
+    const tried = candidates.includes(lag) ? candidates.length : 2 * settings.longestPauseSeconds;
+    const needed = Math.max(settings.surrogateFactor * surrogateGain, settings.margin + Math.log(tried));
+    return to - from >= settings.segmentWindow && gains[i]! >= needed;
+  });
+  const goesOn = (lag: number, neighbour: Piece | undefined) =>
+    neighbour !== undefined && sameAnswer(lag, neighbour.lag!);
+  return pieces.map(({ stretch, lag }, i): Piece => {
+    const before = pieces.findLast((_, k) => k < i && sure[k]!);
+    const after = pieces.find((_, k) => k > i && sure[k]!);
+    const kept = lag !== null && (sure[i]! || goesOn(lag, before) || goesOn(lag, after));
+    return { stretch, lag: kept ? lag : null };
+  });
 }
 
 /**

@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest';
+import { segments, withNeighbours } from '../../src/align/segments.ts';
+import { Random } from '../make/random.ts';
+
+/** Residuals of two meters that share most of their detail; null where the second's clock stands still. */
+function residuals(seed: string, length: number, lagAt: (t: number) => number | null) {
+  const random = new Random(seed);
+  const primary = Float64Array.from({ length }, () => random.normal());
+  const second = Float64Array.from({ length }, () => random.normal());
+  for (let t = 0; t < length; t++) {
+    const lag = lagAt(t);
+    const at = t - (lag ?? 0);
+    if (lag !== null && at >= 0) second[at] = 0.8 * primary[t]! + 0.6 * random.normal();
+  }
+  return { primary, second };
+}
+
+const stoppedAt1800 = (t: number) => (t < 1800 ? 10 : t < 1850 ? null : 60);
+
+const lagsOf = (found: ReturnType<typeof segments>) => found.map(({ lag }) => lag);
+/** What unrelated rides reach by chance. */
+const chance = 8;
+
+describe('the lags of stretches', () => {
+  it('follow a clock that stands still', () => {
+    const { primary, second } = residuals('jump', 3600, stoppedAt1800);
+    const found = segments(primary, second, withNeighbours([10, 60]), chance);
+    expect(lagsOf(found)).toEqual([10, 60]);
+    expect(Math.abs(found[0]!.stretch[1] - 1800)).toBeLessThan(10);
+  });
+
+  it('do not jump to and fro for a few spikes that happen to meet', () => {
+    const { primary, second } = residuals('spikes', 3600, stoppedAt1800);
+    // A dropout: the detail of both is there, four times as large, where another stretch's lag would have it.
+    for (let t = 900; t < 906; t++) {
+      primary[t] = t % 2 === 0 ? 4 : -4;
+      second[t - 60] = primary[t]!;
+      second[t - 10] = -primary[t]!;
+    }
+    expect(lagsOf(segments(primary, second, withNeighbours([10, 60]), chance))).toEqual([10, 60]);
+  });
+
+  it('do not jump for a set of efforts that is no more like another than chance makes them', () => {
+    const { primary, second } = residuals('efforts', 3600, (t) => (t < 1200 || t >= 2220 ? 10 : null));
+    const random = new Random('like');
+    for (let t = 1200; t < 1500; t++) {
+      second[t + 710] = 0.6 * primary[t]! + 0.8 * random.normal();
+    }
+    const found = (surrogateGain: number) =>
+      lagsOf(segments(primary, second, withNeighbours([-710, 10]), surrogateGain));
+    expect(found(chance)).toContain(-710);
+    expect(found(60)).toEqual([10]);
+  });
+});
