@@ -70,7 +70,10 @@ function collisions(developerNames: ReadonlySet<string>): Defect[] {
     .map((name) => ({ id: 'colliding-field', values: { name } }));
 }
 
-/** Only a bicycle with a motor tells of its battery or its help, whatever sport its rider chose. */
+/**
+ * Only a bicycle with a motor tells of its battery or its help, whatever sport its rider chose. A recorder may
+ * write 0 into both of any ride.
+ */
 function hasMotor({ ebike_battery_level, ebike_assist_mode }: RecordColumns): boolean {
-  return [ebike_battery_level, ebike_assist_mode].some((told) => told?.some((value) => !Number.isNaN(value)));
+  return [ebike_battery_level, ebike_assist_mode].some((told) => told?.some((value) => value > 0));
 }

@@ -546,6 +546,8 @@ describe('pauses, laps, sessions', () => {
     // Field 118 of a record: ebike_battery_level, % (FIT Profile).
     expect(told(80)).toBe('e-biking');
     expect(told(null)).toBe('cycling');
+    expect(told(0)).toBe('cycling');
+    expect(told(1)).toBe('e-biking');
   });
 
   test('a total that one session lacks is not stated', () => {
