@@ -35,6 +35,8 @@ export const limits = {
   csvLines: 1_000_000,
   /** Columns of a table. */
   csvColumns: 256,
+  /** Values read from a table, missing ones among them: such a day with every channel has 8.6 million. */
+  csvValues: 12_000_000,
   /** Lines that may stand above the headings. */
   csvPreamble: 50,
 

@@ -6,7 +6,7 @@ import { limits } from '../limits.ts';
 import { decodeText, shortName } from '../text.ts';
 import { findHeadings, firstColumns, type Headings } from './headings.ts';
 import { cellNumber, isMissing } from './numbers.ts';
-import { eachRow } from './rows.ts';
+import { eachRow, tooMany } from './rows.ts';
 import { type TimeReader, timeReader } from './times.ts';
 import { assumedUnits, type Conversion, conversionOf } from './units.ts';
 
@@ -26,7 +26,8 @@ interface Column {
  * without units (a line of units below them is understood). Times without a zone are read as UTC; times
  * without a date count from 1970. Both are said in a defect.
  *
- * @throws Problem `format-unknown`, with the columns found, when there is no time or no channel among them.
+ * @throws Problem `format-unknown`, with the columns found, when there is no time or no channel among them;
+ * `format-limits` when there is more of it than a recording has.
  */
 export function readCsv(bytes: Uint8Array): Parsed {
   const text = decodeText(bytes);
@@ -44,6 +45,8 @@ export function readCsv(bytes: Uint8Array): Parsed {
     if (time.length === 0 && takeUnits(columns, cells)) return true;
     clock ??= timeReader(headings, cells);
     time.push(clock?.read(cells) ?? Number.NaN);
+    // However short its rows are, each takes a value of every column.
+    if (time.length * columns.length > limits.csvValues) throw tooMany('values', limits.csvValues);
     for (const column of columns) {
       const cell = cells[column.index] ?? '';
       const value = cellNumber(cell, commaIsDecimal);

@@ -73,7 +73,7 @@ function countNewlines(text: string, from: number, to: number): number {
   return count;
 }
 
-function tooMany(what: string, most: number): Problem {
+export function tooMany(what: string, most: number): Problem {
   return new Problem({
     code: 'format-limits',
     what: `this table has more than ${most} ${what}`,

@@ -232,6 +232,8 @@ describe('damage and limits', () => {
   test('too many lines or columns are refused', () => {
     const lines = `time,power\n${'0,1\n'.repeat(limits.csvLines)}`;
     expect(() => readCsv(text(lines))).toThrow(expect.objectContaining({ code: 'format-limits' }));
+    const wide = `time${',power'.repeat(250)}\n${'0\n'.repeat(limits.csvValues / 250 + 1)}`;
+    expect(() => readCsv(text(wide))).toThrow('this table has more than 12000000 values');
     expect(() => csv('time,power', ','.repeat(limits.csvColumns))).toThrow(
       expect.objectContaining({ code: 'format-limits' }),
     );
