@@ -456,7 +456,7 @@ export interface Measurement {
   readonly subject: Subject;
   readonly options: Readonly<Record<string, OptionValue>>;
   readonly outcome: Outcome;
-  /** The measure's own words for the circumstances it found. */
+  /** The measure's own words for the circumstances it found, one for each and in their order. */
   readonly remarks: readonly string[];
 }
 

@@ -49,6 +49,7 @@ function comparable(rule: Rule, measurement: Measurement): Measurement {
   return { ...measurement, outcome: { state: 'failed', message } };
 }
 
+/** What held the level down is said as the reason for that, and not once more as a remark: one for each circumstance. */
 function findingOf(rule: Rule, { subject, remarks }: Measurement, measured: Measured): Finding {
   const verdict = verdictOf(rule, measured);
   return {
@@ -62,7 +63,7 @@ function findingOf(rule: Rule, { subject, remarks }: Measurement, measured: Meas
     limits: verdict.limits,
     expected: measured.expected ?? null,
     ceiling: verdict.ceiling,
-    remarks,
+    remarks: remarks.filter((_, i) => measured.circumstances[i] !== verdict.heldBy),
     explainedBy: null,
     stretches: measured.stretches,
     summary: { id: verdict.side ?? 'fine', values: valuesOf(measured, verdict) },
@@ -89,8 +90,9 @@ export interface Verdict {
   /** The number that was passed; within the limits, the nearest one that was not. */
   readonly limit: number | null;
   readonly limits: { readonly [L in Raised]?: EffectiveLimit };
-  /** Why the level is lower than the limits alone would make it. */
+  /** Why the level is lower than the limits alone would make it, and by which circumstance. */
   readonly ceiling: string | null;
+  readonly heldBy: string | null;
 }
 
 /** The level that a rule gives a measurement: the highest whose limit is passed, held down by ceilings. */
@@ -122,6 +124,7 @@ export function verdictOf(
     limit: numberSaid(limits, reached, side, measured),
     limits,
     ceiling: held ? lowest.why : null,
+    heldBy: held ? lowest.when : null,
   };
 }
 

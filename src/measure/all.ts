@@ -30,7 +30,7 @@ export function measureAll(
           ? outcomeOf(measure, all, target, rule, withoutSecond)
           : notApplicable('switched-off', { why: rule.off });
       const found = outcome.state === 'measured' ? outcome.circumstances : [];
-      const remarks = found.flatMap((circumstance) => measure.circumstances[circumstance] ?? []);
+      const remarks = found.map((circumstance) => measure.circumstances[circumstance] ?? circumstance);
       return { measure: measure.id, rule: rule.id, subject, options: rule.options, outcome, remarks };
     });
   });

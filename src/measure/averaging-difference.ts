@@ -41,7 +41,7 @@ export const averagingDifference = defineMeasure({
     return exact(best.seconds, all.window[1] - all.window[0], {
       stretches: [all.window],
       details: {
-        smoother: ownSmoother ? 'primary' : 'second',
+        smoother: ownSmoother ? 'primary' : pair.subject,
         lag: { value: best.lag, unit: 's' },
         correlation: { value: best.correlation, unit: 'r' },
       },

@@ -64,7 +64,7 @@ export const distanceFromOthers = defineMeasure({
         ...(alone ? ['alone on its side'] : []),
       ],
       details: {
-        meter: odd === 0 ? 'primary' : `second ${odd}`,
+        meter: meters[odd]!.subject,
         apart: { value: 100 * apart, unit: '%' },
         meters: meters.length,
       },

@@ -6,7 +6,7 @@ import { requirementNames } from './words/names.ts';
 import { limit, quantity, range } from './words/number.ts';
 import { reasonInFull, reasonInShort } from './words/reasons.ts';
 import { capital, foreign, foreignText, join, plain, type Sentence } from './words/sentence.ts';
-import { subjectName } from './words/subject.ts';
+import { meterName, subjectName } from './words/subject.ts';
 
 /** The levels that ask for something, the gravest first. */
 export const gravestFirst = ['refer', 'query', 'note'] as const satisfies readonly Raised[];
@@ -113,7 +113,7 @@ function tell({ report, findings, rules, several }: Context, finding: Finding, n
     question: rule?.question ?? finding.rule,
     about: subjectName(report, finding.subject),
     several: several.has(finding.rule),
-    claim: claim(rule, finding),
+    claim: claim(report, rule, finding),
     value: valueSaid(finding),
     limits: limitsSaid(finding),
     honest: honestSaid(finding),
@@ -123,7 +123,7 @@ function tell({ report, findings, rules, several }: Context, finding: Finding, n
 }
 
 /** The rule's sentence, filled with what the judge put beside it; the finding's own numbers stand in. */
-function claim(rule: Rule | null, finding: Finding): Sentence {
+function claim(report: Report, rule: Rule | null, finding: Finding): Sentence {
   const { value, unit, interval, count, summary } = finding;
   if (value === null || interval === null) {
     return ['The number is withheld: it would give health data away.'];
@@ -136,7 +136,9 @@ function claim(rule: Rule | null, finding: Finding): Sentence {
     low: { value: interval[0], unit },
     high: { value: interval[1], unit },
   };
-  return capital(fill(template, { count, size, ...own, ...summary.values }));
+  return capital(
+    fill(template, { count, size, ...own, ...summary.values }, (subject) => meterName(report, subject)),
+  );
 }
 
 /** "14.2 % (11 to 17 %)". */

@@ -79,6 +79,15 @@ describe('judge', () => {
     expect(levelOf(3, { circumstances: ['cobbles'] }, held).ceiling).toBeNull();
   });
 
+  it('says what held the level down once, and what else there is to know beside it', () => {
+    const measured = outcome(12, { circumstances: ['dusk', 'cobbles'] });
+    const remarks = ['the light was going', 'the road is paved with cobbles'];
+    const told = (value: typeof measured) =>
+      judge([{ ...measurement(value), remarks }], { rules: [rule] }).findings[0]!.remarks;
+    expect(told(measured)).toEqual(['the light was going']);
+    expect(told({ ...measured, value: 1, interval: [1, 1] })).toEqual(remarks);
+  });
+
   it('names the nearest limit that was not passed', () => {
     expect(levelOf(1).summary).toEqual({
       id: 'fine',

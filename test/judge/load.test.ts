@@ -310,7 +310,7 @@ describe('what is wrong is said with file, field and way out', () => {
       { claims: { above: 'It wobbles by {valeu} in {times|place|places} and {more}.' } },
       [
         'wobble.rule.json › claims › above: nothing fills in {valeu}. Did you mean {value}?',
-        'wobble.rule.json › claims › above: nothing fills in {more}. Known here: {value} {low} {high} {limit} {times}.',
+        'wobble.rule.json › claims › above: nothing fills in {more}. Known here: {value} {size} {low} {high} {limit} {times}.',
       ],
     ],
     [

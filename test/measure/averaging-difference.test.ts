@@ -8,7 +8,7 @@ it.each([5, 10])('finds %d seconds of averaging, and whose they are', (seconds) 
   const submission = ridden(`averaging ${seconds}`, ride, [{}, { kernel: { shape: 'box', seconds } }]);
   const found = measuredOf(averagingDifference, 'response-lag', submission);
   expect(Math.abs(found.value - seconds)).toBeLessThanOrEqual(1);
-  expect(found.details.smoother).toBe('second');
+  expect(found.details.smoother).toBe('pair:0');
 });
 
 it('finds none between two crisp meters', () => {

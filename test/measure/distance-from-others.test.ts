@@ -17,7 +17,7 @@ it('names the meter of three that lies apart', () => {
 
 it('says when it is not the primary, and when there is no odd one', () => {
   const second = put(subjectsOf(ridden('second', ride, [{}, { gain: 0.88 }])));
-  expect(second).toMatchObject({ circumstances: ['not the primary'], details: { meter: 'second 1' } });
+  expect(second).toMatchObject({ circumstances: ['not the primary'], details: { meter: 'pair:0' } });
   const none = put(subjectsOf(ridden('none', ride, [{ gain: 1.08 }, { gain: 0.94 }])));
   expect(none.state === 'measured' && none.circumstances).toContain('no odd one');
 });

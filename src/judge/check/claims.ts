@@ -2,7 +2,7 @@ import { nearest } from '../../math/nearest.ts';
 import type { Fault } from '../../schema.ts';
 import type { Rule } from '../../types.ts';
 
-const fixed = ['value', 'low', 'high', 'limit'] as const;
+const fixed = ['value', 'size', 'low', 'high', 'limit'] as const;
 
 /** Every outcome has its sentence, and every sentence can be filled in. */
 export function claimFaults(rule: Rule, details: ReadonlySet<string>): Fault[] {
@@ -40,14 +40,14 @@ export function claimFaults(rule: Rule, details: ReadonlySet<string>): Fault[] {
   return [...missing, ...unfilled];
 }
 
-/** The names in braces, without the four that every rule has. */
+/** The names in braces, without those that every rule has. */
 export function detailsOf(rule: Pick<Rule, 'claims'>): string[] {
   return Object.values(rule.claims)
     .flatMap(placeholdersOf)
     .filter((name) => !(fixed as readonly string[]).includes(name));
 }
 
-/** `{name}`, `{name:unit}`, `{name:at}` or `{name|one|many}`; whatever else stands in braces is taken whole. */
+/** `{name}`, `{name:unit}`, `{name:at}`, `{name:who}` or `{name|one|many}`; whatever else stands in braces is taken whole. */
 function placeholdersOf(claim: string): string[] {
   return Array.from(claim.matchAll(/\{([^{}]*)\}/g), ([, inside]) => inside!.split(/[:|]/)[0]!);
 }

@@ -26,6 +26,21 @@ describe('fill', () => {
     expect(ownWords('constructor')).toBeNull();
   });
 
+  it('names the meter that a subject stands for, and only where it is asked to', () => {
+    const name = (template: string) =>
+      plain(fill(template, { meter: 'pair:5b2c' }, (subject) => `meter of ${subject}`));
+    expect(name('the {meter:who} lies apart')).toBe('the meter of pair:5b2c lies apart');
+    expect(name('the {meter} lies apart')).toBe('the “pair:5b2c” lies apart');
+  });
+
+  it('says what measures put in words as words of ours', () => {
+    expect(said('from {direction}', { direction: 'below to above' })).toBe('from below to above');
+    expect(said('({class})', { class: 'open' })).toBe('(open)');
+    expect(said('{averaging}, {part}', { averaging: 'weighted mean', part: 'throughout' })).toBe(
+      'weighted mean, throughout',
+    );
+  });
+
   it('says that a value is unstated rather than leave a blank', () => {
     expect(said('{kept|record|records} kept')).toBe('an unstated value kept');
     expect(fillable('{kept}', {})).toBe(false);
