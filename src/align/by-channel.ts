@@ -1,4 +1,5 @@
 import { laggedSums } from '../math/lagged.ts';
+import { laggedCorrelations } from '../math/lagged-correlations.ts';
 import type { Alignment, Series } from '../types.ts';
 import { settings } from './settings.ts';
 
@@ -26,10 +27,8 @@ function bestLag(
   reach: number,
 ): { lag: number; correlation: number } | null {
   let best: { lag: number; correlation: number } | null = null;
-  for (let lag = -reach; lag <= reach; lag++) {
-    const correlation = correlationAt(own, other, lag);
-    if (correlation !== null && (best === null || correlation > best.correlation))
-      best = { lag, correlation };
+  for (const [k, correlation] of laggedCorrelations(own, other, reach).entries()) {
+    if (correlation > (best?.correlation ?? -Infinity)) best = { lag: k - reach, correlation };
   }
   return best;
 }

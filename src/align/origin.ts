@@ -1,4 +1,5 @@
 import { mean } from '../math/mean.ts';
+import { nthSmallest } from '../math/nth-smallest.ts';
 import { shortFilter } from '../math/short-filter.ts';
 import type { Origin, OriginEvidence } from '../types.ts';
 import { settings } from './settings.ts';
@@ -72,29 +73,30 @@ function detail(values: Float64Array, times: Int32Array): number {
   for (let i = 1; i < values.length; i++) {
     if (times[i]! - times[i - 1]! === 1) squares[count++] = (values[i]! - values[i - 1]!) ** 2;
   }
-  return mean(
-    squares
-      .subarray(0, count)
-      .sort()
-      .subarray(0, Math.ceil(0.9 * count)),
-  );
+  const kept = Math.ceil(0.9 * count);
+  nthSmallest(squares.subarray(0, count), kept - 1);
+  return mean(squares.subarray(0, kept));
 }
 
 /** Mean square misfit in the third of the seconds where power moves most, over that where it moves least. */
 function dynamics(residuals: Float64Array, moves: Float64Array): number {
-  const sorted = moves.slice().sort();
-  const slow = sorted[Math.floor(sorted.length / 3)]!;
-  const fast = sorted[Math.floor((2 * sorted.length) / 3)]!;
-  const meanSquare = (counts: (move: number) => boolean) => {
-    let sum = 0;
-    let count = 0;
-    for (let i = 0; i < residuals.length; i++) {
-      if (!counts(moves[i]!)) continue;
-      sum += residuals[i]! ** 2;
-      count++;
+  const sizes = moves.slice();
+  const slow = nthSmallest(sizes, Math.floor(sizes.length / 3));
+  const fast = nthSmallest(sizes, Math.floor((2 * sizes.length) / 3));
+  let still = 0;
+  let stillCount = 0;
+  let moving = 0;
+  let movingCount = 0;
+  for (let i = 0; i < residuals.length; i++) {
+    const square = residuals[i]! ** 2;
+    if (moves[i]! <= slow) {
+      still += square;
+      stillCount++;
     }
-    return sum / count;
-  };
-  const still = meanSquare((move) => move <= slow);
-  return still > 0 ? meanSquare((move) => move >= fast) / still : Number.POSITIVE_INFINITY;
+    if (moves[i]! >= fast) {
+      moving += square;
+      movingCount++;
+    }
+  }
+  return still > 0 ? moving / movingCount / (still / stillCount) : Number.POSITIVE_INFINITY;
 }

@@ -1,4 +1,4 @@
-import { quickselect } from 'simple-statistics';
+import { nthSmallest } from './nth-smallest.ts';
 
 /** Median absolute deviation of a normal distribution, in standard deviations: the 75 % quantile. */
 export const medianDeviation = 0.6745;
@@ -20,9 +20,7 @@ export function robustSpread(deviations: ArrayLike<number>): number {
   if (count === 0) return Number.NaN;
   const sizes = all.subarray(0, count);
   const middle = count >> 1;
-  // It orders any array in place, though its type names one kind only.
-  quickselect(sizes as unknown as number[], middle);
-  let median = sizes[middle]!;
+  let median = nthSmallest(sizes, middle);
   if (count % 2 === 0) {
     let below = sizes[0]!;
     for (let i = 1; i < middle; i++) if (sizes[i]! > below) below = sizes[i]!;
