@@ -34,7 +34,7 @@ export async function heldAgainstReal(folder: string, rules: RuleSet): Promise<A
   const all = await recordingsIn(folder);
   const usable = all.filter(({ channels }) => channels.power !== undefined);
   const traces = traceTables(usable);
-  const halves = oddAndEven(usable, rules);
+  const halves = usable.map((one) => oddAndEven(one, rules));
   const values = traces.flatMap(({ rows }) => rows.flatMap(({ values: told }) => told));
   return {
     figures: {
@@ -42,14 +42,19 @@ export async function heldAgainstReal(folder: string, rules: RuleSet): Promise<A
       toldApart: accuracyOf(usable),
       inside: values.filter(({ inside }) => inside === true).length,
       of: values.filter(({ inside }) => inside !== null).length,
-      oddAgainstEven: halves.reduce((sum, findings) => sum + asking(findings), 0),
+      oddAgainstEven: halves.reduce((sum, { findings }) => sum + asking(findings), 0),
     },
     recordings: all.length,
     traces,
     grades: asTheyAre(usable, rules),
     halves: table(
-      ['recording', 'asked by'],
-      halves.map((findings, k) => [`real ${k + 1}`, raised(findings)]),
+      ['recording', 'notes and more', 'half a minute, ± %: measured', 'by their seconds alone'],
+      halves.map(({ findings, spread, due }, k) => [
+        `real ${k + 1}`,
+        raised(findings),
+        spread?.toFixed(1) ?? '–',
+        due.toFixed(1),
+      ]),
     ),
     planted: planted(usable, rules),
   };
@@ -76,7 +81,7 @@ export function realPage({ figures: all, recordings, traces, ...parts }: Against
     '',
     '## Odd against even seconds',
     '',
-    'Two halves of one recording are no two meters that differ: no rule on agreement may ask.',
+    'Two halves of one recording are no two meters that differ: no rule on agreement may ask. They hold other seconds, however: where power changes much from one to the next, half a minute of one half lies as far from that of the other as the last column says, and wide-spread may rightly note it.',
     '',
     ...parts.halves,
     '',
@@ -225,13 +230,34 @@ function asTheyAre(recordings: readonly Recording[], rules: RuleSet): string[] {
   );
 }
 
-/** What the rules on agreement find between two halves of each recording. */
-function oddAndEven(recordings: readonly Recording[], rules: RuleSet): Findings[] {
+/** What the rules on agreement find between two halves of a recording. */
+interface Halves {
+  readonly findings: Findings;
+  /** How far half-minute means lie apart, ± %; null where that could not be measured. */
+  readonly spread: number | null;
+  /** How far they would by change from second to second alone, ± %. */
+  readonly due: number;
+}
+
+function oddAndEven(recording: Recording, rules: RuleSet): Halves {
   const agreement = new Set(rules.rules.filter(({ family }) => family === 'agreement').map(({ id }) => id));
-  return recordings.map((recording) => {
-    const { findings } = audited(half(recording, 0), [half(recording, 1)], rules);
-    return findings.filter(({ rule }) => agreement.has(rule));
-  });
+  const halves = [half(recording, 0), half(recording, 1)] as const;
+  const { findings, measurements } = audited(halves[0], [halves[1]], rules);
+  const spread = measurements.find(({ measure }) => measure === 'effort-spread')?.value ?? null;
+  return { findings: findings.filter(({ rule }) => agreement.has(rule)), spread, due: dueApart(...halves) };
+}
+
+/** Limits of agreement of means of 30 seconds that were drawn from a ride in turn: no meter is at work in them. */
+function dueApart(odd: Recording, even: Recording): number {
+  const [a, b] = [odd.channels.power!, even.channels.power!];
+  let [squares, sum, count] = [0, 0, 0];
+  for (let k = 0; k < Math.min(a.length, b.length); k++) {
+    if (!(a[k]! > 0 && b[k]! > 0)) continue;
+    squares += (a[k]! - b[k]!) ** 2;
+    sum += (a[k]! + b[k]!) / 2;
+    count++;
+  }
+  return (100 * 1.96 * Math.sqrt(squares / count / 30)) / (sum / count);
 }
 
 function asking(findings: Findings): number {
