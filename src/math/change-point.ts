@@ -1,3 +1,6 @@
+import { cusum } from './cusum.ts';
+import { mean } from './mean.ts';
+
 export interface ChangePoint {
   /** Index of the first value after the change. */
   readonly at: number;
@@ -15,13 +18,12 @@ export interface ChangePoint {
 export function changePoint(values: Float64Array, least: number): ChangePoint | null {
   const n = values.length;
   if (n < 2 * least) return null;
-  const centre = values.reduce((a, b) => a + b, 0) / n;
-  let total = 0;
+  const centre = mean(values);
+  const sums = cusum(values, centre);
   const squaresOfOne = values.reduce((sum, value) => sum + (value - centre) ** 2, 0);
   let best: ChangePoint | null = null;
-  for (let at = 1; at < n; at++) {
-    total += values[at - 1]! - centre;
-    if (at < least || n - at < least) continue;
+  for (let at = least; at <= n - least; at++) {
+    const total = sums[at - 1]!;
     const squares = squaresOfOne - total ** 2 / at - total ** 2 / (n - at);
     if (best !== null && squares >= best.squares) continue;
     best = { at, before: centre + total / at, after: centre - total / (n - at), squares, squaresOfOne };

@@ -2,8 +2,10 @@ import { quantileSorted } from 'simple-statistics';
 import { deming, type Line } from '../math/deming.ts';
 import { mean } from '../math/mean.ts';
 import { normalReach } from '../math/normal.ts';
+import { bendOf, passingBablok, type RankedLine } from '../math/passing-bablok.ts';
 import { robustSpread } from '../math/robust-spread.ts';
 import { crankPower, crankTorque } from '../math/torque.ts';
+import type { Quantity, Values } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
 import { blocksOf } from './pair/blocks.ts';
 import { gate } from './pair/gate.ts';
@@ -14,7 +16,9 @@ import { pairWander, varianceByWander } from './pair/wander.ts';
  * Constant torque between two meters, N·m, as a zero offset that was not done leaves it: torque of the
  * primary against torque of the second over blocks, a line through points that err in both (1 N·m is
  * 9.4 W at 90 rpm). Which meter errs more is not known, so the interval covers every error ratio given; slow wander
- * of a gain, which looks like an offset where hard stretches lie together, is in it.
+ * of a gain, which looks like an offset where hard stretches lie together, is in it. A second line, which neither stray
+ * blocks nor that ratio move far, stands beside it: where it finds another offset, or the blocks lie along no one line
+ * at all, there is no constant torque.
  */
 export const torqueOffset = defineMeasure({
   id: 'torque-offset',
@@ -25,8 +29,15 @@ export const torqueOffset = defineMeasure({
     leastBlocks: number('fewest blocks that make a line'),
     leastRange: number('least ratio of high to low power: without a range a gain and an offset look alike'),
     errorRatios: numbers('ratios of the error variances of the two meters that are thought possible'),
+    mostBend: number(
+      'greatest running sum of the sides of the line that blocks of one line show, over what chance makes',
+    ),
     declaredSpread: number('honest offset of two meters within their claims, one standard deviation, N·m'),
     fieldSpread: number('honest offset of two meters as found in the field, one standard deviation, N·m'),
+  },
+  circumstances: {
+    'no one line':
+      'the blocks do not lie along one line, as where a pedal drops out or the difference grows with power alone',
   },
   compute(all, pair, options) {
     const closed = gate(pair);
@@ -52,19 +63,39 @@ export const torqueOffset = defineMeasure({
       const half = Math.hypot(reach * interceptError, slow);
       return [intercept - half, intercept + half];
     });
+    const [low, high] = [Math.min(...ends), Math.max(...ends)];
+    // The dear one, with a slope for every two blocks: where the interval holds none, there is nothing to try.
+    const apart = low > 0 || high < 0;
+    const ranked = apart ? passingBablok(other, own) : null;
+    if (apart && ranked === null) return notApplicable('narrow-range', { what: 'power' });
+    const oneLine =
+      ranked === null ||
+      (low <= ranked.intercept && ranked.intercept <= high && bendOf(other, own, ranked) <= options.mostBend);
     const honest = (spread: number) => ({ centre: 0, spread: Math.hypot(spread, middle.interceptError) });
     const rpm = mean(blocks.cadence);
-    return measured(middle.intercept, [Math.min(...ends), Math.max(...ends)], blocks.count, {
+    return measured(middle.intercept, [low, high], blocks.count, {
       stretches: [all.window],
       expected: { declared: honest(options.declaredSpread), field: honest(options.fieldSpread) },
+      circumstances: oneLine ? [] : ['no one line'],
       details: {
         watts: { value: crankPower(middle.intercept, rpm), unit: 'W' },
         rpm: { value: rpm, unit: 'rpm' },
         gain: { value: 100 * (middle.slope - 1), unit: '%' },
+        ...(ranked === null ? {} : rankedOffset(ranked, slow)),
       },
     });
   },
 });
+
+/** The offset by the second line, N·m, and the ends of its interval: what is quick by its ranks, and slow wander. */
+function rankedOffset({ intercept, flattest, steepest }: RankedLine, slow: number): Values {
+  const of = (value: number): Quantity => ({ value, unit: 'N·m' });
+  return {
+    ranked: of(intercept),
+    rankedFrom: of(intercept - Math.hypot(intercept - steepest.intercept, slow)),
+    rankedTo: of(intercept + Math.hypot(flattest.intercept - intercept, slow)),
+  };
+}
 
 /**
  * Standard error that slow wander of the gain gives to the intercept, N·m: a torque off by a share of itself moves

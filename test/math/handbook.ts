@@ -22,3 +22,19 @@ export const nile = [
 
 /** Sen PK. J Am Stat Assoc 1968;63:1379-1389: his example. */
 export const sen = { t: [1, 2, 3, 4, 10, 12, 18], y: [9, 15, 19, 20, 45, 55, 78] };
+
+/**
+ * Montgomery DC, Runger GC. Applied Statistics and Probability for Engineers, Tables 16-7 and 16-8: running sum around
+ * a target, and the two sums that start anew at zero, with a slack on either side of it.
+ */
+export const montgomery = {
+  target: 99,
+  slack: 1,
+  x: [
+    102, 94.8, 98.3, 98.4, 102, 98.5, 99, 97.7, 100, 98.1, 101.3, 98.7, 101.1, 98.4, 97, 96.7, 100.3, 101.4,
+    97.2, 101,
+  ],
+  sums: [3, -1.2, -1.9, -2.5, 0.5, 0, 0, -1.3, -0.3, -1.2, 1.1, 0.8, 2.9, 2.3, 0.3, -2, -0.7, 1.7, -0.1, 1.9],
+  high: [2, 0, 0, 0, 2, 0.5, 0, 0, 0, 0, 1.3, 0, 1.1, 0, 0, 0, 0.3, 1.7, 0, 1],
+  low: [0, 3.2, 2.9, 2.5, 0, 0, 0, 0.3, 0, 0, 0, 0, 0, 0, 1, 2.3, 0, 0, 0.8, 0],
+};

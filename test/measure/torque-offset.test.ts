@@ -1,5 +1,7 @@
 import { expect, it } from 'vitest';
+import { verdictOf } from '../../src/judge/judge.ts';
 import { torqueOffset } from '../../src/measure/torque-offset.ts';
+import { ruleOf } from './measure-of.ts';
 import { covers, measuredOf, ridden } from './pair/make.ts';
 
 const ride = { kind: 'outdoor ride', minutes: 90 } as const;
@@ -22,4 +24,38 @@ it('tells watts at the cadence that was ridden: 1 N·m is 9.4 W at 90 rpm', () =
   );
   const rpm = (details.rpm as { value: number }).value;
   expect((details.watts as { value: number }).value).toBeCloseTo((value * rpm * 2 * Math.PI) / 60, 6);
+});
+
+it.each([-3, 2.1])('finds %f N·m by a line that stray blocks hardly move as well', (torque) => {
+  const { details, circumstances, interval } = measuredOf(
+    torqueOffset,
+    'zero-offset',
+    ridden(`torque ${torque}`, ride, [{ torqueOffset: torque, gain: 1.03 }]),
+  );
+  const [ranked, from, to] = [details.ranked, details.rankedFrom, details.rankedTo].map(
+    (quantity) => (quantity as { value: number }).value,
+  ) as [number, number, number];
+  expect(from).toBeLessThan(torque);
+  expect(to).toBeGreaterThan(torque);
+  expect(ranked).toBeGreaterThan(interval[0]);
+  expect(ranked).toBeLessThan(interval[1]);
+  expect(circumstances).toEqual([]);
+});
+
+// From the middle on half of the power is gone from the second: two clouds of blocks, and a line through both.
+it('takes blocks of a pedal that drops out for no constant torque', () => {
+  const halved = (power: Float64Array) => {
+    for (let i = power.length >> 1; i < power.length; i++) power[i]! *= 0.5;
+  };
+  const found = ['1', '2', '3', '4'].map((seed) =>
+    measuredOf(
+      torqueOffset,
+      'zero-offset',
+      ridden(`pedal ${seed}`, { kind: 'bunch race', minutes: 60 }, [{}, { twist: halved }]),
+    ),
+  );
+  const rule = ruleOf('zero-offset');
+  const apart = found.filter((one) => verdictOf(rule, { ...one, circumstances: [] }).level === 'query');
+  expect(apart.length).toBeGreaterThan(0);
+  for (const one of apart) expect(one.circumstances).toEqual(['no one line']);
 });
