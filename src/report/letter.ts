@@ -32,16 +32,20 @@ export function renderLetter(report: Report, frame: LetterFrame = {}): string {
   return `${parts.map(paragraph).join('\n\n')}\n`;
 }
 
+/** The rule's own words stand under its first question where several pairs raised it. */
 function question(told: Told, number: number): string {
-  const { rule, question, claim } = told;
+  const { question, claim, under } = told;
+  const rule = under === null ? told.rule : null;
+  const head = told.several ? `${question} (${told.about})` : question;
   const items = (heading: string, all: readonly string[]) =>
     all.length === 0 ? [] : ['', heading, ...all.map((item) => `- ${clean(item)}`)];
   return [
-    `${number}. ${clean(question)}`,
+    `${number}. ${clean(head)}`,
     '',
     `${letter.seen} ${clean(plain(claim))}`,
     ...items(letter.innocent, rule?.innocent ?? []),
     ...items(letter.settles, rule?.settles ?? []),
+    ...(under === null ? [] : ['', letter.asAbove]),
   ].join('\n');
 }
 

@@ -137,12 +137,15 @@ function details(report: Report, told: Told): string {
   const { rule, finding } = told;
   const chart = report.charts.find(({ id }) => id === finding.charts[0]);
   return [
-    `### ${text(told.title)}`,
+    `### ${text(told.several ? `${told.title} (${told.about})` : told.title)}`,
     [told.claim, ...told.remarks].map(sentence).join(' '),
     told.honest === null ? '' : text(told.honest),
     told.accountedBy === null ? '' : `Accounted for by: ${text(told.accountedBy.title)}.`,
+    told.accountsFor.length === 0
+      ? ''
+      : `It accounts as well for: ${told.accountsFor.map(({ title }) => text(title)).join('; ')}.`,
     chart === undefined ? '' : strip(report, chart),
-    rule === null || rule.innocent.length === 0 || told.accountedBy !== null
+    rule === null || rule.innocent.length === 0 || told.accountedBy !== null || told.under !== null
       ? ''
       : `It may be innocent:\n\n${rule.innocent.map((one) => `- ${text(one)}`).join('\n')}`,
   ]

@@ -34,7 +34,17 @@ export interface Told {
   /** What to mind beside the number, each a sentence. */
   readonly remarks: readonly Sentence[];
   /** The finding that accounts for this one as well, so that one fault is told once; null: stands alone. */
-  readonly accountedBy: { readonly title: string; readonly number: number } | null;
+  readonly accountedBy: Named | null;
+  /** What this finding accounts for as well. */
+  readonly accountsFor: readonly Named[];
+  /** An earlier finding of the same rule, under which the rule's own words stand; null: they stand here. */
+  readonly under: Named | null;
+}
+
+/** A finding by its place among all findings, as others refer to it. */
+export interface Named {
+  readonly title: string;
+  readonly number: number;
 }
 
 export interface Unchecked {
@@ -88,13 +98,23 @@ function contextOf(report: Report): Context {
   const seen = new Set<string>();
   const several = new Set<string>();
   for (const { rule } of report.measurements) (seen.has(rule) ? several : seen).add(rule);
-  const findings = [...gravestFirst, 'none' as const].flatMap((level) =>
-    report.findings.filter((finding) => finding.level === level),
-  );
+  // What leads is told before what it accounts for.
+  const findings = [...gravestFirst, 'none' as const].flatMap((level) => {
+    const own = report.findings.filter((finding) => finding.level === level);
+    return [...own.filter(leads), ...own.filter((finding) => !leads(finding))];
+  });
   return { report, findings, rules: new Map(report.rules.items.map((rule) => [rule.id, rule])), several };
 }
 
+const leads = ({ explainedBy }: Finding) => explainedBy === null;
 const standsAlone = (told: Told) => told.accountedBy === null;
+
+/** Findings that bear one title, as several pairs' do, together: each title where it first comes. */
+export function byTitle(findings: readonly Told[]): readonly (readonly [string, readonly Told[]])[] {
+  const groups = new Map<string, Told[]>();
+  for (const told of findings) groups.set(told.title, [...(groups.get(told.title) ?? []), told]);
+  return [...groups];
+}
 
 /** Findings of the grade's own level, or the queries that add up to a referral. */
 function restsOn({ grade }: Report, raised: Outline['raised']): readonly Told[] {
@@ -105,6 +125,14 @@ function restsOn({ grade }: Report, raised: Outline['raised']): readonly Told[] 
 
 function tell({ report, findings, rules, several }: Context, finding: Finding, number: number): Told {
   const rule = rules.get(finding.rule) ?? null;
+  const named = (index: number): Named => ({
+    title: rules.get(findings[index]!.rule)?.title ?? findings[index]!.rule,
+    number: index + 1,
+  });
+  const found = (test: (other: Finding, index: number) => boolean) =>
+    findings.flatMap((other, index) => (test(other, index) ? [named(index)] : []));
+  const explains = (one: Finding, other: Finding) =>
+    other.explainedBy === one.rule && other.subject === one.subject;
   return {
     finding,
     rule,
@@ -118,7 +146,13 @@ function tell({ report, findings, rules, several }: Context, finding: Finding, n
     limits: limitsSaid(finding),
     honest: honestSaid(finding),
     remarks: remarksSaid(finding),
-    accountedBy: accountedBy(finding, findings, rules),
+    accountedBy: found((other) => explains(other, finding))[0] ?? null,
+    accountsFor: found((other) => explains(finding, other)),
+    under:
+      found(
+        (other, index) =>
+          index + 1 < number && other.rule === finding.rule && leads(other) && other.level !== 'none',
+      )[0] ?? null,
   };
 }
 
@@ -153,16 +187,6 @@ function remarksSaid({ remarks, ceiling }: Finding): readonly Sentence[] {
   return [...(ceiling === null ? [] : [`Not raised further: ${ceiling}`]), ...remarks].map((words) =>
     capital([/[.!?]$/.test(words) ? words : `${words}.`]),
   );
-}
-
-function accountedBy(
-  { explainedBy, subject }: Finding,
-  findings: readonly Finding[],
-  rules: ReadonlyMap<string, Rule>,
-): Told['accountedBy'] {
-  if (explainedBy === null) return null;
-  const index = findings.findIndex((one) => one.rule === explainedBy && one.subject === subject);
-  return index < 0 ? null : { title: rules.get(explainedBy)?.title ?? explainedBy, number: index + 1 };
 }
 
 function limitsSaid({ limits, unit }: Finding): string | null {

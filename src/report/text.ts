@@ -3,7 +3,7 @@ import { picture, type Strip } from './chart/index.ts';
 import { extent } from './chart/reduce.ts';
 import { condense, spark } from './chart/spark.ts';
 import { clean } from './clean.ts';
-import { type Outline, outline, type Told } from './outline.ts';
+import { byTitle, type Named, type Outline, outline, type Told } from './outline.ts';
 import { cautions } from './words/cautions.ts';
 import {
   becauseSaid,
@@ -15,7 +15,7 @@ import {
   unreadableSaid,
 } from './words/grade.ts';
 import { clock, duration, quantity, span, spans } from './words/number.ts';
-import { capital, plain, type Sentence } from './words/sentence.ts';
+import { capital, list, plain, type Sentence } from './words/sentence.ts';
 import { falseAlarmSaid } from './words/source.ts';
 import { alignmentSaid, damageSaid, defectSaid } from './words/story.ts';
 import { deviceSaid, meterName, recordingName } from './words/subject.ts';
@@ -134,9 +134,16 @@ function gradeOf(page: Page, report: Report, { rests }: Outline): void {
   page.put(reachSaid(report));
   for (const said of [damageSaid(report), unreadableSaid(report), missingSaid(report), becauseSaid(report)])
     if (said !== null) page.put(said);
-  if (rests.length > 0) page.put(`It rests on: ${rests.map((one) => one.title).join('; ')}.`);
+  if (rests.length > 0) page.put(`It rests on: ${byTitle(rests).map(restSaid).join('; ')}.`);
   page.gap();
   for (const caution of cautions(report)) page.put(caution, { lead: '· ', style: 'dim' });
+}
+
+const numbered = ({ number, title }: Named) => `${number}: ${title}`;
+
+/** A title once, with the numbers of the findings that bear it where there are several. */
+function restSaid([title, findings]: readonly [string, readonly Told[]]): string {
+  return findings.length === 1 ? title : `${title} (${plain(list(findings.map((one) => one.number)))})`;
 }
 
 function findingOf(page: Page, report: Report, told: Told, level: Raised, ascii: boolean): void {
@@ -160,9 +167,16 @@ function findingOf(page: Page, report: Report, told: Told, level: Raised, ascii:
   }
   if (finding.stretches.length > 0) page.put(`When: ${spans(finding.stretches, 6)}`, { indent });
   for (const remark of told.remarks) page.put(plain(remark), { indent });
-  if (told.accountedBy !== null)
-    page.put(`Accounted for by ${told.accountedBy.number}: ${told.accountedBy.title}.`, { indent });
+  if (told.accountedBy !== null) page.put(`Accounted for by ${numbered(told.accountedBy)}.`, { indent });
+  if (told.accountsFor.length > 0)
+    page.put(`It accounts for ${plain(list(told.accountsFor.map(numbered)))} as well.`, { indent });
   if (level === 'note' || rule === null || told.accountedBy !== null) return;
+  if (told.under !== null) {
+    page.put(`What it may innocently be, and what would settle it, stand under ${told.under.number}.`, {
+      indent,
+    });
+    return;
+  }
   if (rule.innocent.length > 0) page.put(`It may be innocent: ${rule.innocent.join(' ')}`, { indent });
   if (rule.settles.length > 0) page.put(`It would be settled by: ${rule.settles.join(' ')}`, { indent });
   const rate = falseAlarmSaid(rule);

@@ -416,7 +416,9 @@ export function makeCharts(seconds: number): readonly Chart[] {
   ];
 }
 
-function makeFinding(parts: Partial<Finding> & { readonly rule: string; readonly level: Level }): Finding {
+export function makeFinding(
+  parts: Partial<Finding> & { readonly rule: string; readonly level: Level },
+): Finding {
   return {
     subject: pair,
     value: 4.2,

@@ -1,7 +1,7 @@
 import type { Chart, Finding, Rule, Stretch } from '../../types.ts';
 import { gauge } from '../chart/gauge.ts';
 import { type Hole, html, type Markup } from '../markup.ts';
-import type { Told } from '../outline.ts';
+import type { Named, Told } from '../outline.ts';
 import { levelHeadings } from '../words/grade.ts';
 import { shadingSaid } from '../words/honest.ts';
 import { oneIn, span } from '../words/number.ts';
@@ -39,23 +39,26 @@ export function raisedFindings(layout: Layout): Markup {
 }
 
 function finding(layout: Layout, told: Told): Markup {
-  const { rule, finding, accountedBy } = told;
+  const { rule, finding, accountedBy, accountsFor, under } = told;
   const charts = layout.report.charts.filter(
     (chart) => finding.charts.includes(chart.id) && !isWholeRide(chart),
   );
   return html`<article class="finding" id="${findingId(told.number)}"><p class="eyebrow">${plain(capital([told.about]))}<code>${finding.rule}</code></p><h3>${told.title}</h3><p class="claim">${said(told.claim)}</p>${told.remarks.map(
     (remark) => html`<p>${said(remark)}</p>`,
-  )}${
-    accountedBy !== null &&
-    html`<p>Accounted for by another finding: <a href="#${findingId(accountedBy.number)}">${accountedBy.title}</a>.</p>`
-  }${scale(told)}${charts.map((chart) => chartOf(layout, chart, told))}${rule !== null && accountedBy === null && sides(rule)}${basis(layout, told)}</article>`;
+  )}${accountedBy !== null && html`<p>Accounted for by another finding: ${linked(accountedBy)}.</p>`}${
+    accountsFor.length > 0 &&
+    html`<p>It accounts as well for: ${accountsFor.map((one, index) => html`${index > 0 && '; '}${linked(one)}`)}.</p>`
+  }${scale(told)}${charts.map((chart) => chartOf(layout, chart, told))}${rule !== null && accountedBy === null && (under === null ? sides(rule) : html`<p>What it may innocently be, what would settle it, and where the limits come from stand under ${linked(under)}.</p>`)}${basis(layout, told)}</article>`;
 }
+
+/** Another finding, by its title. */
+const linked = ({ number, title }: Named) => html`<a href="#${findingId(number)}">${title}</a>`;
 
 function sides({ innocent, settles }: Rule): Markup {
   return html`<div class="sides">${innocent.length > 0 && html`<div><h4>It may be innocent</h4>${bullets(innocent)}</div>`}${settles.length > 0 && html`<div><h4>What would settle it</h4>${bullets(settles)}</div>`}</div>`;
 }
 
-function basis(layout: Layout, { finding, honest, rule }: Told): Markup {
+function basis(layout: Layout, { finding, honest, rule, under }: Told): Markup {
   const { stretches, chance } = finding;
   return terms([
     ['When', stretches.length > 0 ? when(layout, stretches, rule) : null],
@@ -66,8 +69,8 @@ function basis(layout: Layout, { finding, honest, rule }: Told): Markup {
         ? null
         : `${plain(capital([oneIn(chance)]))}. This does not say how likely this rider is to be honest.`,
     ],
-    ['Where the limits come from', rule === null ? null : sourceSaid(rule)],
-    ['False alarms', rule === null ? null : falseAlarmSaid(rule)],
+    ['Where the limits come from', rule === null || under !== null ? null : sourceSaid(rule)],
+    ['False alarms', rule === null || under !== null ? null : falseAlarmSaid(rule)],
   ]);
 }
 

@@ -1,6 +1,6 @@
 import type { Report } from '../../types.ts';
 import { html, type Markup } from '../markup.ts';
-import type { Told } from '../outline.ts';
+import { byTitle, type Told } from '../outline.ts';
 import { cautions } from '../words/cautions.ts';
 import {
   becauseSaid,
@@ -31,7 +31,7 @@ export function mast({ report, told: { rests } }: Layout): Markup {
 }
 
 function basis(told: Told): Markup {
-  return html`<li><a href="#${findingId(told.number)}">${told.title}</a>${told.value !== null && html`<span>${told.value}</span>`}<p>${said(told.claim)}</p></li>`;
+  return html`<li><a href="#${findingId(told.number)}">${told.title}</a>${told.value !== null && html`<span>${told.value}</span>`}<p>${told.several && `${plain(capital([told.about]))}. `}${said(told.claim)}</p></li>`;
 }
 
 function facts(report: Report): Markup {
@@ -50,10 +50,17 @@ function facts(report: Report): Markup {
   ]);
 }
 
+/** A title that leads to its finding; where several bear it, each is named by what it is about. */
+function titled(title: string, findings: readonly Told[]): Markup {
+  const link = ({ number }: Told, text: string) => html`<a href="#${findingId(number)}">${text}</a>`;
+  if (findings.length === 1) return link(findings[0]!, title);
+  return html`${title} (${findings.map((told, index) => html`${index > 0 && ', '}${link(told, told.about)}`)})`;
+}
+
 export function cautionsAndNext({ report, told: { next } }: Layout): Markup {
   const steps = next.map(({ whats, settles }) => {
-    const links = settles.map(
-      (told, index) => html`${index > 0 && '; '}<a href="#${findingId(told.number)}">${told.title}</a>`,
+    const links = byTitle(settles).map(
+      ([title, findings], index) => html`${index > 0 && '; '}${titled(title, findings)}`,
     );
     return html`<div><dt>${links.length === 0 ? 'To complete the submission' : html`To settle: ${links}`}</dt><dd>${bullets(whats)}</dd></div>`;
   });

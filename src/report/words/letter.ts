@@ -44,6 +44,7 @@ export const letter = {
   seen: 'What was seen:',
   innocent: 'What it may innocently be:',
   settles: 'What would settle it; any one of these helps:',
+  asAbove: 'What it may innocently be, and what would settle it, are the same as above.',
 
   asking: ({ by, reply }: LetterFrame) => {
     const where = reply === undefined ? 'by answering this letter' : `to ${reply}`;
