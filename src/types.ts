@@ -1051,10 +1051,16 @@ export interface EventMarks {
   readonly recordings: readonly { readonly code: string; readonly marks: string }[];
 }
 
+/**
+ * What a decision may be about beside findings: what the event requires and does not have, and a device that
+ * recorded for several riders at the same time.
+ */
+export const besideRules = ['missing', 'shared-device'] as const;
+
 /** What people asked, heard and decided about a finding. Dates are calendar days, like 2026-03-14. */
 export interface Decision {
   readonly rider: string;
-  /** A rule, or "missing" for what the event requires and does not have. */
+  /** A rule, or what no rule says: see `besideRules`. */
   readonly rule: string;
   /** The event it was made at, where one file serves several. */
   readonly event?: string;
@@ -1080,7 +1086,7 @@ export type Standing = (typeof standings)[number];
 
 /** One matter of a rider that people have to deal with. */
 export interface Matter {
-  /** A rule, or "missing". */
+  /** A rule, or one of `besideRules`. */
   readonly rule: string;
   readonly standing: Standing;
   readonly decision: Decision | null;

@@ -6,7 +6,7 @@ import { writeWhole } from '../files/index.ts';
 import { nearest } from '../math/nearest.ts';
 import { Problem } from '../problem.ts';
 import { shipped } from '../rules.ts';
-import type { Decision } from '../types.ts';
+import { besideRules, type Decision } from '../types.ts';
 import { decisionsIn, recordIn, writeViews } from './event-out.ts';
 import { type EventGiven, eventGiven } from './event-plan.ts';
 import type { Io } from './io.ts';
@@ -29,8 +29,9 @@ Examples:
   $ wattassay decide round-3.event.json 17 sprint-overshoot --decision explained --by jury \\
       --why "The trainer is known for it; pedals decide until it is repaired." --until 2026-09-30
 
-The record is decisions.json beside the event file; it may be edited by hand too. It changes no measurement and no
-grade. With --out the overview and summaries of that run are written anew.
+What the event requires and does not have is asked about as “missing”, a device that recorded for several riders at
+the same time as “shared-device”. The record is decisions.json beside the event file; it may be edited by hand too.
+It changes no measurement and no grade. With --out the overview and summaries of that run are written anew.
 `;
 
 const fields = [
@@ -53,7 +54,7 @@ export function decideCommand(io: Io, done: (status: number) => void): Command {
     .description('Keeps on record what was asked about a finding, what was answered, and what was decided.')
     .argument('<event>', 'the event file or folder')
     .argument('<rider>', "the rider's number")
-    .argument('<rule>', 'the rule whose finding it is about, or “missing”')
+    .argument('<rule>', 'the rule whose finding it is about, “missing” or “shared-device”')
     .addOption(options.day('--asked <day>', 'when the question was sent, like 2026-03-15'))
     .addOption(options.day('--due <day>', 'when the answer is due'))
     .addOption(options.day('--answered <day>', 'when the answer came'))
@@ -142,7 +143,7 @@ function noRider({ plan }: EventGiven, rider: string): Problem {
 
 function refuseUnknownRule({ sets }: EventGiven, rule: string): void {
   const known = [
-    'missing',
+    ...besideRules,
     ...new Set([...sets.values(), shipped].flatMap(({ rules }) => rules.map(({ id }) => id))),
   ];
   if (known.includes(rule)) return;

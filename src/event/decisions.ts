@@ -1,5 +1,6 @@
 import { type Fault, faultsOf, problemsOf } from '../schema.ts';
 import {
+  type besideRules,
   type Decision,
   type EventRecord,
   type EventRow,
@@ -10,6 +11,8 @@ import {
 } from '../types.ts';
 import schema from './decisions.schema.json' with { type: 'json' };
 import { byText } from './entries.ts';
+
+type BesideRules = (typeof besideRules)[number];
 
 /** The record of questions, answers and decisions, beside the event file. */
 export const decisionsFile = 'decisions.json';
@@ -68,7 +71,7 @@ export function withDecision(decisions: readonly Decision[], change: Decision): 
  * is missing; what is open stands first, and of equals what is due first. A decision changes no measurement and
  * no grade.
  *
- * @param others rules that only the event as a whole raised about this rider
+ * @param others what only the event as a whole shows about this rider: rules that it raised, a shared device
  * @param today a calendar day: an answer that was due before it is overdue
  */
 export function mattersOf(
@@ -79,17 +82,21 @@ export function mattersOf(
   today: string,
 ): readonly Matter[] {
   const asking = row.findings.filter(({ level, explainedBy }) => level !== 'note' && explainedBy === null);
-  const lacking = row.missing.length > 0 || row.state === 'not audited' ? ['missing'] : [];
+  const lacking: BesideRules[] = row.missing.length > 0 || row.state === 'not audited' ? ['missing'] : [];
   const rules = [...new Set([...asking.map(({ rule }) => rule), ...others, ...lacking])];
-  return rules
-    .map((rule) => {
-      const about = decisions.filter((one) => one.rule === rule);
-      const own = about.find((one) => one.rider === row.number && (one.event ?? event.name) === event.name);
-      return { rule, ...(own === undefined ? byEarlier(row, event, about) : byOwn(own, today)) };
-    })
-    .sort(
-      (a, b) => standings.indexOf(a.standing) - standings.indexOf(b.standing) || byText(dueOf(a), dueOf(b)),
-    );
+  return (
+    rules
+      .map((rule) => {
+        const about = decisions.filter((one) => one.rule === rule);
+        const own = about.find((one) => one.rider === row.number && (one.event ?? event.name) === event.name);
+        return { rule, ...(own === undefined ? byEarlier(row, event, about) : byOwn(own, today)) };
+      })
+      // It is told, and no rule asks about it: whoever is asked is asked by people alone.
+      .filter(({ rule, decision }) => rule !== ('shared-device' satisfies BesideRules) || decision !== null)
+      .sort(
+        (a, b) => standings.indexOf(a.standing) - standings.indexOf(b.standing) || byText(dueOf(a), dueOf(b)),
+      )
+  );
 }
 
 /** The day an answer is due; none comes after all. */
@@ -132,11 +139,13 @@ export function viewOf(
   changes: EventView['changes'],
   today: string,
 ): EventView {
-  const shared = record.crossChecks?.shared ?? [];
-  const raised = ({ number }: EventRow) =>
-    shared
+  const { shared = [], devices = [] } = record.crossChecks ?? {};
+  const raised = ({ number }: EventRow): string[] => [
+    ...shared
       .filter(({ a, b, level }) => level !== 'note' && (a.number === number || b.number === number))
-      .map(({ rule }) => rule);
+      .map(({ rule }) => rule),
+    ...(devices.some(({ riders }) => riders.includes(number)) ? ['shared-device' satisfies BesideRules] : []),
+  ];
   const matters = record.rows.map(
     (row) => [row.number, mattersOf(row, record.event, decisions, raised(row), today)] as const,
   );

@@ -481,6 +481,11 @@ describe('decide and case', () => {
     const event = eventOf(['28']);
     expect((await run(['decide', event, '82', 'dead-cadence'])).err).toMatch(/no rider of this event/);
     expect((await run(['decide', event, '28', 'dead-cadense'])).err).toMatch(/Did you mean “dead-cadence”/);
+    expect((await run(['decide', event, '28', 'shared-devices'])).err).toMatch(
+      /Did you mean “shared-device”/,
+    );
+    const shared = ['shared-device', '--asked', '2026-03-15'];
+    expect(await run(['decide', event, '28', ...shared])).toMatchObject({ status: 0 });
   });
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { decisionsFrom, mattersOf, withDecision } from '../../src/event/decisions.ts';
+import { decisionsFrom, mattersOf, viewOf, withDecision } from '../../src/event/decisions.ts';
 import { changesSince } from '../../src/event/since.ts';
+import { titleOf } from '../../src/report/event/words.ts';
 import type { Decision } from '../../src/types.ts';
 import { finding, recordOf, rowOf } from './make.ts';
 
@@ -55,6 +56,24 @@ describe('decisions', () => {
     await expect(
       decisionsFrom({ decisions: [{ rider: '1', rule: 'x', asked: 'soon' }] }, 'd.json'),
     ).rejects.toThrow();
+  });
+
+  it('may be about a device in several hands, which nobody is asked about by itself', () => {
+    const two = rowOf('15', { id: 'L-15' });
+    const devices = [{ device: 'a head unit', riders: ['14', '15'] }];
+    const crossChecks = { shared: [], devices, field: [], effects: [], repeated: [] };
+    const record = recordOf([rowOf('14'), two, rowOf('16')], { crossChecks });
+    const matters = (...decisions: Decision[]) => viewOf(record, decisions, null, '2026-03-20').matters;
+    expect([...matters().values()].flat()).toEqual([]);
+    const asked: Decision = { rider: '14', rule: 'shared-device', asked: '2026-03-15', due: '2026-03-18' };
+    const taken = matters(asked, { ...asked, rider: '16' });
+    expect(taken.get('14')).toEqual([{ rule: 'shared-device', standing: 'overdue', decision: asked }]);
+    // The other rider is not asked with them, and where nothing is shared nothing is open.
+    expect(taken.get('15')).toEqual([]);
+    expect(taken.get('16')).toEqual([]);
+    const once: Decision = { ...asked, rider: '3', id: 'L-15', event: 'Round 0', decision: 'explained' };
+    expect(matters({ ...once, until: '2026-12-31' }).get('15')).toMatchObject([{ standing: 'explained' }]);
+    expect(titleOf(record, 'shared-device')).toBe('One device in several hands');
   });
 
   it('keep one entry a rider, rule and event', () => {

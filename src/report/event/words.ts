@@ -1,4 +1,5 @@
 import type {
+  besideRules,
   Change,
   CrossChecks,
   EventFinding,
@@ -109,8 +110,13 @@ export function fieldSaid({ count, median, low, high, unit }: FieldRange): strin
   return `The field's median is ${quantity(median, unit)}; nine in ten of ${number(count)} lie from ${across}.`;
 }
 
+const besideRulesNames: Readonly<Record<(typeof besideRules)[number], string>> = {
+  missing: 'What the event requires',
+  'shared-device': 'One device in several hands',
+};
+
 export function titleOf({ titles }: EventRecord, rule: string): string {
-  if (rule === 'missing') return 'What the event requires';
+  if (Object.hasOwn(besideRulesNames, rule)) return besideRulesNames[rule as keyof typeof besideRulesNames];
   return Object.hasOwn(titles, rule) ? titles[rule]!.title : rule;
 }
 
