@@ -36,7 +36,7 @@ export function align(primary: Series, second: Series, subject: Subject, window:
   const lags = correlateLags(own, theirs);
   if (lags === null) return unaligned(primary, second, subject, 'too-short');
 
-  const answers = peaks(lags, settings.segmentCandidates, 0);
+  const answers = peaks(lags, settings.segmentCandidates);
   // Grid lag 0 with clocks that agree means that both series begin at the same clock time.
   const clockLag = second.start - primary.start;
   const likeliest = choose({

@@ -73,23 +73,28 @@ function energies(residual: Float64Array) {
 }
 
 /** Lags that are highest within `sameAnswerSeconds` either side, the best first, at most `most`. */
-export function peaks(
-  { first, gain }: Lags,
-  most: number,
-  leastGain: number,
-): { lag: number; gain: number }[] {
-  const reach = settings.sameAnswerSeconds;
+export function peaks({ first, gain }: Lags, most: number): { lag: number; gain: number }[] {
   const found: { lag: number; gain: number }[] = [];
+  // What the last of the best has, once there are as many: of ten thousand lags few come so far.
+  let least = 0;
   for (let i = 0; i < gain.length; i++) {
-    if (gain[i]! < leastGain || gain[i] === 0) continue;
-    let highest = true;
-    for (let j = Math.max(0, i - reach); j <= Math.min(gain.length - 1, i + reach) && highest; j++) {
-      // Of equal neighbours the first stands for all.
-      highest = j < i ? gain[j]! < gain[i]! : gain[j]! <= gain[i]!;
-    }
-    if (highest) found.push({ lag: i + first, gain: gain[i]! });
+    const own = gain[i]!;
+    if (own <= least || !isHighest(gain, i)) continue;
+    const place = found.findIndex((other) => other.gain < own);
+    found.splice(place < 0 ? found.length : place, 0, { lag: i + first, gain: own });
+    found.length = Math.min(found.length, most);
+    least = found[most - 1]?.gain ?? 0;
   }
-  return found.sort((a, b) => b.gain - a.gain || a.lag - b.lag).slice(0, most);
+  return found;
+}
+
+function isHighest(gain: Float64Array, i: number): boolean {
+  const to = Math.min(gain.length - 1, i + settings.sameAnswerSeconds);
+  for (let j = Math.max(0, i - settings.sameAnswerSeconds); j <= to; j++) {
+    // Of equal neighbours the first stands for all.
+    if (j < i ? gain[j]! >= gain[i]! : gain[j]! > gain[i]!) return false;
+  }
+  return true;
 }
 
 /** The gain of one lag over a stretch of the primary alone. */

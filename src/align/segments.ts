@@ -1,7 +1,16 @@
 import { quantile } from 'simple-statistics';
 import type { Stretch } from '../types.ts';
 import { gainWithin } from './lags.ts';
+import { likeliestPath, type Near } from './path.ts';
 import { settings } from './settings.ts';
+import {
+  correlationWithin,
+  likelihood,
+  likelihoods,
+  type WindowSums,
+  windowSums,
+  windowsIn,
+} from './window-sums.ts';
 
 export interface Segment {
   /** On the primary's series. */
@@ -20,6 +29,8 @@ interface Piece {
 interface Pair {
   readonly primary: Float64Array;
   readonly second: Float64Array;
+  /** What they make together at a lag. */
+  readonly sumsAt: (lag: number) => WindowSums;
   readonly correlation: number;
 }
 
@@ -37,7 +48,8 @@ export function segments(
   candidates: readonly number[],
   surrogateGain: number,
 ): Segment[] {
-  let pair: Pair = { primary, second, correlation: sharedAtBest(primary, second, candidates) };
+  const sumsAt = oncePerLag((lag) => windowSums(primary, second, lag));
+  let pair: Pair = { primary, second, sumsAt, correlation: sharedAtBest(candidates.map(sumsAt)) };
   let known = candidates;
   let pieces = likeliest(pair, known);
   for (let round = 0; round < settings.segmentRounds; round++) {
@@ -62,48 +74,41 @@ export function withNeighbours(lags: readonly number[]): number[] {
 
 export const sameAnswer = (a: number, b: number) => Math.abs(a - b) <= settings.sameAnswerSeconds;
 
+function oncePerLag<T>(of: (lag: number) => T): (lag: number) => T {
+  const known = new Map<number, T>();
+  return (lag) => {
+    const found = known.get(lag) ?? of(lag);
+    known.set(lag, found);
+    return found;
+  };
+}
+
 /**
  * How much of the residuals the two share where a candidate fits best: the upper quartile over stretches of
  * some minutes. Over the whole ride one lag of several shows less than there is.
  */
-function sharedAtBest(primary: Float64Array, second: Float64Array, candidates: readonly number[]): number {
+function sharedAtBest(candidates: readonly WindowSums[]): number {
+  const windows = candidates[0]?.count.length ?? 0;
   const best: number[] = [];
-  for (let from = 0; from < primary.length; from += settings.shareWindow) {
-    const to = from + settings.shareWindow;
-    best.push(Math.max(0, ...candidates.map((lag) => sharedWithin(primary, second, from, to, lag))));
+  for (let from = 0; from < windows; from += settings.shareWindows) {
+    const to = Math.min(from + settings.shareWindows, windows);
+    best.push(Math.max(0, ...candidates.map((sums) => correlationWithin(sums, from, to))));
   }
   return limited(quantile(best, 0.75));
 }
 
 /** The same at the lags found so far. */
-function sharedBy({ primary, second, correlation }: Pair, pieces: readonly Piece[]): number {
+function sharedBy({ sumsAt, correlation }: Pair, pieces: readonly Piece[]): number {
   let sum = 0;
   let seconds = 0;
   for (const { stretch, lag } of pieces) {
     if (lag === null) continue;
-    const length = stretch[1] - stretch[0];
-    sum += length * sharedWithin(primary, second, stretch[0], stretch[1], lag);
-    seconds += length;
+    const [from, to] = stretch;
+    const within = correlationWithin(sumsAt(lag), windowsIn(from), windowsIn(to));
+    sum += (to - from) * within;
+    seconds += to - from;
   }
   return seconds === 0 ? correlation : limited(sum / seconds);
-}
-
-function sharedWithin(primary: Float64Array, second: Float64Array, from: number, to: number, lag: number) {
-  let products = 0;
-  let own = 0;
-  let other = 0;
-  let count = 0;
-  for (let t = Math.max(from, lag); t < Math.min(to, primary.length, second.length + lag); t++) {
-    const a = primary[t]!;
-    const b = second[t - lag]!;
-    if (a === 0 || b === 0) continue;
-    products += a * b;
-    own += a * a;
-    other += b * b;
-    count++;
-  }
-  // Of a few seconds at the end of an overlap a correlation says nothing.
-  return count >= settings.segmentWindow ? products / Math.sqrt(own * other) : 0;
 }
 
 function limited(correlation: number): number {
@@ -111,53 +116,21 @@ function limited(correlation: number): number {
 }
 
 /**
- * The most likely path of lags through windows of half a minute (Viterbi 1967), where a jump costs
- * `jumpCost`, as does entering or leaving a stretch without a lag, and a creep of some seconds `creepCost`.
- * The likelihood of a window is that of residuals that share a component, against none.
+ * The most likely path of lags through windows of half a minute. Entering or leaving a stretch without a lag is a
+ * jump as well; a window of it says nothing for or against.
  */
-function likeliest(pair: Pair, candidates: readonly number[]): Piece[] {
-  const width = settings.segmentWindow;
-  const windows = Math.ceil(pair.primary.length / width);
-  const states = [...candidates, null];
-  const from = Array.from({ length: windows }, () => new Int16Array(states.length));
-  let score = new Float64Array(states.length);
-  for (let w = 0; w < windows; w++) {
-    const next = new Float64Array(states.length);
-    for (let s = 0; s < states.length; s++) {
-      const lag = states[s]!;
-      let origin = s;
-      let value = score[s]!;
-      for (let other = 0; other < states.length; other++) {
-        const moved = score[other]! - costOf(states[other]!, lag);
-        if (moved > value) [origin, value] = [other, moved];
-      }
-      from[w]![s] = origin;
-      next[s] = value + likelihood(pair, w * width, width, lag);
-    }
-    score = next;
-  }
-  return merge(backtrack(from, score), states, pair.primary.length);
+function likeliest({ primary, sumsAt, correlation }: Pair, lags: readonly number[]): Piece[] {
+  const states = [...lags, null];
+  const of = lags.map((lag) => likelihoods(sumsAt(lag), correlation));
+  const path = likeliestPath([...of, new Float64Array(windowsIn(primary.length))], states.map(nearOf));
+  return merge(path, states, primary.length);
 }
 
-function costOf(before: number | null, after: number | null): number {
-  return before !== null && after !== null && sameAnswer(before, after)
-    ? settings.creepCost
-    : settings.jumpCost;
-}
-
-function likelihood({ primary, second, correlation }: Pair, from: number, width: number, lag: number | null) {
-  if (lag === null) return 0;
-  let sum = 0;
-  const to = Math.min(from + width, primary.length, second.length + lag);
-  for (let t = Math.max(from, lag); t < to; t++)
-    sum += likelihoodOf(primary[t]!, second[t - lag]!, correlation);
-  return sum;
-}
-
-function likelihoodOf(a: number, b: number, correlation: number): number {
-  if (a === 0 || b === 0) return 0;
-  const left = 1 - correlation ** 2;
-  return (correlation * a * b - (correlation ** 2 * (a * a + b * b)) / 2) / left - Math.log(left) / 2;
+/** The lags, in ascending order, that are the same answer as one of them; without a lag there is none other. */
+function nearOf(lag: number | null, at: number, states: readonly (number | null)[]): Near {
+  const same = (other: number | null) => lag !== null && other !== null && sameAnswer(lag, other);
+  const first = states.findIndex(same);
+  return first < 0 ? [at, at] : [first, states.findLastIndex(same)];
 }
 
 /**
@@ -227,8 +200,11 @@ function proven(
  * that no sample of the second is used twice.
  */
 function sharpen({ primary, second, correlation }: Pair, coarse: readonly Piece[]): Piece[] {
-  const at = (t: number, by: number | null) =>
-    by === null ? 0 : likelihoodOf(primary[t]!, second[t - by] ?? 0, correlation);
+  const at = (t: number, by: number | null) => {
+    const a = primary[t]!;
+    const b = by === null ? 0 : (second[t - by] ?? 0);
+    return a === 0 || b === 0 ? 0 : likelihood(a * b, a * a + b * b, 1, correlation);
+  };
   const sharp: { stretch: [number, number]; lag: number | null }[] = [];
   for (const { stretch, lag } of coarse) {
     const last = sharp.at(-1);
@@ -295,17 +271,7 @@ function inOrder(pieces: readonly Segment[]): Segment[] {
   return out;
 }
 
-function backtrack(from: readonly Int16Array[], score: Float64Array): number[] {
-  const path: number[] = [];
-  let state = score.indexOf(Math.max(...score));
-  for (let w = from.length - 1; w >= 0; w--) {
-    path.unshift(state);
-    state = from[w]![state]!;
-  }
-  return path;
-}
-
-function merge(path: readonly number[], states: readonly (number | null)[], length: number): Piece[] {
+function merge(path: Int32Array, states: readonly (number | null)[], length: number): Piece[] {
   const merged: { stretch: [number, number]; lag: number | null }[] = [];
   path.forEach((state, w) => {
     const lag = states[state]!;

@@ -32,11 +32,11 @@ export const settings = {
   creepCost: 25,
   /**
    * Correlation of residuals that is taken for right, at most and at least: two meters share less of their
-   * detail in some stretches. And the stretches (s) over which it is taken.
+   * detail in some stretches. And of how many windows the stretches are over which it is taken: ten minutes.
    */
   segmentCorrelation: 0.7,
   leastSegmentCorrelation: 0.05,
-  shareWindow: 600,
+  shareWindows: 20,
   /** Shortest stretch (s) that is asked for a lag of its own, longest pause (s) by which that may differ. */
   leastSegmentSeconds: 120,
   longestPauseSeconds: 1800,

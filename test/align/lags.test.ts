@@ -10,7 +10,6 @@ const peaksOf = (gain: readonly number[]) =>
       surrogate: { gain: 0, correlation: 0 },
     },
     12,
-    0,
   );
 
 describe('the answers that lags give', () => {
