@@ -78,6 +78,20 @@ describe('faults', () => {
     },
   );
 
+  it('rewritten sprints stay in bounds where nobody sprinted', () => {
+    const fault = faults.find((f) => f.name === 'sprints out of proportion: rewritten')!;
+    const { cp } = honest.truth.draft.rider.ability;
+    // The best 5 s lie 1 W above where sprints begin, and single readings far above that.
+    const ridden = honest.primary.channels.power!.map((_, k) => (k % 60 === 0 ? 2.5 * cp : 1.2 * cp));
+    ridden.fill(1.5 * cp + 1, 605, 610);
+    const even = { ...honest, primary: { ...honest.primary, channels: { power: ridden } } };
+    const { power } = fault.after!(even, fault.strengths.clear, new Random('even')).primary.channels;
+    const factors = power!.map((watts, k) => watts / ridden[k]!);
+    expect(Math.max(...factors)).toBeLessThan(1 + 5 * fault.strengths.clear);
+    const best = (one: Float64Array) => bestOf({ secondPower: one }, 5);
+    expect(best(power!.subarray(605, 610)) / best(ridden.subarray(605, 610))).toBeCloseTo(2, 2);
+  });
+
   it.each(['everything above CP reads high', 'all of an all-out ride reads high'])(
     '%s: just what somebody could ride who is stronger by the share stated',
     (name) => {

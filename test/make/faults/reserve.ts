@@ -29,11 +29,13 @@ export const sprintsRewritten: Fault = {
   name: 'sprints out of proportion: rewritten',
   after(submission, strength) {
     const ridden = submission.primary.channels.power!;
-    const from = 1.5 * submission.truth.draft.rider.ability.cp;
-    const above = ridden.map((watts) => Math.max(0, watts - from) || 0);
     // Best 5 s: as much as their share of it gives is added there, and elsewhere what stands above in proportion.
     const at = bestStart(ridden, 5);
-    const added = (strength * sum(ridden, at, 5)) / Math.max(sum(above, at, 5), 1);
+    const best = sum(ridden, at, 5);
+    // Where nobody sprinted, the best is little above that: a fifth of it at least is multiplied.
+    const from = Math.min(1.5 * submission.truth.draft.rider.ability.cp, (0.8 * best) / 5);
+    const above = ridden.map((watts) => Math.max(0, watts - from) || 0);
+    const added = (strength * best) / Math.max(sum(above, at, 5), 1);
     return toldOtherwise(submission, {
       power: ridden.map((watts, k) => Math.round(watts + above[k]! * added)),
     });
