@@ -3,6 +3,7 @@ import { meanOfValid } from './math/mean.ts';
 import { tool } from './tool.ts';
 import {
   type AlignedSecond,
+  type Alignment,
   type Channel,
   type Chart,
   channels,
@@ -89,7 +90,7 @@ export function assemble(parts: Parts): Report {
     measurements: parts.measurements.map(summarise),
     sections: parts.sections,
     setPoints: parts.setPoints,
-    alignment: all.seconds.map(({ alignment }) => rounded(alignment)),
+    alignment: all.seconds.map(({ alignment }) => alignmentOf(alignment)),
     steps: parts.steps,
     charts: [traces(all), ...chartsOf(parts.measurements)].map(rounded),
   };
@@ -138,6 +139,17 @@ function count(state: Uint8Array, wanted: number): number {
   let counted = 0;
   for (let i = 0; i < state.length; i++) if (state[i] === wanted) counted++;
   return counted;
+}
+
+/** Offsets to a thousandth of a second whatever their size: of a wrong month six figures would leave no second. */
+function alignmentOf(alignment: Alignment): Alignment {
+  const { offset, segments } = alignment;
+  const exact = (seconds: number) => Math.round(seconds * 1000) / 1000;
+  return {
+    ...rounded(alignment),
+    offset: offset && { value: exact(offset.value), low: exact(offset.low), high: exact(offset.high) },
+    segments: segments.map((one) => ({ ...one, offset: exact(one.offset) })),
+  };
 }
 
 function describeHistory({ history }: Subjects): Report['submission']['history'] {

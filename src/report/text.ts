@@ -1,10 +1,11 @@
-import type { Raised, Report, ReportRecording } from '../types.ts';
+import type { Alignment, Raised, Report, ReportRecording } from '../types.ts';
 import { picture, type Strip } from './chart/index.ts';
 import { extent } from './chart/reduce.ts';
 import { condense, spark } from './chart/spark.ts';
 import { clean } from './clean.ts';
 import { byTitle, type Named, type Outline, outline, type Told } from './outline.ts';
 import { cautions } from './words/cautions.ts';
+import { driftSaid, offsetSaid, onPrimaryClock, runsApart } from './words/clocks.ts';
 import {
   becauseSaid,
   gradeMeans,
@@ -240,14 +241,28 @@ function recordingsOf(page: Page, report: Report): void {
   );
 }
 
+/** When a recording begins; by the primary's clock where it was put on it. */
+function beginsSaid(report: Report, one: ReportRecording): string {
+  return onPrimaryClock(report, one) ? `${clock(one.start)} by the primary’s clock` : clock(one.start);
+}
+
+/** How a second recording lies against the primary's clock, how surely, and how much of the race both hold. */
+function clockSaid(alignment: Alignment): string {
+  const offset = offsetSaid(alignment);
+  const drift = runsApart(alignment) ? driftSaid(alignment) : null;
+  const said = alignmentSaid(alignment);
+  if (!alignment.secure) return `Not put on the primary’s clock. ${said}`;
+  return `On the primary’s clock. ${said} Its clock is ${offset}${drift === null ? '' : ` and runs ${drift}`}. Both recorded ${quantity(alignment.coverage, 'share')} of the race.`;
+}
+
 function recordingOf(page: Page, report: Report, one: ReportRecording): void {
   const mean = one.meanPower === null ? '' : `; mean ${quantity(one.meanPower, 'W')}`;
   page.put(
-    `${plain(capital([recordingName(report, one)]))}: “${one.name}”${one.field === null ? '' : `, added field “${one.field}”`}, ${plain(deviceSaid(one.device))}; ${clock(one.start)}, ${duration(one.seconds)}${mean}.`,
+    `${plain(capital([recordingName(report, one)]))}: “${one.name}”${one.field === null ? '' : `, added field “${one.field}”`}, ${plain(deviceSaid(one.device))}; ${beginsSaid(report, one)}, ${duration(one.seconds)}${mean}.`,
     { lead: '· ' },
   );
   for (const defect of one.defects) page.put(plain(defectSaid(defect)), { indent: 2 });
   const alignment = report.alignment.find(({ subject }) => subject === one.subject);
-  if (alignment !== undefined) page.put(`On the primary’s clock. ${alignmentSaid(alignment)}`, { indent: 2 });
+  if (alignment !== undefined) page.put(clockSaid(alignment), { indent: 2 });
   page.put(`Checksum ${one.sha256}`, { indent: 2, style: 'dim' });
 }

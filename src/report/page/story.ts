@@ -7,6 +7,7 @@ import type {
   Subject,
 } from '../../types.ts';
 import { html, type Markup } from '../markup.ts';
+import { onPrimaryClock } from '../words/clocks.ts';
 import { channelNames, formatNames, placeNames, sectionNames } from '../words/names.ts';
 import { clock, counted, duration, quantity, range, span } from '../words/number.ts';
 import { capital, foreign, list, plain } from '../words/sentence.ts';
@@ -45,7 +46,7 @@ function recording(report: Report, one: ReportRecording): Markup {
     ['Declared as', declared === null ? 'not declared' : declaredSaid(declared)],
     ['Sport', one.sport === null ? 'not stated' : said([foreign(one.sport)])],
     ['Where', one.indoors === null ? 'not stated' : one.indoors ? 'indoors' : 'outdoors'],
-    ['Begins', clock(one.start)],
+    [onPrimaryClock(report, one) ? 'Begins, by the primary’s clock' : 'Begins', clock(one.start)],
     [
       'Lasts',
       `${duration(one.seconds)}; recorded in ${quantity(recordedShare(one), 'share')} of the seconds`,

@@ -62,11 +62,13 @@ export function limit(limit: EffectiveLimit, unit: Unit): string | null {
   return sides.length === 0 ? null : sides.join(' or ');
 }
 
-/** "1 h 2 min 3 s"; parts that are nought are left out. */
+/** "1 h 2 min 3 s", "31 days 1 h"; parts that are nought are left out. */
 export function duration(seconds: number): string {
   const whole = Math.round(Math.abs(seconds));
+  const days = Math.floor(whole / 86_400);
   const parts = [
-    [Math.floor(whole / 3600), 'h'],
+    [days, days === 1 ? 'day' : 'days'],
+    [Math.floor(whole / 3600) % 24, 'h'],
     [Math.floor(whole / 60) % 60, 'min'],
     [whole % 60, 's'],
   ] as const;

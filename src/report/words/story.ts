@@ -9,6 +9,7 @@ import type {
   Step,
   StepId,
 } from '../../types.ts';
+import { driftSaid, offsetSaid } from './clocks.ts';
 import { fill } from './fill.ts';
 import { channelNames } from './names.ts';
 import { duration, figure, number, quantity } from './number.ts';
@@ -130,25 +131,16 @@ const whole = (value: number) => number(Math.round(value));
 /** The evidence for an alignment, one fact a line: what it is, and its number. */
 export function alignmentFacts(alignment: Alignment): readonly (readonly [what: string, value: string])[] {
   const facts: [string, string][] = [];
-  const { offset, driftPpm } = alignment;
-  if (offset !== null) {
-    facts.push([
-      'Clock offset',
-      `${quantity(offset.value, 's')} (${figure(offset.low, 's')} to ${quantity(offset.high, 's')})`,
-    ]);
-  }
+  const [offset, drift] = [offsetSaid(alignment), driftSaid(alignment)];
+  if (offset !== null) facts.push(['Its clock is', offset]);
   if (alignment.zoneSlip !== 0) {
-    facts.push(['Of this a slip of whole and quarter hours (time zone)', duration(alignment.zoneSlip)]);
-  }
-  if (driftPpm !== null) {
     facts.push([
-      'Clocks run apart by',
-      `${whole(driftPpm.value)} parts in a million (${whole(driftPpm.low)} to ${whole(driftPpm.high)})`,
+      'Of this a slip of whole and quarter hours (time zone)',
+      duration(Math.abs(alignment.zoneSlip)),
     ]);
   }
-  if (alignment.segments.length > 1)
-    facts.push(['Stretches with a clock of their own', String(alignment.segments.length)]);
-  facts.push(['Recorded by both', quantity(alignment.coverage, 'share')]);
+  if (drift !== null) facts.push(['Its clock runs', drift]);
+  facts.push(['Share of the race that both recorded', quantity(alignment.coverage, 'share')]);
   facts.push(['Agreement of fast changes at this offset', figure(alignment.peak, 'r')]);
   facts.push(['Highest agreement that chance reaches', figure(alignment.surrogatePeak, 'r')]);
   facts.push(['Lead over every other offset (log-likelihood)', whole(alignment.margin)]);
