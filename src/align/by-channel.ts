@@ -21,7 +21,7 @@ export function byChannel(primary: Series, shifted: Series): Alignment['byChanne
 }
 
 /** Best lag within ±`reach` seconds of two detrended columns, with its correlation; null without variation. */
-function bestLag(
+export function bestLag(
   own: Float64Array,
   other: Float64Array,
   reach: number,

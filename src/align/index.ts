@@ -10,6 +10,7 @@ import type {
   Subject,
 } from '../types.ts';
 import { quarterHour } from '../units.ts';
+import { belongsBy } from './belongs.ts';
 import { byChannel, correlationAt, detrend } from './by-channel.ts';
 import { type Choice, choose } from './choose.ts';
 import { lags as correlateLags, gainWithin, peaks } from './lags.ts';
@@ -36,6 +37,7 @@ export function align(primary: Series, second: Series, subject: Subject, window:
   const lags = correlateLags(own, theirs);
   if (lags === null) return unaligned(primary, second, subject, 'too-short');
 
+  const belongs = belongsBy(primary, second);
   const answers = peaks(lags, settings.segmentCandidates);
   // Grid lag 0 with clocks that agree means that both series begin at the same clock time.
   const clockLag = second.start - primary.start;
@@ -44,7 +46,7 @@ export function align(primary: Series, second: Series, subject: Subject, window:
     surrogateGain: lags.surrogate.gain,
     clockLag,
     length: primary.length,
-    segmentsAmong: (candidates) => findSegments(own, theirs, candidates, lags.surrogate.gain),
+    segmentsAmong: (candidates) => findSegments(own, theirs, candidates, lags.surrogate.gain, belongs),
     gainWithin: (stretch, lag) => gainWithin(own, theirs, stretch[0], stretch[1], lag),
     agreement: (lag) => channelAgreement(primary, second, lag),
   });

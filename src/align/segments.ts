@@ -38,15 +38,18 @@ interface Pair {
  * Finds which lag holds in which stretch, for clocks that skip pauses or creep. The candidates are tried
  * first; where none of them holds, the stretch is asked by itself for the lag that fits it, until nothing
  * new is found. A stretch that no lag explains goes with its neighbours where both have the same lag (a
- * value that stood still says nothing of clocks); between different lags it is left out.
+ * value that stood still says nothing of clocks) and it belongs to the ride; between different lags it is left
+ * out.
  *
  * @param surrogateGain the best that a second reaches by chance, as `lags` has it
+ * @param belongs whether what else was recorded in a stretch allows that it is of one ride at a lag
  */
 export function segments(
   primary: Float64Array,
   second: Float64Array,
   candidates: readonly number[],
   surrogateGain: number,
+  belongs: (stretch: Stretch, lag: number) => boolean,
 ): Segment[] {
   const sumsAt = oncePerLag((lag) => windowSums(primary, second, lag));
   let pair: Pair = { primary, second, sumsAt, correlation: sharedAtBest(candidates.map(sumsAt)) };
@@ -62,7 +65,7 @@ export function segments(
     pieces = likeliest(pair, known);
   }
   const told = proven(pair, sharpen(pair, pieces), candidates, surrogateGain);
-  return inOrder(filled(sharpen(pair, told)));
+  return inOrder(filled(sharpen(pair, told), belongs));
 }
 
 /** Each lag with those that count as the same answer. */
@@ -186,12 +189,13 @@ function proven(
   });
   const goesOn = (lag: number, neighbour: Piece | undefined) =>
     neighbour !== undefined && sameAnswer(lag, neighbour.lag!);
-  return pieces.map(({ stretch, lag }, i): Piece => {
+  const told = pieces.map(({ stretch, lag }, i): Piece => {
     const before = pieces.findLast((_, k) => k < i && sure[k]!);
     const after = pieces.find((_, k) => k > i && sure[k]!);
     const kept = lag !== null && (sure[i]! || goesOn(lag, before) || goesOn(lag, after));
     return { stretch, lag: kept ? lag : null };
   });
+  return joined(told);
 }
 
 /**
@@ -228,8 +232,8 @@ function sharpen({ primary, second, correlation }: Pair, coarse: readonly Piece[
   return sharp.filter(({ stretch }) => stretch[1] > stretch[0]);
 }
 
-/** What no lag explains joins its neighbours where they agree, or where there is only one. */
-function filled(pieces: readonly Piece[]): Segment[] {
+/** What no lag explains joins its neighbours where they agree, or where there is only one, if it belongs there. */
+function filled(pieces: readonly Piece[], belongs: (stretch: Stretch, lag: number) => boolean): Segment[] {
   const known = pieces.filter((piece): piece is Segment => piece.lag !== null);
   const single = known.every(({ lag }) => sameAnswer(lag, known[0]!.lag));
   const out: { stretch: [number, number]; lag: number }[] = [];
@@ -239,23 +243,26 @@ function filled(pieces: readonly Piece[]): Segment[] {
       out.push({ stretch: [stretch[0], stretch[1]], lag });
       continue;
     }
-    const next = pieces[i + 1]?.lag ?? null;
-    if (last !== undefined && (next === null ? single : sameAnswer(last.lag, next))) {
-      last.stretch[1] = stretch[1];
-    } else if (last === undefined && next !== null && single) {
-      out.push({ stretch: [stretch[0], stretch[1]], lag: next });
-    }
+    const before = pieces[i - 1]?.lag ?? null;
+    const after = pieces[i + 1]?.lag ?? null;
+    const joins = before !== null && after !== null ? sameAnswer(before, after) : single;
+    const by = before ?? after;
+    if (by === null || !joins || !belongs(stretch, by)) continue;
+    if (before !== null) last!.stretch[1] = stretch[1];
+    else out.push({ stretch: [stretch[0], stretch[1]], lag: by });
   }
   return joined(out);
 }
 
-function joined(pieces: readonly Segment[]): Segment[] {
-  const out: { stretch: [number, number]; lag: number }[] = [];
-  for (const { stretch, lag } of pieces) {
+/** Neighbours that meet with one lag are one; as are those without any. */
+function joined<P extends Piece>(pieces: readonly P[]): P[] {
+  const out: P[] = [];
+  for (const piece of pieces) {
+    const { stretch, lag } = piece;
     const last = out.at(-1);
-    if (last !== undefined && last.lag === lag && last.stretch[1] === stretch[0])
-      last.stretch[1] = stretch[1];
-    else out.push({ stretch: [stretch[0], stretch[1]], lag });
+    if (last !== undefined && last.lag === lag && (lag === null || last.stretch[1] === stretch[0]))
+      out[out.length - 1] = { ...last, stretch: [last.stretch[0], stretch[1]] };
+    else out.push(piece);
   }
   return out;
 }

@@ -111,6 +111,30 @@ describe('align', () => {
     expect(Math.abs(pair.alignment.offset!.value)).toBeLessThan(linkSlack);
   });
 
+  it.each(['time trial', 'outdoor ride', 'bunch race'] as const)(
+    'leaves out the half that is of another ride: %s',
+    (kind) => {
+      const { primary, seconds } = drawSubmission(`spliced ${kind}`, { kind, minutes: 50 });
+      const other = drawSubmission(`spliced, other ${kind}`, { kind, minutes: 50 }).seconds[0]!;
+      const second = seconds[0]!;
+      const half = second.time.length >> 1;
+      const channels = { ...second.channels };
+      for (const channel of ['power', 'cadence', 'heartRate'] as const) {
+        const column = second.channels[channel];
+        const theirs = other.channels[channel];
+        if (column !== undefined && theirs !== undefined)
+          channels[channel] = Float64Array.from(column, (value, k) =>
+            k < half ? (theirs[k] ?? value) : value,
+          );
+      }
+      const { alignment } = aligned(primary, { ...second, channels });
+      expect(alignment.secure).toBe(true);
+      expect(Math.abs(alignment.segments[0]!.stretch[0] - half)).toBeLessThan(180);
+      expect(alignment.coverage).toBeGreaterThan(0.4);
+      expect(alignment.coverage).toBeLessThan(0.6);
+    },
+  );
+
   it('estimates how two clocks run apart', () => {
     const { pair } = withSecond('drift', { kind: 'bunch race', minutes: 170 }, () => ({ driftPpm: 60 }));
     const { driftPpm } = pair.alignment;

@@ -20,11 +20,12 @@ const stoppedAt1800 = (t: number) => (t < 1800 ? 10 : t < 1850 ? null : 60);
 const lagsOf = (found: ReturnType<typeof segments>) => found.map(({ lag }) => lag);
 /** What unrelated rides reach by chance. */
 const chance = 8;
+const always = () => true;
 
 describe('the lags of stretches', () => {
   it('follow a clock that stands still', () => {
     const { primary, second } = residuals('jump', 3600, stoppedAt1800);
-    const found = segments(primary, second, withNeighbours([10, 60]), chance);
+    const found = segments(primary, second, withNeighbours([10, 60]), chance, always);
     expect(lagsOf(found)).toEqual([10, 60]);
     expect(Math.abs(found[0]!.stretch[1] - 1800)).toBeLessThan(10);
   });
@@ -37,7 +38,7 @@ describe('the lags of stretches', () => {
       second[t - 60] = primary[t]!;
       second[t - 10] = -primary[t]!;
     }
-    expect(lagsOf(segments(primary, second, withNeighbours([10, 60]), chance))).toEqual([10, 60]);
+    expect(lagsOf(segments(primary, second, withNeighbours([10, 60]), chance, always))).toEqual([10, 60]);
   });
 
   it('do not jump for a set of efforts that is no more like another than chance makes them', () => {
@@ -47,7 +48,7 @@ describe('the lags of stretches', () => {
       second[t + 710] = 0.6 * primary[t]! + 0.8 * random.normal();
     }
     const found = (surrogateGain: number) =>
-      lagsOf(segments(primary, second, withNeighbours([-710, 10]), surrogateGain));
+      lagsOf(segments(primary, second, withNeighbours([-710, 10]), surrogateGain, always));
     expect(found(chance)).toContain(-710);
     expect(found(60)).toEqual([10]);
   });
