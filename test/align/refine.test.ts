@@ -1,7 +1,38 @@
 import { describe, expect, it } from 'vitest';
-import { driftOf, lagOf } from '../../src/align/refine.ts';
+import { delays, driftOf, lagOf } from '../../src/align/refine.ts';
+import { SecondState } from '../../src/types.ts';
+import { Random } from '../make/random.ts';
 
 const windows = (...lags: readonly number[]) => lags.map((lag, k) => ({ at: 300 + 600 * k, lag }));
+
+describe('the lag of a window', () => {
+  /** Two meters of one ride, the second some seconds late and reading a share of the first beside noise. */
+  function pair(share: number, late: number) {
+    const random = new Random('window');
+    const ridden = Float64Array.from({ length: 700 }, () => 200 + 40 * random.normal());
+    const trace = (power: Float64Array) => ({
+      power,
+      state: new Uint8Array(power.length).fill(SecondState.recorded),
+    });
+    const second = ridden.map((_, t) => share * (ridden[t - late] ?? 200) + 2 * random.normal());
+    // The one that is fitted is the first: over a share of itself.
+    return [trace(second), trace(ridden)] as const;
+  }
+  const whole = [{ stretch: [0, 700], lag: 0 }] as const;
+
+  it('is where the power of the other lies in it', () => {
+    const [own, other] = pair(1, 1);
+    const [found] = delays(own, other, whole);
+    expect(found!.lag).toBeCloseTo(1, 1);
+    expect(found!.at).toBe(300);
+  });
+
+  it('is none where three tenths or less of that is found, or where it lies more than two seconds off', () => {
+    expect(delays(...pair(0.32, 1), whole)).toHaveLength(1);
+    expect(delays(...pair(0.28, 1), whole)).toEqual([]);
+    expect(delays(...pair(1, 5), whole)).toEqual([]);
+  });
+});
 
 describe('the lag of a stretch', () => {
   it('is the mean of its windows, with the interval of a mean', () => {

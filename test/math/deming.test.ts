@@ -26,6 +26,15 @@ describe('deming', () => {
     expect(slopes).toEqual([...slopes].sort((a, b) => b - a));
   });
 
+  it('takes its errors from six slow cosines, so that points which resemble their neighbours count for fewer', () => {
+    const x = Float64Array.from({ length: 240 }, (_, i) => 15 + 5 * (((i * 37) % 240) / 240));
+    const slow = x.map((value, i) => value + 0.3 * Math.sin((2 * Math.PI * i) / 120));
+    const quick = x.map((value, i) => value + 0.3 * Math.sin((2 * Math.PI * i) / 4));
+    // Student's t for 97.5 % with six degrees of freedom (tables).
+    expect(deming(x, slow)!.reach).toBeCloseTo(2.44691, 4);
+    expect(deming(x, slow)!.interceptError).toBeGreaterThan(2 * deming(x, quick)!.interceptError);
+  });
+
   it('turns into its own inverse when x and y change places', () => {
     const x = Float64Array.from(peakFlow.wright1);
     const y = Float64Array.from(peakFlow.mini1);
