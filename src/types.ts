@@ -1234,7 +1234,7 @@ export interface DependenceChart {
   }[];
 }
 
-/** Difference of two meters in blocks against their mean, with the limits of agreement, %. */
+/** Difference of two meters in blocks against their mean, with the limits of agreement, %, and concordance. */
 export interface AgreementChart {
   readonly kind: 'agreement';
   readonly id: string;
@@ -1243,6 +1243,19 @@ export interface AgreementChart {
   readonly mean: number;
   readonly low: number;
   readonly high: number;
+  /** Half the 95 % interval of each, %. */
+  readonly half: { readonly mean: number; readonly low: number; readonly high: number };
+  /**
+   * Concordance of the blocks, 1 where both meters read alike in each, and its 95 % interval; `honest` is what
+   * 95 of 100 honest pairs as found in the field have at least in a ride whose power varies as much. Null where
+   * nothing varies, or nothing differs.
+   */
+  readonly concordance: {
+    readonly value: number;
+    readonly low: number;
+    readonly high: number;
+    readonly honest: number;
+  } | null;
 }
 
 /** Three meters or more on one ride: each against the mean of the others, and every pair. */

@@ -1,11 +1,13 @@
+import { longRunMean } from './long-run.ts';
+
 export interface LimitsOfAgreement {
   readonly mean: number;
   /** Standard deviation of the differences, n - 1. */
   readonly spread: number;
   readonly low: number;
   readonly high: number;
-  /** Standard error of either limit. */
-  readonly error: number;
+  /** Half the 95 % interval of each, of differences that resemble their neighbours. */
+  readonly half: { readonly mean: number; readonly low: number; readonly high: number };
 }
 
 /** Standard deviations between the mean and either limit: the normal quantile of 97.5 %, as rounded by the authors. */
@@ -24,15 +26,33 @@ export function limitError(n: number, efficiency = 1): number {
 
 /**
  * Limits between which about 95 % of the differences of two methods lie (Bland & Altman 1986, Lancet
- * 1:307-310): mean ± 1.96 standard deviations.
+ * 1:307-310): mean ± 1.96 standard deviations. Intervals by what each difference adds to mean and limits, which
+ * for independent ones comes to the error that they state (`limitError`).
  *
- * @param differences at least 2
+ * @param differences in order of time, more than 6
  */
 export function limitsOfAgreement(differences: readonly number[]): LimitsOfAgreement {
   const n = differences.length;
   const mean = differences.reduce((a, b) => a + b, 0) / n;
   const squares = differences.reduce((sum, difference) => sum + (difference - mean) ** 2, 0);
   const spread = Math.sqrt(squares / (n - 1));
-  const half = limitReach * spread;
-  return { mean, spread, low: mean - half, high: mean + half, error: spread * limitError(n) };
+  const reachOf = (sign: -1 | 0 | 1) => {
+    const added = Float64Array.from(differences, (difference) => {
+      const from = difference - mean;
+      const ofSpread = spread > 0 ? (from * from - spread * spread) / (2 * spread) : 0;
+      return from + sign * limitReach * ofSpread;
+    });
+    const { error, reach } = longRunMean(added, cosines);
+    return reach * error;
+  };
+  return {
+    mean,
+    spread,
+    low: mean - limitReach * spread,
+    high: mean + limitReach * spread,
+    half: { mean: reachOf(0), low: reachOf(-1), high: reachOf(1) },
+  };
 }
+
+/** Low ones alone: what is slow moves meters apart most. */
+const cosines = 6;

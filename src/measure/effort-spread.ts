@@ -1,9 +1,13 @@
+import { concordance, concordanceOf } from '../math/concordance.ts';
 import { limitError, limitReach, limitsOfAgreement } from '../math/limits-of-agreement.ts';
+import { mean } from '../math/mean.ts';
+import { normalReach } from '../math/normal.ts';
 import { medianEfficiency, robustSpread } from '../math/robust-spread.ts';
 import { studentReach } from '../math/student.ts';
-import type { AgreementChart } from '../types.ts';
+import type { AgreementChart, Subject, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { type Blocks, blocksOf } from './pair/blocks.ts';
+import { expectedDifference } from './pair/expected.ts';
 import { gate } from './pair/gate.ts';
 import { fitRatio } from './pair/ratio-fit.ts';
 import { pairSamples } from './pair/samples.ts';
@@ -46,16 +50,38 @@ export const effortSpread = defineMeasure({
       stretches: [all.window],
       expected: { declared: honest, field: honest },
       details: { seconds: { value: blockSeconds, unit: 's' } },
-      charts: [agreementChart(pair.subject, blocks)],
+      charts: [agreementChart(all, pair.subject, blocks, honestCentre / 100 / limitReach)],
     });
   },
 });
 
-function agreementChart(subject: string, blocks: Blocks): AgreementChart {
+function agreementChart(all: Subjects, subject: Subject, blocks: Blocks, scatter: number): AgreementChart {
   const points = Array.from(blocks.own, (own, i) => ({
     watts: (own + blocks.other[i]!) / 2,
     percent: 100 * (own / blocks.other[i]! - 1),
   }));
-  const { mean, low, high } = limitsOfAgreement(points.map(({ percent }) => percent));
-  return { kind: 'agreement', id: `agreement ${subject}`, subject, points, mean, low, high };
+  const { mean: centre, low, high, half } = limitsOfAgreement(points.map(({ percent }) => percent));
+  // Of logarithms: a difference in percent is as far from the line at any power.
+  const found = concordance(blocks.other.map(Math.log), blocks.own.map(Math.log));
+  const { field } = expectedDifference(all, subject, mean(blocks.other), 0);
+  const apart = (Math.abs(field.centre) + normalReach * field.spread) / 100;
+  return {
+    kind: 'agreement',
+    id: `agreement ${subject}`,
+    subject,
+    points,
+    mean: centre,
+    low,
+    high,
+    half,
+    concordance:
+      found === null
+        ? null
+        : {
+            value: found.value,
+            low: found.low,
+            high: found.high,
+            honest: concordanceOf(Math.max(0, found.shared), apart, scatter),
+          },
+  };
 }

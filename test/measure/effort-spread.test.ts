@@ -19,3 +19,19 @@ it('draws limits of agreement around the plain mean difference', () => {
   expect(chart!.mean).toBeCloseTo(5, -0.5);
   expect(chart!.high - chart!.mean).toBeCloseTo(chart!.mean - chart!.low, 9);
 });
+
+// A meter that reads 5 % high is the same meter in both rides; a time trial is ridden in a narrow range of power.
+it('sets concordance beside that of honest meters in a ride whose power varies as much', () => {
+  const [varied, even] = (['bunch race', 'time trial'] as const).map((kind) => {
+    const wish = { kind, minutes: 60 };
+    const { charts } = measuredOf(effortSpread, 'wide-spread', ridden('range', wish, [{ gain: 1.05 }]));
+    return (charts as AgreementChart[])[0]!.concordance!;
+  });
+  expect(even!.value).toBeLessThan(varied!.value - 0.05);
+  expect(even!.honest).toBeLessThan(varied!.honest - 0.05);
+  for (const { value, low, high, honest } of [varied!, even!]) {
+    expect(low).toBeLessThan(value);
+    expect(high).toBeGreaterThan(value);
+    expect(value).toBeGreaterThan(honest);
+  }
+});

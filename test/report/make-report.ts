@@ -242,6 +242,8 @@ export function makeCharts(seconds: number): readonly Chart[] {
       mean: 0.5,
       low: -3,
       high: 4,
+      half: { mean: 0.4, low: 0.7, high: 0.7 },
+      concordance: { value: 0.972, low: 0.951, high: 0.984, honest: 0.871 },
     },
     {
       kind: 'meters',

@@ -1,5 +1,5 @@
 import type { AgreementChart } from '../../types.ts';
-import { number, quantity } from '../words/number.ts';
+import { figure, number, quantity, range } from '../words/number.ts';
 import {
   axisBottom,
   axisLeft,
@@ -17,21 +17,23 @@ import { extent } from './reduce.ts';
 
 const height = 230;
 const percent = (value: number) => quantity(value, '%');
+const around = (value: number, half: number) => range([value - half, value + half], '%') ?? '';
 
 /** Difference of two meters against their mean, with the limits of agreement. */
 export function agreement(chart: AgreementChart, setting: Setting): Picture {
-  const { points, mean, low, high } = chart;
+  const { points, mean, low, high, half } = chart;
   const title = 'How far apart single efforts are';
-  const description = `Each dot is one block: difference of the primary from the second, in per cent, against the mean of both; ${points.length} blocks. The mean difference is ${percent(mean)}; about 95 of 100 blocks lie between ${percent(low)} and ${percent(high)}.`;
+  const description = `Each dot is one block: difference of the primary from the second, in per cent, against the mean of both; ${points.length} blocks. The mean difference is ${percent(mean)}; about 95 of 100 blocks lie between ${percent(low)} and ${percent(high)}.${concordanceSaid(chart)}`;
   return {
     title,
     description,
     table: {
-      head: ['line', 'difference'],
+      head: ['line', 'value', '95 % interval'],
       rows: [
-        ['mean', percent(mean)],
-        ['lower limit of agreement', percent(low)],
-        ['upper limit of agreement', percent(high)],
+        ['mean', percent(mean), around(mean, half.mean)],
+        ['lower limit of agreement', percent(low), around(low, half.low)],
+        ['upper limit of agreement', percent(high), around(high, half.high)],
+        ...concordanceRows(chart),
       ],
     },
     strip: null,
@@ -65,4 +67,19 @@ export function agreement(chart: AgreementChart, setting: Setting): Picture {
       ]);
     },
   };
+}
+
+function concordanceRows({ concordance }: AgreementChart): string[][] {
+  if (concordance === null) return [];
+  const { value, low, high, honest } = concordance;
+  return [
+    ['concordance', figure(value, 'r'), range([low, high], 'r') ?? ''],
+    ['concordance of honest meters in such a ride, at least', figure(honest, 'r'), ''],
+  ];
+}
+
+function concordanceSaid({ concordance }: AgreementChart): string {
+  return concordance === null
+    ? ''
+    : ` Concordance is ${figure(concordance.value, 'r')}: 1 where both read alike in every block. The less the power of a ride varies, the lower it is for the same difference: compare it with no other ride, but with the ${figure(concordance.honest, 'r')} and more that honest meters have in one like this.`;
 }
