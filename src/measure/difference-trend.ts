@@ -8,7 +8,7 @@ import { pairSamples } from './pair/samples.ts';
 /**
  * Growth of the difference between two meters from the start to the end of the race, in percent, with the
  * parts that power and cadence explain taken out in one fit. The ratio is fitted on its logarithm. Where one
- * change of level fits better than a line, the growth is that change.
+ * change of level fits better than a line, the growth is that change, and it is argued from what follows it.
  */
 export const differenceTrend = defineMeasure({
   id: 'difference-trend',
@@ -25,7 +25,7 @@ export const differenceTrend = defineMeasure({
   },
   circumstances: {
     'in one step':
-      'the difference changed in one step, as after a zero offset or when a pedal drops out, not by drifting',
+      'the difference changed in one step, where the stretch named begins, as after a zero offset or when a pedal drops out, not by drifting',
   },
   compute(all, pair, options) {
     const closed = gate(pair);
@@ -72,7 +72,7 @@ function describe(
     [growth(coefficient - half), growth(coefficient + half)],
     blocks.count,
     {
-      stretches: [all.window],
+      stretches: [[stepped ? Math.round(found.at) : from, to]],
       expected: {
         declared: { centre: 0, spread: Math.hypot(options.declaredSpread, sampling) },
         field: { centre: 0, spread: Math.hypot(options.fieldSpread, sampling) },

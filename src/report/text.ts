@@ -140,7 +140,7 @@ function gradeOf(page: Page, report: Report, { rests }: Outline): void {
   for (const caution of cautions(report)) page.put(caution, { lead: '· ', style: 'dim' });
 }
 
-const numbered = ({ number, title }: Named) => `${number}: ${title}`;
+const numbered = ({ number, title }: Named) => `${number}, “${title}”`;
 
 /** A title once, with the numbers of the findings that bear it where there are several. */
 function restSaid([title, findings]: readonly [string, readonly Told[]]): string {
@@ -170,7 +170,7 @@ function findingOf(page: Page, report: Report, told: Told, level: Raised, ascii:
   for (const remark of told.remarks) page.put(plain(remark), { indent });
   if (told.accountedBy !== null) page.put(`Accounted for by ${numbered(told.accountedBy)}.`, { indent });
   if (told.accountsFor.length > 0)
-    page.put(`It accounts for ${plain(list(told.accountsFor.map(numbered)))} as well.`, { indent });
+    page.put(`It also accounts for ${plain(list(told.accountsFor.map(numbered)))}.`, { indent });
   if (level === 'note' || rule === null || told.accountedBy !== null) return;
   if (told.under !== null) {
     page.put(`What it may innocently be, and what would settle it, stand under ${told.under.number}.`, {

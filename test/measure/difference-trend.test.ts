@@ -23,6 +23,8 @@ it('tells a step in mid-ride from a drift', () => {
   const step = { at: 2200, torque: 4 };
   const found = measuredOf(differenceTrend, 'late-drift', ridden('step', ride, [{ offsetStep: step }]));
   expect(found.circumstances).toEqual(['in one step']);
+  // A reader is told from when on: to within a block or two.
+  expect(Math.abs(found.stretches[0]![0] - step.at)).toBeLessThan(60);
   expect(found.value).toBeGreaterThan(3);
 });
 

@@ -65,7 +65,7 @@ describe('several findings of one rule', () => {
     ])
       expect(times(form)).toBe(1);
     expect(text).toContain('would settle it, stand under');
-    expect(text).toMatch(/It accounts for \d: .* as well\./);
+    expect(text).toMatch(/It also accounts for \d, “[^”]+”\./);
   });
 
   it('stand once in what the grade rests on, by their numbers', () => {
