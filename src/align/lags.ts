@@ -3,7 +3,7 @@ import { settings } from './settings.ts';
 
 /** How well the two residual series agree at every lag, and what unrelated ones would reach. */
 export interface Lags {
-  /** Grid index of the primary minus that of the second, at position 0 of the arrays. */
+  /** Grid index of the primary minus that of the second, at position 0 of the arrays: the first that is considered. */
   readonly first: number;
   /** Log-likelihood that the lag explains, 0 where the overlap is too short. */
   readonly gain: Float64Array;
@@ -18,35 +18,48 @@ export interface Lags {
  * log-likelihood of a shared component in n white samples.
  */
 export function lags(primary: Float64Array, second: Float64Array): Lags | null {
-  const products = crossProducts(primary, second);
   const own = energies(primary);
   const other = energies(second);
-  const mirrored = energies(second.toReversed());
-  const count = primary.length + second.length - 1;
-  const first = -(second.length - 1);
+  const overlapAt = (lag: number): Overlap => {
+    const from = Math.max(0, lag);
+    const to = Math.min(primary.length, second.length + lag);
+    const count = Math.min(own.count(from, to), other.count(from - lag, to - lag));
+    return { from, to, count };
+  };
   const least = Math.max(
     settings.leastOverlapSeconds,
     settings.leastOverlapShare * Math.min(own.active, other.active),
   );
-  const gain = new Float64Array(count);
-  const correlation = new Float64Array(count);
+  let first = 1 - second.length;
+  let last = primary.length - 1;
+  while (first <= last && overlapAt(first).count < least) first++;
+  while (first <= last && overlapAt(last).count < least) last--;
+  if (first > last) return null;
+
+  const products = crossProducts(primary, second, first, last);
+  const gain = new Float64Array(last - first + 1);
+  const correlation = new Float64Array(gain.length);
   let surrogate = { gain: 0, correlation: 0 };
-  let considered = 0;
-  for (let i = 0; i < count; i++) {
+  for (let i = 0; i < gain.length; i++) {
     const lag = i + first;
-    const from = Math.max(0, lag);
-    const to = Math.min(primary.length, second.length + lag);
-    const n = Math.min(own.count(from, to), other.count(from - lag, to - lag));
-    if (n < least) continue;
-    considered++;
+    const { from, to, count } = overlapAt(lag);
+    if (count < least) continue;
     const energy = own.sum(from, to);
     correlation[i] = ratio(products.forward[i]!, energy * other.sum(from - lag, to - lag));
-    gain[i] = gainOf(correlation[i]!, n);
-    const chance = ratio(products.reversed[i]!, energy * mirrored.sum(from - lag, to - lag));
-    const chanceGain = gainOf(chance, n);
+    gain[i] = gainOf(correlation[i]!, count);
+    const mirrored = other.sum(second.length + lag - to, second.length + lag - from);
+    const chance = ratio(products.reversed[i]!, energy * mirrored);
+    const chanceGain = gainOf(chance, count);
     if (chanceGain > surrogate.gain) surrogate = { gain: chanceGain, correlation: chance };
   }
-  return considered === 0 ? null : { first, gain, correlation, surrogate };
+  return { first, gain, correlation, surrogate };
+}
+
+/** The seconds of the primary that both recorded at a lag, and in how many of them the residuals of both count. */
+interface Overlap {
+  readonly from: number;
+  readonly to: number;
+  readonly count: number;
 }
 
 function ratio(product: number, energies: number): number {

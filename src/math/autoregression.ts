@@ -21,7 +21,11 @@ export function autocovariance(column: Float64Array, lags: number): Float64Array
   const { mean, count } = meanOfValid(column);
   const covariance = new Float64Array(lags + 1);
   if (count === 0) return covariance;
-  const centred = column.map((value) => (Number.isNaN(value) ? 0 : value - mean));
+  const centred = new Float64Array(column.length);
+  for (let t = 0; t < column.length; t++) {
+    const value = column[t]!;
+    if (!Number.isNaN(value)) centred[t] = value - mean;
+  }
   for (let lag = 0; lag <= lags; lag++) {
     let products = 0;
     for (let t = lag; t < centred.length; t++) products += centred[t]! * centred[t - lag]!;

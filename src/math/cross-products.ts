@@ -1,60 +1,72 @@
 import FFT from 'fft.js';
 
-/** Sums over all lags, as a fast Fourier transform gives them. */
+/** Sums over a range of lags, as a fast Fourier transform gives them. */
 export interface CrossProducts {
-  /** Σ a[t]·b[t-lag], at index lag + b.length - 1, for lags -(b.length-1) … a.length-1. */
+  /** Σ a[t]·b[t-lag], from the first lag to the last. */
   readonly forward: Float64Array;
   /** The same with b reversed in time: what two unrelated series of the same make would give. */
   readonly reversed: Float64Array;
 }
 
 /**
- * Cross-correlates two series over every lag, in n log n. Both transforms come from one complex
- * transform (a as the real part, b as the imaginary part).
+ * Cross-correlates two series over the lags from `first` to `last`, all that meet when left out, in n log n. Both
+ * transforms come from one complex transform (a as the real part, b as the imaginary part), and both results go back
+ * as one. The transform goes round: it need only be so long that what meets at another lag falls on none of these.
  */
-export function crossProducts(a: Float64Array, b: Float64Array): CrossProducts {
-  const lags = a.length + b.length - 1;
-  let size = 2;
-  while (size < lags) size *= 2;
-  const fft = transformOf(size);
-  const packed = new Float64Array(2 * size);
-  for (let t = 0; t < a.length; t++) packed[2 * t] = a[t]!;
-  for (let t = 0; t < b.length; t++) packed[2 * t + 1] = b[t]!;
-  const spectrum = new Float64Array(2 * size);
-  fft.transform(spectrum, packed);
-  const { same, turned } = products(spectrum, size);
-  // Both results are real, so one inverse transform yields both: the first as the real part, the
-  // second as the imaginary part.
-  for (let i = 0; i < 2 * size; i += 2) {
-    packed[i] = same[i]! - turned[i + 1]!;
-    packed[i + 1] = same[i + 1]! + turned[i]!;
-  }
-  fft.inverseTransform(spectrum, packed);
+export function crossProducts(
+  a: Float64Array,
+  b: Float64Array,
+  first = 1 - b.length,
+  last = a.length - 1,
+): CrossProducts {
+  const least = Math.max(a.length, b.length, a.length - first, b.length + last);
+  const { size, fft, series, spectrum } = spaceFor(least);
+  series.fill(0);
+  for (let t = 0; t < a.length; t++) series[2 * t] = a[t]!;
+  for (let t = 0; t < b.length; t++) series[2 * t + 1] = b[t]!;
+  fft.transform(spectrum, series);
+  multiply(spectrum, series, size);
+  fft.inverseTransform(spectrum, series);
+  const lags = last - first + 1;
   const forward = new Float64Array(lags);
   const reversed = new Float64Array(lags);
   for (let i = 0; i < lags; i++) {
-    const lag = i - (b.length - 1);
-    forward[i] = spectrum[2 * ((lag + size) % size)]!;
-    // a against the reversed b is the convolution at lag + b.length - 1, which is i.
-    reversed[i] = spectrum[2 * i + 1]!;
+    const lag = i + first;
+    forward[i] = spectrum[2 * (lag < 0 ? lag + size : lag)]!;
+    // a against the reversed b is the convolution at lag + b.length - 1.
+    reversed[i] = spectrum[2 * (lag + b.length - 1) + 1]!;
   }
   return { forward, reversed };
 }
 
-let last: FFT | null = null;
-
-/** The transform of a size, its tables kept for the next of the same size: rides of one event are alike. */
-function transformOf(size: number): FFT {
-  if (last?.size !== size) last = new FFT(size);
-  return last;
+/** What a transform of a size works with. */
+interface Space {
+  readonly size: number;
+  readonly fft: FFT;
+  readonly series: Float64Array;
+  readonly spectrum: Float64Array;
 }
 
-/** A·conj(B) and A·B from the transform of a + i·b. */
-function products(spectrum: Float64Array, size: number): { same: Float64Array; turned: Float64Array } {
-  const same = new Float64Array(2 * size);
-  const turned = new Float64Array(2 * size);
+let kept: Space | null = null;
+
+/** Space for at least so many values, kept for the next of the same size: rides of one event are alike. */
+function spaceFor(least: number): Space {
+  let size = 2;
+  while (size < least) size *= 2;
+  if (kept?.size !== size) {
+    const [series, spectrum] = [new Float64Array(2 * size), new Float64Array(2 * size)];
+    kept = { size, fft: new FFT(size), series, spectrum };
+  }
+  return kept;
+}
+
+/**
+ * From the transform of a + i·b, A·conj(B) + i·A·B: both go back to real series, the first as the real part, the
+ * second as the imaginary part.
+ */
+function multiply(spectrum: Float64Array, out: Float64Array, size: number): void {
   for (let k = 0; k < size; k++) {
-    const mirror = (size - k) % size;
+    const mirror = (size - k) & (size - 1);
     const re = spectrum[2 * k]!;
     const im = spectrum[2 * k + 1]!;
     const mirrorRe = spectrum[2 * mirror]!;
@@ -63,10 +75,11 @@ function products(spectrum: Float64Array, size: number): { same: Float64Array; t
     const aIm = (im - mirrorIm) / 2;
     const bRe = (im + mirrorIm) / 2;
     const bIm = (mirrorRe - re) / 2;
-    same[2 * k] = aRe * bRe + aIm * bIm;
-    same[2 * k + 1] = aIm * bRe - aRe * bIm;
-    turned[2 * k] = aRe * bRe - aIm * bIm;
-    turned[2 * k + 1] = aRe * bIm + aIm * bRe;
+    const sameRe = aRe * bRe + aIm * bIm;
+    const sameIm = aIm * bRe - aRe * bIm;
+    const turnedRe = aRe * bRe - aIm * bIm;
+    const turnedIm = aRe * bIm + aIm * bRe;
+    out[2 * k] = sameRe - turnedIm;
+    out[2 * k + 1] = sameIm + turnedRe;
   }
-  return { same, turned };
 }

@@ -20,6 +20,22 @@ it('gives the sums of products at every lag, for a second and for it reversed', 
   );
 });
 
+it('gives the same of a part of the lags, in a shorter transform', () => {
+  const values = fc.float64Array({ minLength: 20, maxLength: 40, min: -1000, max: 1000, noNaN: true });
+  fc.assert(
+    fc.property(values, values, fc.nat(18), fc.nat(18), (a, b, early, late) => {
+      const [first, last] = [1 - b.length + early, a.length - 1 - late];
+      const all = crossProducts(a, b);
+      const part = crossProducts(a, b, first, last);
+      expect(part.forward.length).toBe(last - first + 1);
+      for (let i = 0; i < part.forward.length; i++) {
+        expect(part.forward[i]).toBeCloseTo(all.forward[i + early]!, 4);
+        expect(part.reversed[i]).toBeCloseTo(all.reversed[i + early]!, 4);
+      }
+    }),
+  );
+});
+
 function sumAt(a: Float64Array, b: Float64Array, lag: number): number {
   let sum = 0;
   for (let t = 0; t < a.length; t++) sum += a[t]! * (b[t - lag] ?? 0);
