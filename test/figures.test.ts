@@ -39,6 +39,15 @@ describe('Maier et al. 2017, Int J Sports Med 38:456-461: 54 meters, -0.9 ± 3.2
     expect(pairs.filter((percent) => percent < 8.87).length / pairs.length).toBeCloseTo(0.95, 2);
   });
 
+  it('makes 6 of 54 meters beyond 5 % an ordinary count', () => {
+    const counts = Array.from(
+      { length: 1000 },
+      () => Array.from({ length: 54 }, draw).filter((percent) => Math.abs(percent) > 5).length,
+    );
+    expect(counts.filter((count) => count <= 6).length / 1000).toBeGreaterThan(0.25);
+    expect(counts.filter((count) => count >= 6).length / 1000).toBeGreaterThan(0.25);
+  });
+
   it('puts next to no honest pair before the jury, whatever is claimed', () => {
     const rule = rules.rules.find(({ id }) => id === 'mean-bias')!;
     const spread = fieldScatter * Math.SQRT2;

@@ -6,7 +6,7 @@ import sys
 
 import numpy
 import scipy
-from scipy import linalg, odr, signal, stats
+from scipy import fft, linalg, odr, signal, stats
 
 
 def change_point(values, least):
@@ -25,6 +25,52 @@ def deming(x, y, ratio):
     return {"slope": float(fit.beta[0]), "intercept": float(fit.beta[1])}
 
 
+def long_run_error(values, cosines):
+    """Error of a mean from the first cosines of a discrete cosine transform."""
+    waves = fft.dct(values, type=2, norm="ortho")[1 : cosines + 1]
+    return float(numpy.sqrt((waves**2).mean() / len(values)))
+
+
+def deming_errors(x, y, ratio, cosines):
+    """Errors of slope and intercept: each point left out in turn, the whole line anew."""
+
+    def line(x, y):
+        (xx, xy), (_, yy) = numpy.cov(x, y)
+        # The line of least distance is the first principal axis, once both err alike.
+        root = numpy.sqrt(ratio)
+        _, vectors = numpy.linalg.eigh([[xx, xy / root], [xy / root, yy / ratio]])
+        slope = root * vectors[1, 1] / vectors[0, 1]
+        return numpy.array([slope, y.mean() - slope * x.mean()])
+
+    n = len(x)
+    left_out = numpy.array([line(numpy.delete(x, i), numpy.delete(y, i)) for i in range(n)])
+    pseudo = n * line(x, y) - (n - 1) * left_out
+    return {"slope": long_run_error(pseudo[:, 0], cosines), "intercept": long_run_error(pseudo[:, 1], cosines)}
+
+
+def passing_bablok(x, y):
+    """Median slope, shifted by the slopes below -1, its interval, and how far the points bend away from it."""
+    i, j = numpy.triu_indices(len(x), 1)
+    slopes = (y[j] - y[i]) / (x[j] - x[i])
+    slopes = numpy.sort(slopes[slopes != -1])
+    shift = int((slopes < -1).sum())
+    count = len(slopes)
+    reach = stats.norm.ppf(0.975) * numpy.sqrt(len(x) * (len(x) - 1) * (2 * len(x) + 5) / 18)
+    first = round((count - reach) / 2)
+    slope = float(numpy.median(slopes[2 * shift :]) if shift else numpy.median(slopes))
+    intercept = float(numpy.median(y - slope * x))
+    residuals, along = y - slope * x - intercept, y + x / slope
+    above, below = along[residuals > 1e-9], along[residuals < -1e-9]
+    apart = stats.ks_2samp(above, below).statistic
+    return {
+        "slope": slope,
+        "intercept": intercept,
+        "low": float(slopes[first + shift - 1]),
+        "high": float(slopes[count - first + shift]),
+        "bend": float(apart * numpy.sqrt(len(above) * len(below) / (len(above) + len(below)))),
+    }
+
+
 def of_pair(pair):
     own, other, cadence = (numpy.array(pair[name]) for name in ("own", "other", "cadence"))
     ratio = numpy.log(own / other)
@@ -36,9 +82,17 @@ def of_pair(pair):
     percent = 100 * (own / other - 1)
     mean, spread = percent.mean(), percent.std(ddof=1)
     error = spread * numpy.sqrt(1 / len(percent) + 1.96**2 / (2 * (len(percent) - 1)))
+    misfit = own - own.mean() / other.mean() * other
     return {
-        "limits": {"mean": float(mean), "low": float(mean - 1.96 * spread), "high": float(mean + 1.96 * spread), "error": float(error)},
+        "overall": {
+            "ratio": float(own.mean() / other.mean()),
+            # Von Neumann's: half the mean square of successive differences in place of the variance.
+            "error": float(numpy.sqrt((numpy.diff(misfit) ** 2).mean() / 2 / len(own)) / other.mean()),
+        },
+        "limits": {"mean": float(mean), "low": float(mean - 1.96 * spread), "high": float(mean + 1.96 * spread), "error": float(error), "meanError": long_run_error(percent, 6)},
         "deming": [deming(other, own, 1.0), deming(other, own, 2.0)],
+        "demingErrors": [deming_errors(other, own, 1.0, 6), deming_errors(other, own, 2.0, 6)],
+        "passingBablok": passing_bablok(other, own),
         "theilSen": {"slope": float(slope), "low": float(low), "high": float(high)},
         "jointFit": {"coefficients": coefficients.tolist(), "squares": float(squares[0])},
         "changePoint": change_point(ratio, 5),

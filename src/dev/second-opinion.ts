@@ -1,7 +1,7 @@
 /**
- * Has NumPy and SciPy compute, over simulated pairs, what our numerics compute, and records inputs and answers
- * for the tests: `node src/dev/run.mjs src/dev/second-opinion.ts`. Needs Debian's python3-scipy; the tests need
- * only the record.
+ * Has NumPy, SciPy and R compute, over simulated pairs, what our numerics compute, and records inputs and answers
+ * for the tests: `node src/dev/run.mjs src/dev/second-opinion.ts`. Needs Debian's python3-scipy, r-cran-epir,
+ * r-cran-jsonlite and r-cran-strucchange; the tests need only the record.
  */
 import { spawnSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
@@ -58,10 +58,17 @@ const given = {
   ),
 };
 
-const { status, stdout, stderr } = spawnSync('/usr/bin/python3', ['src/dev/second-opinion.py'], {
-  input: JSON.stringify(given),
-  encoding: 'utf8',
-});
-if (status !== 0) throw new Error(stderr);
-writeFileSync(record, `${JSON.stringify({ computed: today, given, answers: JSON.parse(stdout) })}\n`);
-process.stdout.write(`${record}: ${stdout.length} bytes of answers\n`);
+/** What a program makes of it: JSON in, JSON out. */
+function askedOf(program: string, script: string): unknown {
+  const input = JSON.stringify(given);
+  const { status, stdout, stderr } = spawnSync(program, [script], { input, encoding: 'utf8' });
+  if (status !== 0) throw new Error(stderr);
+  return JSON.parse(stdout);
+}
+
+const answers = {
+  scipy: askedOf('/usr/bin/python3', 'src/dev/second-opinion.py'),
+  r: askedOf('/usr/bin/Rscript', 'src/dev/second-opinion.R'),
+};
+writeFileSync(record, `${JSON.stringify({ computed: today, given, answers })}\n`);
+process.stdout.write(`${record}: written\n`);

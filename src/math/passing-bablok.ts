@@ -44,7 +44,8 @@ export function passingBablok(x: Float64Array, y: Float64Array, level = 0.95): R
 export function bendOf(x: Float64Array, y: Float64Array, { slope, intercept }: Line): number {
   const sides = Array.from(x, (value, i) => ({
     along: y[i]! + value / slope,
-    side: Math.sign(y[i]! - intercept - slope * value),
+    // In the order of the median of y - slope·x, so that the point which that is lies on the line.
+    side: Math.sign(y[i]! - slope * value - intercept),
   }))
     .sort((a, b) => a.along - b.along)
     .map(({ side }) => side);

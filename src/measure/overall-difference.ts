@@ -1,4 +1,5 @@
 import { mean } from '../math/mean.ts';
+import { errorBetweenNeighbours } from '../math/neighbours.ts';
 import { studentReach } from '../math/student.ts';
 import type { AlignedSecond, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
@@ -79,12 +80,4 @@ function thirdSides(
         100 * (mean(samples.own) / watts - 1) - expectedDifference(all, third.subject, watts, 0).field.centre;
       return Math.sign(excess) * overThird < Math.abs(excess) / 2;
     });
-}
-
-/** Standard error of a mean, from half the mean square of successive differences (von Neumann 1941). */
-function errorBetweenNeighbours(values: Float64Array): number {
-  const n = values.length;
-  let squares = 0;
-  for (let i = 1; i < n; i++) squares += (values[i]! - values[i - 1]!) ** 2;
-  return Math.sqrt(squares / (2 * (n - 1)) / n);
 }

@@ -3,21 +3,27 @@ import { describe, expect, it } from 'vitest';
 import { autoregression } from '../../src/math/autoregression.ts';
 import { changePoint } from '../../src/math/change-point.ts';
 import { chiSquaredTail } from '../../src/math/chi-squared.ts';
+import { concordance } from '../../src/math/concordance.ts';
 import { crossProducts } from '../../src/math/cross-products.ts';
 import { deming } from '../../src/math/deming.ts';
 import { grubbsVariances } from '../../src/math/grubbs.ts';
 import { leastSquares } from '../../src/math/least-squares.ts';
 import { limitError, limitsOfAgreement } from '../../src/math/limits-of-agreement.ts';
+import { mean } from '../../src/math/mean.ts';
 import { meanMaximal } from '../../src/math/mean-maximal.ts';
+import { errorBetweenNeighbours } from '../../src/math/neighbours.ts';
 import { normalQuantile } from '../../src/math/normal.ts';
+import { bendOf, passingBablok } from '../../src/math/passing-bablok.ts';
 import { robustFit } from '../../src/math/robust-fit.ts';
+import { robustSpread } from '../../src/math/robust-spread.ts';
 import { studentQuantile } from '../../src/math/student.ts';
 import { shareOf } from '../truth/bounds.ts';
 
-/** Simulated pairs, and what NumPy and SciPy make of them: `computed` and `answers.versions` say when and which. */
-const { given, answers } = JSON.parse(
-  readFileSync(new URL('./second-opinion.json', import.meta.url), 'utf8'),
-);
+/** Simulated pairs, and what NumPy, SciPy and R make of them: `computed` and `versions` say when and which. */
+const {
+  given,
+  answers: { scipy: answers, r },
+} = JSON.parse(readFileSync(new URL('./second-opinion.json', import.meta.url), 'utf8'));
 
 const columns = (pair: Record<'own' | 'other' | 'cadence', number[]>) => {
   const [own, other, cadence] = (['own', 'other', 'cadence'] as const).map((name) =>
@@ -39,12 +45,20 @@ describe.each([0, 1, 2])('simulated pair %d, as NumPy and SciPy compute it', (k)
   const { own, other, ratio, time, level, cadence } = columns(given.pairs[k]);
   const answer = answers.pairs[k];
 
+  it('the overall ratio and its error between neighbouring blocks', () => {
+    const share = mean(own) / mean(other);
+    expect(share).toBeCloseTo(answer.overall.ratio, 12);
+    const misfit = own.map((watts, i) => (watts - share * other[i]!) / mean(other));
+    expect(errorBetweenNeighbours(misfit)).toBeCloseTo(answer.overall.error, 12);
+  });
+
   it('limits of agreement', () => {
     const limits = limitsOfAgreement(Array.from(own, (watts, i) => 100 * (watts / other[i]! - 1)));
     for (const name of ['mean', 'low', 'high'] as const) {
       expect(limits[name]).toBeCloseTo(answer.limits[name], 9);
     }
     expect(limits.spread * limitError(own.length)).toBeCloseTo(answer.limits.error, 9);
+    expect(limits.half.mean / studentQuantile(0.975, 6)).toBeCloseTo(answer.limits.meanError, 9);
   });
 
   // ODRPACK iterates until nothing moves by more than its own arithmetic allows.
@@ -53,6 +67,18 @@ describe.each([0, 1, 2])('simulated pair %d, as NumPy and SciPy compute it', (k)
     const found = answer.deming[errorRatio - 1];
     expect(line.slope).toBeCloseTo(found.slope, 6);
     expect(line.intercept).toBeCloseTo(found.intercept, 4);
+    const errors = answer.demingErrors[errorRatio - 1];
+    expect(line.slopeError / errors.slope).toBeCloseTo(1, 8);
+    expect(line.interceptError / errors.intercept).toBeCloseTo(1, 8);
+  });
+
+  it('a line by ranks, its interval, and how far the points bend away from it', () => {
+    const line = passingBablok(other, own)!;
+    expect(line.slope).toBeCloseTo(answer.passingBablok.slope, 12);
+    expect(line.intercept).toBeCloseTo(answer.passingBablok.intercept, 9);
+    expect(line.flattest.slope).toBeCloseTo(answer.passingBablok.low, 12);
+    expect(line.steepest.slope).toBeCloseTo(answer.passingBablok.high, 12);
+    expect(bendOf(other, own, line)).toBeCloseTo(answer.passingBablok.bend, 9);
   });
 
   it('the joint fit of drift, power and cadence by least squares', () => {
@@ -73,6 +99,34 @@ describe.each([0, 1, 2])('simulated pair %d, as NumPy and SciPy compute it', (k)
     const found = changePoint(ratio, 5)!;
     expect(found.at).toBe(answer.changePoint.at);
     expect(found.squares).toBeCloseTo(answer.changePoint.squares, 10);
+  });
+});
+
+describe.each([0, 1, 2])("simulated pair %d, as R's own packages compute it", (k) => {
+  const { own, other, ratio, time, level, cadence } = columns(given.pairs[k]);
+  const answer = r.pairs[k];
+
+  // Tukey's biweight with a scale by the median: rlm of MASS. Both iterate until the weights stand.
+  it('the joint fit of drift, power and cadence', () => {
+    const fit = robustFit([time, level, cadence], ratio)!;
+    fit.coefficients.forEach((value, i) => {
+      expect(value).toBeCloseTo(answer.robustFit[i], 6);
+    });
+    expect(robustSpread(fit.residuals)).toBeCloseTo(answer.scale, 6);
+  });
+
+  // epi.ccc of epiR. Its interval takes blocks to be independent.
+  it('concordance', () => {
+    const found = concordance(other.map(Math.log), own.map(Math.log))!;
+    expect(found.value).toBeCloseTo(answer.concordance, 12);
+    const [low, high] = answer.concordanceInterval;
+    const width = (from: number, to: number) => Math.atanh(to) - Math.atanh(from);
+    expect(width(found.low, found.high) / width(low, high)).toBeGreaterThan(0.7);
+    expect(width(found.low, found.high) / width(low, high)).toBeLessThan(3);
+  });
+
+  it('the best break, by breakpoints of strucchange', () => {
+    expect(changePoint(ratio, 5)!.at).toBe(answer.changePoint);
   });
 });
 
