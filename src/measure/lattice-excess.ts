@@ -2,16 +2,10 @@ import { combOf } from '../math/lattice.ts';
 import { inSteadyWindow } from '../math/steady-windows.ts';
 import type { CombChart, Stretch } from '../types.ts';
 import { defineMeasure, exact, measured, notApplicable, number, numbers } from './measure.ts';
-import {
-  countsOf,
-  findLattice,
-  isPart,
-  type Lattice,
-  type LatticeSearch,
-  neverRecorded,
-} from './recording/lattice.ts';
+import { findLattice, isPart, type Lattice, type LatticeSearch } from './recording/lattice.ts';
 import { samplesOf } from './recording/samples.ts';
 import { subjectOf } from './recording/subject.ts';
+import { countsOf, neverRecorded } from './recording/watt-histogram.ts';
 
 /**
  * By how many percent whole watts look multiplied: the factor whose comb the histogram of power shows, with
