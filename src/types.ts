@@ -932,7 +932,7 @@ export interface EventRecording {
   readonly to: number;
   /** Maker, product and serial number as the file states them; null without a serial number. */
   readonly device: string | null;
-  /** Marks of content: see src/event/fingerprint.ts. */
+  /** Marks of content: see src/event/fingerprint.ts. The record of a whole event has them in a file beside it. */
   readonly marks: string;
 }
 

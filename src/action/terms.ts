@@ -54,6 +54,11 @@ export async function termsAt(
     if (found === null) return 'rules new';
     others.push(...found.files);
   }
+  for (const name of named.earlier) {
+    // The record of an earlier event has its fingerprints beside it; where they are missing, that is told as it is read.
+    const beside = await keptAt(git, commit, path.posix.join(folderOf(at(name)), marksFile));
+    others.push(...(beside?.files ?? []));
+  }
 
   // Everything lies to one another as in the checkout, the workspace wherever it is among it.
   const down = path.relative(workspace, top);

@@ -8,6 +8,7 @@ import {
   printMarks,
   printRecord,
   recordFile,
+  withoutMarks,
 } from '../event/record.ts';
 import { changesSince } from '../event/since.ts';
 import type { Earlier } from '../event.ts';
@@ -29,12 +30,20 @@ export async function recordIn(io: Io, folder: string): Promise<EventRecord> {
   return parseRecord(new TextDecoder().decode(bytes), shown);
 }
 
-/** Earlier events, each by its record or its fingerprints. */
+/** Earlier events, each by its record, with the fingerprints beside it, or by these alone. */
 export async function earlierGiven(io: Io, named: readonly string[]): Promise<readonly Earlier[]> {
   const earlier: Earlier[] = [];
+  const read = async (file: string, root?: string) => {
+    const place = path.resolve(io.cwd, file);
+    const inside = root === undefined ? {} : { root: path.resolve(io.cwd, root) };
+    const { bytes } = await readFileSafely(place, { most: recordBytes, shown: file, ...inside });
+    return { text: new TextDecoder().decode(bytes), where: file };
+  };
   for (const file of named) {
-    const { bytes } = await readFileSafely(path.resolve(io.cwd, file), { most: recordBytes, shown: file });
-    earlier.push(await parseEarlier(new TextDecoder().decode(bytes), file));
+    // Nobody named it: it may be no link that leads elsewhere.
+    const folder = path.dirname(file);
+    const beside = () => read(path.join(folder, marksFile), folder);
+    earlier.push(await parseEarlier(await read(file), beside));
   }
   return earlier;
 }
@@ -74,12 +83,11 @@ export interface Seen {
 /** Writes the record and everything that is made from it. */
 export async function writeEvent(folder: string, record: EventRecord, seen: Seen): Promise<void> {
   await writeViews(folder, record, seen);
-  // Of some submissions they would be taken for those of all.
-  if (record.selected === null) {
-    await writeAnew(path.join(folder, marksFile), printMarks(marksOfEvent(record)));
-  }
+  // Those of some submissions would be taken for those of all.
+  const apart = record.selected === null;
+  if (apart) await writeAnew(path.join(folder, marksFile), printMarks(marksOfEvent(record)));
   // Last: whoever finds the record finds the rest as well.
-  await writeAnew(path.join(folder, recordFile), printRecord(record));
+  await writeAnew(path.join(folder, recordFile), printRecord(apart ? withoutMarks(record) : record));
 }
 
 /** What stands there already is left alone: a folder that is copied elsewhere has nothing new to copy then. */

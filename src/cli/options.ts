@@ -10,7 +10,7 @@ export const options = {
   earlier: () =>
     new Option(
       '--earlier <file>',
-      'an earlier event to compare with: its event.json or fingerprints.json (repeatable)',
+      'an earlier event to compare with: its event.json, with the fingerprints.json beside it, or these alone (repeatable)',
     ).argParser(each),
   since: () =>
     new Option('--since <folder>', 'an earlier run to compare with: what is new, better, worse, same'),

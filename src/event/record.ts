@@ -76,6 +76,18 @@ export function parseRecord(text: string, where: string): Promise<EventRecord> {
   return parseWith<EventRecord>(recordSchema, text, where);
 }
 
+/**
+ * The record without the marks that are written beside it: they would be three quarters of it, twice on the disk and
+ * in a repository. Parts keep theirs, for the whole is put together from them.
+ */
+export function withoutMarks(record: EventRecord): EventRecord {
+  const rows = record.rows.map((row) => ({
+    ...row,
+    recordings: row.recordings.map((one) => ({ ...one, marks: '' })),
+  }));
+  return { ...record, rows };
+}
+
 /** What tells this event's recordings from those of a later one, and nothing of what they hold. */
 export function marksOfEvent({ event, rows }: EventRecord): EventMarks {
   const recordings = rows.flatMap((row) =>
@@ -92,18 +104,42 @@ export function printMarks(marks: EventMarks): string {
   return printed(marks, 'recordings');
 }
 
-/** An earlier event from the text of its record, or of the marks kept of it. */
+/** A file of an earlier event: its record, or the marks kept of it. */
+export interface EarlierText {
+  readonly text: string;
+  readonly where: string;
+}
+
+/**
+ * An earlier event from its record, or from the marks kept of it.
+ *
+ * @param beside reads the marks that were written beside the record of a whole event
+ * @throws Problem `report-wrong`
+ */
 export async function parseEarlier(
-  text: string,
-  where: string,
+  { text, where }: EarlierText,
+  beside: () => Promise<EarlierText>,
 ): Promise<{ readonly marks: EventMarks; readonly rows: readonly EventRow[] }> {
   const value = parseJson(text, 'report-wrong', where);
   if (typeof value === 'object' && value !== null && 'marksVersion' in value) {
-    return { marks: await fitting<EventMarks>(marksSchema, value, 'report-wrong', where), rows: [] };
+    return { marks: await marksIn(value, where), rows: [] };
   }
   const record = await fitting<EventRecord>(recordSchema, value, 'report-wrong', where);
-  return { marks: marksOfEvent(record), rows: record.rows };
+  const own = marksOfEvent(record);
+  if (own.recordings.length > 0) return { marks: own, rows: record.rows };
+  const kept = await beside();
+  const marks = await marksIn(parseJson(kept.text, 'report-wrong', kept.where), kept.where);
+  if (marks.event === record.event.name) return { marks, rows: record.rows };
+  throw new Problem({
+    code: 'report-wrong',
+    what: `these are the fingerprints of “${marks.event}”, and the record beside them is that of “${record.event.name}”`,
+    where: kept.where,
+    hint: 'Keep the event.json and the fingerprints.json of an event together, apart from those of others',
+  });
 }
+
+const marksIn = (value: unknown, where: string) =>
+  fitting<EventMarks>(marksSchema, value, 'report-wrong', where);
 
 async function parseWith<T extends { readonly tool?: unknown }>(
   schema: Schema,

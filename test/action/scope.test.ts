@@ -1,4 +1,4 @@
-import { mkdtempSync, renameSync, symlinkSync } from 'node:fs';
+import { mkdtempSync, readFileSync, renameSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
@@ -285,6 +285,26 @@ describe('the base branch’s terms', () => {
     });
     const answer = await touched(repository, onPullRequest(repository, base), { base: true });
     expect(answer).toEqual({ ...only('6'), altered: true });
+  });
+
+  it('hold the fingerprints beside the record of an earlier event, which nobody names', async () => {
+    const repository = drawn((r) => {
+      r.write('season/event.json', '{}');
+      r.write('season/fingerprints.json', '{}');
+      r.write('season/notes.txt', 'not asked for');
+    });
+    const { base } = repository.propose(() => repository.write('season/fingerprints.json', '{"other":1}'));
+    const { folder } = repository;
+    const found = await repositoryAt(path.join(folder, 'round'), folder, onPullRequest(repository, base));
+    if (typeof found === 'string') throw new Error(found);
+    const into = mkdtempSync(path.join(tmpdir(), 'wattassay-scope-'));
+    const asked = { event: 'round', rules: undefined, earlier: ['season/event.json'] };
+    const terms = await termsAt(found, found.base.target!, folder, asked, into);
+    if (typeof terms === 'string') throw new Error(terms);
+    const season = [...terms.places].filter((place) => place.startsWith('season/')).sort();
+    expect(season).toEqual(['season/event.json', 'season/fingerprints.json']);
+    const beside = path.join(terms.workspace, 'season', 'fingerprints.json');
+    expect(readFileSync(beside, 'utf8')).toBe('{}');
   });
 
   it('hold no link', async () => {

@@ -310,6 +310,56 @@ describe('event', () => {
     );
   });
 
+  it('keeps fingerprints once, and finds them beside the record of an earlier event', async () => {
+    const [before, now] = [eventOf(['11'], { name: 'Round 0' }), eventOf(['26'])];
+    const [out, kept] = [path.join(before, 'out'), path.join(before, 'kept')];
+    await run(['event', before, '--out', out]);
+    for (const { recordings } of record(out).rows) {
+      for (const { marks } of recordings) expect(marks).toBe('');
+    }
+    const compared = async (folder: string) =>
+      run([
+        'event',
+        now,
+        '--out',
+        path.join(now, 'out'),
+        '--fail-on',
+        'never',
+        '--earlier',
+        path.join(folder, 'event.json'),
+      ]);
+    const shared = /the same as in the recording [0-9a-f]{8} of “Round 0” are at least .* of power/;
+    expect((await compared(out)).err).toMatch(shared);
+    // Alone it cannot be compared, and is not taken for an event in which nothing is the same.
+    mkdirSync(kept);
+    cpSync(path.join(out, 'event.json'), path.join(kept, 'event.json'));
+    const beside = path.join(kept, 'fingerprints.json');
+    expect(await compared(kept)).toMatchObject({
+      status: 2,
+      err: expect.stringContaining(`${beside}: there is no such file`),
+    });
+    const marks = JSON.parse(readFileSync(path.join(out, 'fingerprints.json'), 'utf8'));
+    writeFileSync(beside, JSON.stringify({ ...marks, event: 'Round 9' }));
+    expect((await compared(kept)).err).toContain('these are the fingerprints of “Round 9”');
+    // Parts keep theirs: the whole is put together from them.
+    await run(['event', before, '--out', kept, '--part', '1/1']);
+    expect(record(kept).rows[0].recordings[0].marks).not.toBe('');
+    rmSync(beside);
+    expect((await compared(kept)).err).toMatch(shared);
+  });
+
+  it.skipIf(onWindows)('follows no link to fingerprints that nobody named', async () => {
+    const [before, now] = [eventOf(['11'], { name: 'Round 0' }), eventOf(['26'])];
+    const out = path.join(before, 'out');
+    await run(['event', before, '--out', out]);
+    const marks = path.join(out, 'fingerprints.json');
+    cpSync(marks, path.join(before, 'elsewhere.json'));
+    rmSync(marks);
+    symlinkSync(path.join(before, 'elsewhere.json'), marks);
+    const argv = ['event', now, '--out', path.join(now, 'out'), '--earlier', path.join(out, 'event.json')];
+    expect(await run(argv)).toMatchObject({ status: 2, err: expect.stringContaining('it is a link') });
+  });
+
   it('keeps names out of everything when it redacts', async () => {
     const event = eventOf(['28', '44'], {
       riders: [
