@@ -21,15 +21,15 @@ export function leastSquares(
   const solution = solve(columns, y, weights);
   if (solution === null) return null;
   const { coefficients, residuals, upper } = solution;
-  return { coefficients, residuals, inverse: invertedSquare(upper) };
+  return { coefficients, residuals, inverse: invertedSquare(upper, columns.length) };
 }
 
 /** A solution without the covariance of its coefficients, which most rounds of a robust fit have no use for. */
 export interface Solution {
   readonly coefficients: Float64Array;
   readonly residuals: Float64Array;
-  /** R of the weighted columns' QR decomposition: row i holds its elements from the diagonal on, zeros before. */
-  readonly upper: readonly Float64Array[];
+  /** R of the weighted columns' QR decomposition, row by row; zeros below the diagonal. */
+  readonly upper: Float64Array;
 }
 
 /** The same without `inverse`: see `invertedSquare`. */
@@ -40,81 +40,84 @@ export function solve(
 ): Solution | null {
   const rows = y.length;
   const size = columns.length;
-  const roots = weights?.map(Math.sqrt);
-  const a = columns.map((column) => scaled(column, roots));
-  const b = scaled(y, roots);
-  const diagonal = new Float64Array(size);
+  // The weighted columns one after the other, y last: many small arrays would cost more than the sums do.
+  const space = new Float64Array((size + 1) * rows);
+  const roots = weights && rootsOf(weights);
+  for (let k = 0; k < size; k++) lay(space, k * rows, columns[k]!, roots);
+  lay(space, size * rows, y, roots);
+  const upper = new Float64Array(size * size);
   for (let k = 0; k < size; k++) {
-    const mirror = a[k]!;
-    const norm = lengthFrom(mirror, k);
-    if (!(norm > 1e-12 * lengthFrom(mirror, 0)) || k >= rows) return null;
-    const pivot = mirror[k]! > 0 ? -norm : norm;
-    mirror[k]! -= pivot;
-    diagonal[k] = pivot;
-    const squared = -pivot * mirror[k]!;
-    for (let other = k + 1; other < size; other++) reflect(mirror, a[other]!, k, squared);
-    reflect(mirror, b, k, squared);
+    const mirror = k * rows + k;
+    const norm = Math.sqrt(product(space, mirror, mirror, rows - k));
+    if (!(norm > 1e-12 * Math.sqrt(product(space, k * rows, k * rows, rows))) || k >= rows) return null;
+    const pivot = space[mirror]! > 0 ? -norm : norm;
+    space[mirror]! -= pivot;
+    upper[k * size + k] = pivot;
+    const squared = -pivot * space[mirror]!;
+    for (let other = k + 1; other <= size; other++) {
+      const column = other * rows + k;
+      reflect(space, mirror, column, rows - k, squared);
+      if (other < size) upper[k * size + other] = space[column]!;
+    }
   }
-  const upper = upperOf(a, diagonal);
-  const coefficients = backSubstitute(upper, b);
+  const coefficients = backSubstitute(upper, space.subarray(size * rows), size);
   const residuals = y.slice();
   for (let k = 0; k < size; k++) subtract(residuals, columns[k]!, coefficients[k]!);
   return { coefficients, residuals, upper };
 }
 
-function scaled(column: Float64Array, roots: Float64Array | undefined): Float64Array {
-  const out = column.slice();
-  if (roots !== undefined) for (let i = 0; i < out.length; i++) out[i]! *= roots[i]!;
-  return out;
+function rootsOf(weights: Float64Array): Float64Array {
+  const roots = new Float64Array(weights.length);
+  for (let i = 0; i < roots.length; i++) roots[i] = Math.sqrt(weights[i]!);
+  return roots;
 }
 
-function lengthFrom(column: Float64Array, from: number): number {
+/** Writes a column into the space, each row times its root. */
+function lay(space: Float64Array, at: number, column: Float64Array, roots: Float64Array | undefined): void {
+  if (roots === undefined) space.set(column, at);
+  else for (let i = 0; i < column.length; i++) space[at + i] = column[i]! * roots[i]!;
+}
+
+/** Mirrors the rows of one column at those of another, in place. */
+function reflect(space: Float64Array, mirror: number, column: number, rows: number, squared: number): void {
+  const step = product(space, mirror, column, rows) / squared;
+  for (let i = 0; i < rows; i++) space[column + i]! -= step * space[mirror + i]!;
+}
+
+/** Σ a·b over so many rows. Every other is summed by itself, so that one addition need not wait for the other. */
+function product(space: Float64Array, a: number, b: number, rows: number): number {
   let sum = 0;
-  for (let i = from; i < column.length; i++) sum += column[i]! * column[i]!;
-  return Math.sqrt(sum);
-}
-
-function reflect(mirror: Float64Array, column: Float64Array, from: number, squared: number): void {
-  let product = 0;
-  for (let i = from; i < column.length; i++) product += mirror[i]! * column[i]!;
-  const step = product / squared;
-  for (let i = from; i < column.length; i++) column[i]! -= step * mirror[i]!;
+  let beside = 0;
+  for (let i = 1; i < rows; i += 2) {
+    sum += space[a + i - 1]! * space[b + i - 1]!;
+    beside += space[a + i]! * space[b + i]!;
+  }
+  if (rows % 2 === 1) sum += space[a + rows - 1]! * space[b + rows - 1]!;
+  return sum + beside;
 }
 
 function subtract(from: Float64Array, column: Float64Array, times: number): void {
   for (let i = 0; i < from.length; i++) from[i]! -= column[i]! * times;
 }
 
-function upperOf(reflected: readonly Float64Array[], diagonal: Float64Array): Float64Array[] {
-  const size = diagonal.length;
-  return Array.from(diagonal, (pivot, i) => {
-    const row = new Float64Array(size);
-    row[i] = pivot;
-    for (let j = i + 1; j < size; j++) row[j] = reflected[j]![i]!;
-    return row;
-  });
-}
-
-function backSubstitute(upper: readonly Float64Array[], right: Float64Array): Float64Array {
-  const size = upper.length;
+function backSubstitute(upper: Float64Array, right: Float64Array, size: number): Float64Array {
   const solution = new Float64Array(size);
   for (let i = size - 1; i >= 0; i--) {
-    const row = upper[i]!;
     let value = right[i]!;
-    for (let j = i + 1; j < size; j++) value -= row[j]! * solution[j]!;
-    solution[i] = value / row[i]!;
+    for (let j = i + 1; j < size; j++) value -= upper[i * size + j]! * solution[j]!;
+    solution[i] = value / upper[i * size + i]!;
   }
   return solution;
 }
 
-/** R⁻¹·R⁻ᵀ of an upper triangle: (XᵀWX)⁻¹ of what it was solved from. */
-export function invertedSquare(upper: readonly Float64Array[]): Float64Array[] {
-  const inverted = upper.map((_, k) => {
-    const unit = new Float64Array(upper.length);
+/** R⁻¹·R⁻ᵀ of the upper triangle of so many columns: (XᵀWX)⁻¹ of what it was solved from, row by row. */
+export function invertedSquare(upper: Float64Array, size: number): Float64Array[] {
+  const inverted = Array.from({ length: size }, (_, k) => {
+    const unit = new Float64Array(size);
     unit[k] = 1;
-    return backSubstitute(upper, unit);
+    return backSubstitute(upper, unit, size);
   });
-  return upper.map((_, i) =>
-    upper[i]!.map((_, j) => inverted.reduce((sum, column) => sum + column[i]! * column[j]!, 0)),
+  return inverted.map((_, i) =>
+    Float64Array.from(inverted, (_, j) => inverted.reduce((sum, column) => sum + column[i]! * column[j]!, 0)),
   );
 }

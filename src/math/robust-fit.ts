@@ -89,7 +89,7 @@ function describe(design: readonly Float64Array[], fit: Solution, weights: Float
   const rho = Math.max(0, neighbourCorrelation(fit.residuals, weights));
   const effectiveCount = (total * (1 - rho)) / (1 + rho);
   const freedom = Math.max(1, effectiveCount - design.length);
-  const inverse = invertedSquare(fit.upper);
+  const inverse = invertedSquare(fit.upper, design.length);
   const variance = rowVariance(fit.residuals, weights, design.length) * ((1 + rho) / (1 - rho));
   return {
     coefficients: fit.coefficients,
