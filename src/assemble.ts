@@ -209,7 +209,9 @@ function rounded<T>(data: T): T {
   if (data === null || typeof data !== 'object') return data;
   // Most of a report is columns of whole watts: an array that needs no rounding is kept as it is.
   if (Array.isArray(data)) return (data.every(needsNone) ? data : data.map(rounded)) as T;
-  return Object.fromEntries(Object.entries(data).map(([key, value]) => [key, rounded(value)])) as T;
+  const copy: Record<string, unknown> = {};
+  for (const key of Object.keys(data)) copy[key] = rounded(data[key as keyof T]);
+  return copy as T;
 }
 
 const needsNone = (value: unknown) => value === null || Number.isInteger(value);

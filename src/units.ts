@@ -36,7 +36,21 @@ export function roundTo(value: number, unit: Unit): number {
   return rounded === 0 ? 0 : rounded;
 }
 
-/** Rounds to so many significant figures; what is not finite stays as it is. */
+/** Rounds to so many significant figures, 1 to 12; what is not finite stays as it is. */
 export function toFigures(value: number, figures: number): number {
-  return Number.isFinite(value) ? Number(value.toPrecision(figures)) : value;
+  if (!Number.isFinite(value)) return value;
+  const least = 10 ** (figures - 1);
+  let scale = 1;
+  while (Math.abs(value) * scale < least && scale < greatestExact) scale *= 10;
+  const scaled = Math.abs(value) * scale;
+  const below = Math.floor(scaled);
+  const part = scaled - below;
+  const clear = scaled >= least && scaled < 10 * least && Math.abs(part - 0.5) > 0.001;
+  // Next to a half, and beyond powers of ten that are exact, only the decimals of the value itself tell.
+  if (!clear) return Number(value.toPrecision(figures));
+  // Both exact, so that their quotient is the number that the decimals would be read as; text is far slower.
+  return (Math.sign(value) * (part < 0.5 ? below : below + 1)) / scale;
 }
+
+/** The greatest power of ten that a number holds exactly. */
+const greatestExact = 1e22;
