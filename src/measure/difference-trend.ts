@@ -1,3 +1,4 @@
+import { evidenceFor } from '../math/misfit.ts';
 import type { RatioChart, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, type Reading } from './measure.ts';
 import { type Blocks, blocksOf } from './pair/blocks.ts';
@@ -49,8 +50,7 @@ export const differenceTrend = defineMeasure({
  * line in time does. Both have two numbers to fit; the step's place is a third, which the evidence pays for.
  */
 function isStep(line: RatioFit, step: StepFit, evidence: number): boolean {
-  const squares = ({ fit }: RatioFit) => fit.residuals.reduce((sum, residual) => sum + residual ** 2, 0);
-  return line.fit.residuals.length * Math.log(squares(line) / squares(step)) >= evidence;
+  return evidenceFor(step.fit.residuals, line.fit.residuals) >= evidence;
 }
 
 function describe(

@@ -1,13 +1,15 @@
-import { quantileSorted } from 'simple-statistics';
+import { medianSorted, quantileSorted } from 'simple-statistics';
 import { deming, type Line } from '../math/deming.ts';
 import { mean } from '../math/mean.ts';
+import { evidenceFor } from '../math/misfit.ts';
 import { normalReach } from '../math/normal.ts';
 import { bendOf, passingBablok, type RankedLine } from '../math/passing-bablok.ts';
+import { robustFit } from '../math/robust-fit.ts';
 import { robustSpread } from '../math/robust-spread.ts';
 import { crankPower, crankTorque } from '../math/torque.ts';
 import type { Quantity, Values } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
-import { blocksOf } from './pair/blocks.ts';
+import { type Blocks, blocksOf } from './pair/blocks.ts';
 import { gate } from './pair/gate.ts';
 import { pairSamples } from './pair/samples.ts';
 import { pairWander, varianceByWander } from './pair/wander.ts';
@@ -32,12 +34,16 @@ export const torqueOffset = defineMeasure({
     mostBend: number(
       'greatest running sum of the sides of the line that blocks of one line show, over what chance makes',
     ),
+    riseEvidence: number(
+      'n·log of the misfit of a constant torque over that of a rise above the median power, from which it is a rise',
+    ),
     declaredSpread: number('honest offset of two meters within their claims, one standard deviation, N·m'),
     fieldSpread: number('honest offset of two meters as found in the field, one standard deviation, N·m'),
   },
   circumstances: {
-    'no one line':
-      'the blocks do not lie along one line, as where a pedal drops out or the difference grows with power alone',
+    'no one line': 'the blocks do not lie along one line, as where a pedal drops out for a while',
+    'rises with power':
+      'a rise above the median power tells the difference better than a constant torque does, which is least there',
   },
   compute(all, pair, options) {
     const closed = gate(pair);
@@ -76,7 +82,10 @@ export const torqueOffset = defineMeasure({
     return measured(middle.intercept, [low, high], blocks.count, {
       stretches: [all.window],
       expected: { declared: honest(options.declaredSpread), field: honest(options.fieldSpread) },
-      circumstances: oneLine ? [] : ['no one line'],
+      circumstances: [
+        ...(oneLine ? [] : ['no one line']),
+        ...(apart && riseOverOffset(blocks, own, other) >= options.riseEvidence ? ['rises with power'] : []),
+      ],
       details: {
         watts: { value: crankPower(middle.intercept, rpm), unit: 'W' },
         rpm: { value: rpm, unit: 'rpm' },
@@ -86,6 +95,19 @@ export const torqueOffset = defineMeasure({
     });
   },
 });
+
+/**
+ * How much better a rise above the median power tells the logarithm of the ratio than a constant torque does, which
+ * shows most where torque is least; 0 where either cannot be fitted.
+ */
+function riseOverOffset(blocks: Blocks, own: Float64Array, other: Float64Array): number {
+  const ratio = blocks.own.map((watts, i) => Math.log(watts / blocks.other[i]!));
+  const power = blocks.own.map((watts, i) => (watts + blocks.other[i]!) / 2);
+  const median = medianSorted(Array.from(power).sort((a, b) => a - b));
+  const offset = robustFit([own.map((torque, i) => 2 / (torque + other[i]!))], ratio);
+  const rise = robustFit([power.map((watts) => Math.max(0, Math.log(watts / median)))], ratio);
+  return offset === null || rise === null ? 0 : evidenceFor(rise.residuals, offset.residuals);
+}
 
 /** The offset by the second line, N·m, and the ends of its interval: what is quick by its ranks, and slow wander. */
 function rankedOffset({ intercept, flattest, steepest }: RankedLine, slow: number): Values {
