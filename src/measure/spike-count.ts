@@ -34,7 +34,13 @@ export const spikeCount = defineMeasure({
       details:
         first === undefined
           ? { spikes }
-          : { spikes, places: places.length, highest: { value: highest, unit: 'W' }, first: first[0] },
+          : {
+              spikes,
+              places: places.length,
+              within: { value: options.widestRecords, unit: 's' },
+              highest: { value: highest, unit: 'W' },
+              first: first[0],
+            },
       charts: first === undefined ? [] : [closeUps(`spikes:${subjectOf(all, recording)}`, recording, places)],
     });
   },
