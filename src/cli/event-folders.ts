@@ -96,6 +96,13 @@ async function namesIn(folder: string): Promise<string[]> {
 /** What a run writes beside the reports. */
 const written = ['overview.html', 'summary.csv', 'summary.md', marksFile, recordFile];
 
+/**
+ * Files that bear one of these names, whatever the case. No others of an event, behind no link, can be written over:
+ * where each of thousands lies need not be asked.
+ */
+export const namedAsWritten = (files: readonly string[]) =>
+  files.filter((file) => written.includes(path.basename(file).toLowerCase()));
+
 /** The places of these in the folder that a user names. */
 export const writtenInto = (out: string): readonly Output[] =>
   written.map((name) => ({ option: '--out', file: path.join(out, name) }));

@@ -9,7 +9,7 @@ import { plain } from '../report/words/sentence.ts';
 import type { EventRecord } from '../types.ts';
 import { day } from '../units.ts';
 import { auditEvent } from './event-audit.ts';
-import { writtenInto } from './event-folders.ts';
+import { namedAsWritten, writtenInto } from './event-folders.ts';
 import { type EventGiven, eventGiven } from './event-plan.ts';
 import { usualPatience } from './event-run.ts';
 import type { Io } from './io.ts';
@@ -130,7 +130,11 @@ export function tellDoubts(
 async function run(io: Io, named: string, given: EventOptions, out: string): Promise<number> {
   const part = given.part === undefined ? null : partFrom(given.part);
   const event = await eventGiven(io, named, given);
-  await keepApart(io, [event.place, ...event.files.textsRead(), ...(given.earlier ?? [])], writtenInto(out));
+  await keepApart(
+    io,
+    [event.place, ...namedAsWritten(event.files.textsRead()), ...(given.earlier ?? [])],
+    writtenInto(out),
+  );
   tellDoubts(io, given, event);
   const settings = { ...given, part, redact: given.redact === true, today: given.today ?? today() };
   const { record, before, reused, gone } = await auditEvent(io, event, settings, out);

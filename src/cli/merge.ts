@@ -8,7 +8,7 @@ import { whyUnwritable } from '../files/index.ts';
 import { Problem } from '../problem.ts';
 import type { EventRecord, EventRow } from '../types.ts';
 import { eventStatus, tell, tellGone } from './event.ts';
-import { makeFolder, removeOthers, writtenInto } from './event-folders.ts';
+import { makeFolder, namedAsWritten, removeOthers, writtenInto } from './event-folders.ts';
 import { decisionsIn, earlierGiven, recordIn, writeEvent } from './event-out.ts';
 import { eventGiven } from './event-plan.ts';
 import type { Io } from './io.ts';
@@ -63,7 +63,12 @@ async function run(io: Io, named: string, parts: readonly string[], given: Merge
   const event = await eventGiven(io, named, given);
   // A part is left as it is: what goes wrong then costs nothing.
   const records = parts.map((part) => path.join(part, recordFile));
-  const sources = [event.place, ...event.files.textsRead(), ...(given.earlier ?? []), ...records];
+  const sources = [
+    event.place,
+    ...namedAsWritten(event.files.textsRead()),
+    ...(given.earlier ?? []),
+    ...records,
+  ];
   await keepApart(io, sources, writtenInto(given.out));
   const earlier = await earlierGiven(io, given.earlier ?? []);
   const before = given.since === undefined ? null : await recordIn(io, given.since);
