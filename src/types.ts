@@ -221,9 +221,9 @@ export interface Alignment {
   readonly driftPpm: Estimate | null;
   /** One entry per stretch of the second with a clock of its own; positions in the primary's series. */
   readonly segments: readonly { readonly stretch: Stretch; readonly offset: number }[];
-  /** Correlation of the whitened power at the best lag. */
+  /** Correlation of the whitened power at the best lag, of all stretches at theirs where it is secure. */
   readonly peak: number;
-  /** The highest correlation that surrogates (the same series, shifted apart) reach, 99th percentile. */
+  /** The correlation at the lag where the second turned round in time, which can only agree by chance, fits best. */
   readonly surrogatePeak: number;
   /** Δ log-likelihood of the best lag over every lag more than 3 s away. */
   readonly margin: number;

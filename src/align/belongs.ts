@@ -7,8 +7,8 @@ import { settings } from './settings.ts';
  * fail and so do straps.
  */
 const least = [
-  ['power', settings.sameLegs],
-  ['cadence', settings.sameLegs],
+  ['power', settings.sameStretch],
+  ['cadence', settings.sameStretch],
   ['heartRate', settings.sameHeart],
 ] as const;
 

@@ -1,24 +1,17 @@
 import { meanOfValid } from '../math/mean.ts';
 import { whiten } from '../math/whiten.ts';
-import type {
-  AlignedSecond,
-  Alignment,
-  AlignmentReason,
-  Channel,
-  Series,
-  Stretch,
-  Subject,
-} from '../types.ts';
+import type { AlignedSecond, Alignment, AlignmentReason, Series, Stretch, Subject } from '../types.ts';
 import { quarterHour } from '../units.ts';
 import { belongsBy } from './belongs.ts';
 import { byChannel, correlationAt, detrend } from './by-channel.ts';
 import { type Choice, choose } from './choose.ts';
-import { lags as correlateLags, gainWithin, peaks } from './lags.ts';
+import { lags as correlateLags, correlationAlong, gainWithin, peaks } from './lags.ts';
 import { originEvidence, originOf } from './origin.ts';
 import { delays, driftOf, lagOf, settle } from './refine.ts';
 import { segments as findSegments } from './segments.ts';
 import { settings } from './settings.ts';
 import { shift } from './shift.ts';
+import { witnessed } from './witness.ts';
 
 /**
  * Puts a second recording on the primary's clock by what both measured, whatever their clocks say:
@@ -51,7 +44,9 @@ export function align(primary: Series, second: Series, subject: Subject, window:
     agreement: (lag) => channelAgreement(primary, second, lag),
   });
   const choice = likeliest.secure ? likeliest : atLeastByClock(likeliest, clockLag, second.length, window);
-  const peak = lags.correlation[choice.lag - lags.first] ?? 0;
+  const peak = choice.secure
+    ? correlationAlong(own, theirs, choice.segments)
+    : (lags.correlation[choice.lag - lags.first] ?? 0);
   const settled = choice.secure
     ? delays({ power, state: primary.state }, { power: other, state: second.state }, choice.segments)
     : [];
@@ -62,7 +57,8 @@ export function align(primary: Series, second: Series, subject: Subject, window:
     segments.map((segment) => ({ ...segment, lag: Math.round(segment.lag) })),
   );
   const channels = byChannel(primary, series);
-  const denied = choice.secure && peak < settings.ridersOfOneRace && !witnessed(channels);
+  const weak = peak < settings.weakAgreement || heldOf(choice, primary, second) < settings.mostHeld;
+  const denied = choice.secure && weak && !witnessed(primary, series, channels);
   const secure = choice.secure && !denied;
   const found = secure ? settled : [];
   const lag = lagOf(found, choice.lag);
@@ -128,15 +124,15 @@ function atLeastByClock(choice: Choice, clockLag: number, length: number, [from,
   return { ...choice, lag: clockLag, segments };
 }
 
-/**
- * Whether the legs, or where no cadence can be compared the heart, were those of one rider. Riders of one race
- * surge together, so that weak agreement in power alone may be theirs.
- */
-function witnessed(channels: Alignment['byChannel']): boolean {
-  const agreement = (wanted: Channel) => channels.find(({ channel }) => channel === wanted)?.correlation;
-  const legs = agreement('cadence');
-  if (legs !== undefined) return legs >= settings.sameLegs;
-  return (agreement('heartRate') ?? 0) >= settings.sameHeart;
+/** Share of what both recorded at the chosen lag that its segments hold: the rest was left out. */
+function heldOf({ lag, segments }: Choice, primary: Series, second: Series): number {
+  const from = Math.max(0, lag);
+  const to = Math.min(primary.length, second.length + lag);
+  const held = segments.reduce(
+    (sum, { stretch }) => sum + Math.max(0, Math.min(stretch[1], to) - Math.max(stretch[0], from)),
+    0,
+  );
+  return held / (to - from);
 }
 
 /** What a series on the primary's clock shows against it. */

@@ -1,4 +1,6 @@
 import { crossProducts } from '../math/cross-products.ts';
+import type { LaggedSums } from '../math/lagged.ts';
+import type { Stretch } from '../types.ts';
 import { settings } from './settings.ts';
 
 /** How well the two residual series agree at every lag, and what unrelated ones would reach. */
@@ -118,17 +120,40 @@ export function gainWithin(
   to: number,
   lag: number,
 ): number {
+  const { products, squares, otherSquares, count } = residualSums(primary, second, from, to, lag);
+  return squares > 0 && otherSquares > 0 ? gainOf(products / Math.sqrt(squares * otherSquares), count) : 0;
+}
+
+/** Correlation of the residuals over several stretches, each at its lag; 0 where either has none there. */
+export function correlationAlong(
+  primary: Float64Array,
+  second: Float64Array,
+  segments: readonly { readonly stretch: Stretch; readonly lag: number }[],
+): number {
+  const sums = segments.map(({ stretch: [from, to], lag }) => residualSums(primary, second, from, to, lag));
+  const total = (of: 'products' | 'squares' | 'otherSquares') => sums.reduce((sum, one) => sum + one[of], 0);
+  return ratio(total('products'), total('squares') * total('otherSquares'));
+}
+
+/** What residuals make together in a stretch at a lag; those of 0 say nothing and are not counted. */
+function residualSums(
+  primary: Float64Array,
+  second: Float64Array,
+  from: number,
+  to: number,
+  lag: number,
+): LaggedSums {
   let products = 0;
-  let own = 0;
-  let other = 0;
+  let squares = 0;
+  let otherSquares = 0;
   let count = 0;
-  for (let t = Math.max(from, lag); t < Math.min(to, second.length + lag); t++) {
+  for (let t = Math.max(from, lag); t < Math.min(to, primary.length, second.length + lag); t++) {
     const a = primary[t]!;
     const b = second[t - lag]!;
     products += a * b;
-    own += a * a;
-    other += b * b;
+    squares += a * a;
+    otherSquares += b * b;
     if (a !== 0 && b !== 0) count++;
   }
-  return own > 0 && other > 0 ? gainOf(products / Math.sqrt(own * other), count) : 0;
+  return { products, squares, otherSquares, count };
 }

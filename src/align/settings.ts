@@ -11,13 +11,20 @@ export const settings = {
   /** The best lag's log-likelihood must exceed the best of a time-reversed second by this factor. */
   surrogateFactor: 1.5,
   /**
-   * Residuals of two riders of one race correlate by up to 0.15 in simulated races. Up to this, the trend-free
-   * cadence must agree as well (two riders' at most 0.22 where power does; two sensors of one ride's at least 0.31), or
-   * else heart rate (0.77; its sensors in half of the rides 0.98).
+   * Residuals of two riders of one race correlate by up to 0.15 in simulated races, those of one workout on two days
+   * by up to 0.21. Up to this, the fast detail of cadence must agree as well (two riders' and two days' by at most
+   * 0.37 where power does; two sensors of one ride's by at least 0.37, 0.65 as a rule), or else heart rate (0.89; its
+   * sensors in half of the rides 0.98).
    */
-  ridersOfOneRace: 0.16,
-  sameLegs: 0.3,
-  sameHeart: 0.85,
+  weakAgreement: 0.22,
+  /** Who leaves out the stretches that do not agree finds more agreement: below this share held they must as well. */
+  mostHeld: 0.9,
+  sameLegs: 0.37,
+  sameHeart: 0.9,
+  /** What is faster than this (s) is detail of cadence: how legs wander, not how a course or a workout moves them. */
+  legSeconds: 20,
+  /** Trend-free power or cadence that agree so, or heart rate as above, let a stretch be of the same ride. */
+  sameStretch: 0.3,
   /** Header times this close (s) to a lag may choose it among equals. */
   clockSeconds: 12,
   /** Offsets so near (s) to whole quarters of an hour look like a time-zone slip. */

@@ -1,10 +1,10 @@
+import { fastDetail } from '../math/fast-detail.ts';
 import { laggedSums } from '../math/lagged.ts';
 import { mean } from '../math/mean.ts';
 import { normalReach } from '../math/normal.ts';
-import { robustSpread } from '../math/robust-spread.ts';
 import type { AlignedSecond, Channel, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
-import { detailOf, detailRatio } from './pair/detail.ts';
+import { detailRatio } from './pair/detail.ts';
 
 /**
  * How much of the detail of one ride a second recording shares: the correlation of what is faster than some
@@ -100,8 +100,8 @@ function compare(
   const ownColumn = all.primary.channels[channel];
   const otherColumn = pair.series.channels[channel];
   if (ownColumn === undefined || otherColumn === undefined) return null;
-  const own = cut(detailOf(ownColumn, faster));
-  const other = cut(detailOf(otherColumn, faster));
+  const own = fastDetail(ownColumn, faster);
+  const other = fastDetail(otherColumn, faster);
   let best: Shared | null = null;
   for (let lag = -options.lagSeconds; lag <= options.lagSeconds; lag++) {
     const { products, squares, otherSquares, count: seconds } = laggedSums(own, other, lag, ...all.window);
@@ -112,14 +112,4 @@ function compare(
     if (best === null || correlation > best.correlation) best = { channel, faster, correlation, seconds };
   }
   return best;
-}
-
-/**
- * Cuts, in place, what stands out beyond three spreads (median absolute deviation): the few edges of a workout or an
- * attack, which riders share, must not outweigh the many strokes, which they do not.
- */
-function cut(detail: Float64Array): Float64Array {
-  const most = 3 * robustSpread(detail);
-  for (let t = 0; t < detail.length; t++) detail[t] = Math.max(-most, Math.min(most, detail[t]!));
-  return detail;
 }

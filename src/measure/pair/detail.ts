@@ -23,21 +23,3 @@ export function detailRatio(own: Float64Array, other: Float64Array, within: Stre
   const ratio = stepRatio(own, other, within);
   return Number.isNaN(ratio) ? Number.POSITIVE_INFINITY : Math.max(ratio, 1 / ratio);
 }
-
-/** What is faster than `seconds` in a trace: each second minus the centred mean around it; NaN at gaps. */
-export function detailOf(column: Float64Array, seconds: number): Float64Array {
-  const half = Math.floor(seconds / 2);
-  const sums = new Float64Array(column.length + 1);
-  const gaps = new Int32Array(column.length + 1);
-  for (let t = 0; t < column.length; t++) {
-    const missing = Number.isNaN(column[t]!);
-    sums[t + 1] = sums[t]! + (missing ? 0 : column[t]!);
-    gaps[t + 1] = gaps[t]! + (missing ? 1 : 0);
-  }
-  const detail = new Float64Array(column.length).fill(Number.NaN);
-  for (let t = half; t + half < column.length; t++) {
-    const [from, to] = [t - half, t + half + 1];
-    if (gaps[to] === gaps[from]) detail[t] = column[t]! - (sums[to]! - sums[from]!) / (to - from);
-  }
-  return detail;
-}
