@@ -57,7 +57,7 @@ function slowGain(truth: Truth, spec: MeterSpec, random: Random): Float64Array {
 }
 
 /** 0 below `from`, 1 above `full`, straight between. */
-function ramp(value: number, from: number, full: number): number {
+export function ramp(value: number, from: number, full: number): number {
   return Math.max(0, Math.min(1, (value - from) / (full - from)));
 }
 
