@@ -210,7 +210,8 @@ function growth({ draft }: Known): number {
 
 /**
  * Surplus of the sprints that the rule found over the rest of the race, primary over second, % of their work
- * between their edges, on average over sprints: what was planted, before any averaging.
+ * between their edges, on average over sprints, each weighted by the inverse of its power as the rule does:
+ * what was planted, before any averaging.
  */
 function sprintExcess({ draft, ride, stretches, window, options }: Known): number {
   const { error, from, full } = draft.meters[0]!.sprint!;
@@ -236,8 +237,11 @@ function sprintExcess({ draft, ride, stretches, window, options }: Known): numbe
     // Room was left around a sprint, but for where the race begins or ends.
     const edge = (at: number, inwards: number) => (window.includes(at) ? at : at + inwards);
     const { work, surplus } = sums(stretch);
-    const core = sums([edge(stretch[0], room), edge(stretch[1], -room)]);
-    return (surplus - steady * work) / (core.work * (1 + steady));
+    const between = [edge(stretch[0], room), edge(stretch[1], -room)] as const;
+    const core = sums(between);
+    const weight = (between[1] - between[0]) / core.work;
+    return { excess: (surplus - steady * work) / (core.work * (1 + steady)), weight };
   });
-  return (100 * excesses.reduce((sum, excess) => sum + excess, 0)) / excesses.length;
+  const total = excesses.reduce((sum, { weight }) => sum + weight, 0);
+  return (100 * excesses.reduce((sum, { excess, weight }) => sum + weight * excess, 0)) / total;
 }
