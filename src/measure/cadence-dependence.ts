@@ -33,7 +33,7 @@ export const cadenceDependence = defineMeasure({
       leastRange: number,
       spread: (range: number) => number,
     ): Reading | NotApplicable => {
-      const column = blocks[effect];
+      const column = effect === 'cadence' ? blocks.cadenceOfWork : blocks.speedOfWork;
       if (column.some(Number.isNaN)) return notApplicable('no-channel', { channel: effect });
       const distance = (from: number, to: number) => to - from;
       const honest = (from: number, to: number) => ({

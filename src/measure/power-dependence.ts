@@ -7,8 +7,8 @@ import { pairSamples } from './pair/samples.ts';
 
 /**
  * How much more the primary reads above the second at high power than at the median power of the race,
- * in percent, in blocks long enough that lag and averaging do not count; sprints have a rule of their own. A zero
- * offset is a larger share of low power, and so a part of where honest meters lie.
+ * in percent; what a lag and unlike averaging leave at the edges of blocks is taken out in the same fit, and sprints
+ * have a rule of their own. A zero offset is a larger share of low power, and so a part of where honest meters lie.
  */
 export const powerDependence = defineMeasure({
   id: 'power-dependence',

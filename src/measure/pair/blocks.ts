@@ -9,7 +9,13 @@ export interface Blocks {
   readonly own: Float64Array;
   readonly other: Float64Array;
   readonly cadence: Float64Array;
-  readonly speed: Float64Array;
+  /** Cadence and speed at which its work was done: in a block with coasting in it those of the coasting say nothing. */
+  readonly cadenceOfWork: Float64Array;
+  readonly speedOfWork: Float64Array;
+  /** How power changes within the block, as a share of it, 1/s: what each second of lag puts into the ratio. */
+  readonly rise: Float64Array;
+  /** How that change changes, 1/s²: what unlike averaging puts into the ratio. */
+  readonly turn: Float64Array;
   readonly count: number;
 }
 
@@ -31,7 +37,10 @@ function average(samples: PairSamples, seconds: number): Blocks {
   const own: number[] = [];
   const other: number[] = [];
   const cadence: number[] = [];
-  const speed: number[] = [];
+  const cadenceOfWork: number[] = [];
+  const speedOfWork: number[] = [];
+  const rise: number[] = [];
+  const turn: number[] = [];
   const least = leastShare * meanOf(samples.other);
   for (let i = 0; i < samples.at.length; ) {
     const block = Math.floor(samples.at[i]! / seconds);
@@ -39,13 +48,20 @@ function average(samples: PairSamples, seconds: number): Blocks {
     let ownSum = 0;
     let otherSum = 0;
     let cadenceSum = 0;
-    let speedSum = 0;
+    let turnedSum = 0;
+    let movedSum = 0;
+    let riseSum = 0;
+    let turnSum = 0;
     let sprints = 0;
     for (; i < samples.at.length && Math.floor(samples.at[i]! / seconds) === block; i++) {
       ownSum += samples.own[i]!;
       otherSum += samples.other[i]!;
+      const work = samples.own[i]! + samples.other[i]!;
       cadenceSum += samples.cadence[i]!;
-      speedSum += samples.speed[i]!;
+      turnedSum += work * samples.cadence[i]!;
+      movedSum += work * samples.speed[i]!;
+      riseSum += samples.rise[i]!;
+      turnSum += samples.turn[i]!;
       sprints += samples.sprint[i]!;
     }
     const n = i - from;
@@ -53,15 +69,22 @@ function average(samples: PairSamples, seconds: number): Blocks {
     at.push((block + 0.5) * seconds);
     own.push(ownSum / n);
     other.push(otherSum / n);
+    const work = ownSum + otherSum;
     cadence.push(cadenceSum / n);
-    speed.push(speedSum / n);
+    cadenceOfWork.push(turnedSum / work);
+    speedOfWork.push(movedSum / work);
+    rise.push((2 * riseSum) / work);
+    turn.push((2 * turnSum) / work);
   }
   return {
     at: Float64Array.from(at),
     own: Float64Array.from(own),
     other: Float64Array.from(other),
     cadence: Float64Array.from(cadence),
-    speed: Float64Array.from(speed),
+    cadenceOfWork: Float64Array.from(cadenceOfWork),
+    speedOfWork: Float64Array.from(speedOfWork),
+    rise: Float64Array.from(rise),
+    turn: Float64Array.from(turn),
     count: at.length,
   };
 }

@@ -9,9 +9,10 @@ import { pairWander, varianceByWander } from './wander.ts';
  * What the ratio of two meters may depend on. `power` is its logarithm above the median, where errors that grow
  * with power show; `below` is that under the median, where a zero offset shows, which is not to pass for one.
  * `step` is one change for good, the whole of it its coefficient. `bend` is Legendre's second polynomial of time,
- * which hardly moves with time itself.
+ * which hardly moves with time itself. `lag` is how power changes within a block, and `averaging` how that change
+ * changes: what is left of them where a block begins and ends.
  */
-export type Effect = 'time' | 'bend' | 'step' | 'power' | 'below' | 'cadence' | 'speed';
+export type Effect = 'time' | 'bend' | 'step' | 'power' | 'below' | 'cadence' | 'speed' | 'lag' | 'averaging';
 
 /** What tells the logarithm of the ratio of two meters: effects fitted together. */
 export interface RatioFit {
@@ -28,17 +29,18 @@ export interface RatioFit {
 }
 
 /**
- * What is fitted together, for what is asked. Speed is asked for by itself alone: it follows power late, so that
- * a lag between the meters passes for a dependence on it, and takes power's along. Where scatter is asked for,
+ * What is fitted together, for what is asked. Dependences are told from blocks so short that a lag between the
+ * meters counts where they begin and end. Speed is asked for by itself alone: it follows power late, so that
+ * what is left of a lag passes for a dependence on it, and takes power's along. Where scatter is asked for,
  * no slope is fitted below the median: a block of which one meter lost half is one of low power as well, so that
  * such a slope takes scatter for a dependence.
  */
 const together = {
   time: ['time', 'power', 'below', 'cadence'],
   bend: ['time', 'bend', 'power', 'below', 'cadence'],
-  power: ['time', 'power', 'below', 'cadence'],
-  cadence: ['time', 'power', 'below', 'cadence'],
-  speed: ['time', 'power', 'below', 'speed'],
+  power: ['time', 'power', 'below', 'cadence', 'lag', 'averaging'],
+  cadence: ['time', 'power', 'below', 'cadence', 'lag', 'averaging'],
+  speed: ['time', 'power', 'below', 'speed', 'lag', 'averaging'],
   scatter: ['time', 'power', 'cadence'],
 } as const satisfies Readonly<Record<string, readonly Effect[]>>;
 
@@ -54,13 +56,15 @@ const leastSpread: Readonly<Record<Effect, number>> = {
   below: 0.03,
   cadence: 2,
   speed: 1,
+  lag: 0,
+  averaging: 0,
 };
 
 const kept = new WeakMap<Blocks, Map<string, RatioFit | null>>();
 
 /**
  * Fits log(own/other) = a + b·time + c·max(0, log(P/P_median)) + e·min(0, log(P/P_median)) + d·cadence over
- * blocks, robustly; speed in place of cadence where it is asked for. P is the mean of both meters: banding by one of them
+ * blocks, robustly; speed in place of cadence where it is asked for, and lag and averaging beside dependences. P is the mean of both meters: banding by one of them
  * makes a slope out of noise. Null when there are too few blocks. Worked out once for the same blocks.
  */
 export function fitRatio(blocks: Blocks, asked: Asked): RatioFit | null {
@@ -130,8 +134,10 @@ function fitAnew(blocks: Blocks, wanted: readonly Effect[], stepAt = 0): RatioFi
     power: level.map((log) => Math.max(0, log)),
     step: blocks.at.map((_, i) => (i < stepAt ? 0 : 1)),
     below: level.map((log) => Math.min(0, log)),
-    cadence: blocks.cadence,
-    speed: blocks.speed,
+    cadence: blocks.cadenceOfWork,
+    speed: blocks.speedOfWork,
+    lag: blocks.rise,
+    averaging: blocks.turn,
   };
   const effects = wanted.filter((effect) => spread(columns[effect]) > leastSpread[effect]);
   const fitted = robustFit(

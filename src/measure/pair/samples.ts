@@ -12,6 +12,12 @@ export interface PairSamples {
   readonly cadence: Float64Array;
   /** Speed of the primary, or else of the second, km/h; NaN where neither has one. */
   readonly speed: Float64Array;
+  /**
+   * How power, the mean of both, changes at each second, W/s, and how that changes, W/s²: what a lag between the
+   * meters and an unlike averaging put into their difference. A neighbour that one did not record changes nothing.
+   */
+  readonly rise: Float64Array;
+  readonly turn: Float64Array;
   /** 1 in and around a sprint: sprints have a comparison of their own and must not leak into the others. */
   readonly sprint: Uint8Array;
 }
@@ -62,9 +68,21 @@ export function pairSamples(all: Subjects, pair: AlignedSecond): PairSamples {
     other: taken(at, other),
     cadence: taken(at, ownCadence, otherCadence),
     speed: taken(at, ownSpeed, otherSpeed, kmh),
+    rise: new Float64Array(count),
+    turn: new Float64Array(count),
     sprint: new Uint8Array(count),
   };
-  for (let i = 0; i < count; i++) samples.sprint[i] = sprinting[at[i]!]!;
+  for (let i = 0; i < count; i++) {
+    const t = at[i]!;
+    const twice = own[t]! + other[t]!;
+    const before = own[t - 1]! + other[t - 1]!;
+    const after = own[t + 1]! + other[t + 1]!;
+    const fromBefore = before >= 0 ? twice - before : 0;
+    const toAfter = after >= 0 ? after - twice : 0;
+    samples.rise[i] = (toAfter + fromBefore) / 4;
+    samples.turn[i] = (toAfter - fromBefore) / 2;
+    samples.sprint[i] = sprinting[t]!;
+  }
   kept.set(pair, samples);
   return samples;
 }

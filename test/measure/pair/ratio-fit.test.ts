@@ -11,6 +11,8 @@ const seconds = 30;
 function hour(random: Random, ratio: (i: number, watts: number, rpm: number) => number): Blocks {
   const column = () => new Float64Array(count);
   const [at, own, other, cadence, speed] = [column(), column(), column(), column(), column()];
+  const [rise, turn] = [column(), column()];
+  const within = random.fork('within');
   for (let i = 0; i < count; i++) {
     at[i] = (i + 0.5) * seconds;
     const watts = 200 * Math.exp(0.2 * random.normal());
@@ -18,8 +20,10 @@ function hour(random: Random, ratio: (i: number, watts: number, rpm: number) => 
     speed[i] = 36 + random.normal();
     own[i] = watts * Math.exp(ratio(i, watts, cadence[i]!) + 0.015 * random.normal());
     other[i] = watts;
+    rise[i] = 0.01 * within.normal();
+    turn[i] = 0.01 * within.normal();
   }
-  return { at, own, other, cadence, speed, count };
+  return { at, own, other, cadence, cadenceOfWork: cadence, speedOfWork: speed, rise, turn, count };
 }
 
 describe.each([
