@@ -18,6 +18,7 @@ import {
   type Requirement,
   type RuleSet,
   SecondState,
+  type SectionsChart,
   type Series,
   type Step,
   type Subjects,
@@ -34,6 +35,8 @@ export interface Parts {
   readonly otherInputs: Report['inputs'];
   readonly windowGiven: boolean;
   readonly sections: Report['sections'];
+  /** The same by kinds; null where there is no other meter. */
+  readonly sectionKinds: SectionsChart | null;
   readonly setPoints: Report['setPoints'];
   readonly steps: readonly Step[];
   readonly unreadable: readonly UnreadableFile[];
@@ -92,7 +95,11 @@ export function assemble(parts: Parts): Report {
     setPoints: parts.setPoints,
     alignment: all.seconds.map(({ alignment }) => alignmentOf(alignment)),
     steps: parts.steps,
-    charts: [traces(all), ...chartsOf(parts.measurements)].map(rounded),
+    charts: [
+      traces(all),
+      ...(parts.sectionKinds === null ? [] : [parts.sectionKinds]),
+      ...chartsOf(parts.measurements),
+    ].map(rounded),
   };
 }
 

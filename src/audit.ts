@@ -12,7 +12,7 @@ import { missingOf } from './judge/requirements.ts';
 import { sha256 } from './math/digest.ts';
 import { measureAll } from './measure/all.ts';
 import { gate } from './measure/pair/gate.ts';
-import { sectionTable } from './measure/section-table.ts';
+import { sectionsChart, sectionTable } from './measure/section-table.ts';
 import { setPointsOf } from './measure/set-points.ts';
 import { normalise } from './normalise/index.ts';
 import { Problem, sentence } from './problem.ts';
@@ -142,6 +142,7 @@ export function auditRecordings(
     otherInputs: submission.otherInputs,
     windowGiven,
     sections: sectionTable(all, comparable),
+    sectionKinds: sectionsChart(all, comparable),
     setPoints: setPointsOf(all, comparable),
     steps: [
       ...steps,

@@ -1171,6 +1171,7 @@ export type Reading = number | null;
 /** Data that a chart is drawn from; never a drawing. `id` is unique in a report. */
 export type Chart =
   | TracesChart
+  | SectionsChart
   | RatioChart
   | DependenceChart
   | AgreementChart
@@ -1198,6 +1199,19 @@ export interface TracesChart {
   readonly seconds: readonly { readonly subject: Subject; readonly power: readonly Reading[] }[];
   readonly cadence: readonly Reading[] | null;
   readonly heartRate: readonly Reading[] | null;
+}
+
+/** Where the meters agree and where not: all sections of a kind together, in the ride's usual order of kinds. */
+export interface SectionsChart {
+  readonly kind: 'sections';
+  readonly id: string;
+  readonly rows: readonly {
+    readonly section: SectionKind;
+    readonly count: number;
+    /** Mean power of the primary; null where it has none. */
+    readonly watts: Reading;
+    readonly differences: ReportSection['differences'];
+  }[];
 }
 
 /** Ratio of two meters in blocks over time, with a fitted trend and its 95 % band. */

@@ -1,9 +1,32 @@
-import type { AlignedSecond, ReportSection, Series, Stretch, Subjects } from '../types.ts';
+import type {
+  AlignedSecond,
+  ReportSection,
+  Section,
+  SectionKind,
+  SectionsChart,
+  Series,
+  Stretch,
+  Subjects,
+} from '../types.ts';
 import { roundTo } from '../units.ts';
 import { blockInterval } from './pair/block-interval.ts';
 
 /** Blocks (s) that an interval inside a section rests on: short, for sprints have room for few. */
 const blockSeconds = 10;
+/** From so many sections of a kind on, each is one piece: seconds of one sprint are more alike than two sprints. */
+const leastSections = 4;
+/** Kinds that are told, in this order. Of coasting there is no power to compare. */
+const kindsTold: readonly SectionKind[] = [
+  'first third',
+  'last third',
+  'steady',
+  'climb',
+  'over-under',
+  'set-point block',
+  'sprint',
+];
+
+type Difference = ReportSection['differences'][number];
 
 /**
  * What each section shows: the primary's mean power, and how each other meter on the same clock differs
@@ -12,33 +35,75 @@ const blockSeconds = 10;
  * @param pairs the other meters that can be compared with the primary
  */
 export function sectionTable(all: Subjects, pairs: readonly AlignedSecond[]): ReportSection[] {
-  return all.sections.map((section) => ({
-    ...section,
-    watts: meanPower(all.primary, section.stretch),
-    differences: pairs.flatMap((pair) => differenceIn(all.primary, pair, section.stretch) ?? []),
-  }));
+  return all.sections.map((section) => ({ ...section, ...shownIn(all.primary, pairs, [section]) }));
 }
 
-function meanPower({ channels: { power } }: Series, [from, to]: Stretch): number | null {
+/** The same of all sections of a kind together; null where there is no other meter, or nothing to compare. */
+export function sectionsChart(all: Subjects, pairs: readonly AlignedSecond[]): SectionsChart | null {
+  const rows = kindsTold
+    .map((section) => {
+      const of = all.sections.filter(({ kind }) => kind === section);
+      return { section, count: of.length, ...shownIn(all.primary, pairs, of) };
+    })
+    .filter(({ differences }) => differences.length > 0);
+  return rows.length === 0 ? null : { kind: 'sections', id: 'sections', rows };
+}
+
+function shownIn(primary: Series, pairs: readonly AlignedSecond[], sections: readonly Section[]) {
+  const stretches = sections.map(({ stretch }) => stretch);
+  return {
+    watts: meanPower(primary, stretches),
+    differences: pairs.flatMap((pair) => differenceIn(primary, pair, stretches) ?? []),
+  };
+}
+
+function meanPower({ channels: { power } }: Series, stretches: readonly Stretch[]): number | null {
   let sum = 0;
   let count = 0;
-  for (let t = from; t < to; t++) {
-    const watts = power?.[t] ?? Number.NaN;
-    if (Number.isNaN(watts)) continue;
-    sum += watts;
-    count++;
+  for (const [from, to] of stretches) {
+    for (let t = from; t < to; t++) {
+      const watts = power?.[t] ?? Number.NaN;
+      if (Number.isNaN(watts)) continue;
+      sum += watts;
+      count++;
+    }
   }
   return count === 0 ? null : roundTo(sum / count, 'W');
+}
+
+interface Work {
+  readonly own: number;
+  readonly other: number;
 }
 
 function differenceIn(
   primary: Series,
   { subject, series }: AlignedSecond,
-  [from, to]: Stretch,
-): ReportSection['differences'][number] | null {
+  stretches: readonly Stretch[],
+): Difference | null {
   const own = primary.channels.power!;
   const other = series.channels.power!;
-  const blocks: { own: number; other: number }[] = [];
+  const inEach = stretches.map((stretch) => blocksIn(own, other, stretch)).filter(({ length }) => length > 0);
+  const pieces = inEach.length >= leastSections ? inEach.map(together) : inEach.flat();
+  const all = together(pieces);
+  if (all.own <= 0 || all.other <= 0) return null;
+  const ratio = all.own / all.other;
+  const percent = 100 * (ratio - 1);
+  const misfits = Float64Array.from(pieces, (piece) => piece.own - ratio * piece.other);
+  const deviation = blockInterval(misfits);
+  if (deviation === null) return { subject, percent: roundTo(percent, '%'), low: null, high: null };
+  const half = (100 * deviation * pieces.length) / all.other;
+  return {
+    subject,
+    percent: roundTo(percent, '%'),
+    low: roundTo(percent - half, '%'),
+    high: roundTo(percent + half, '%'),
+  };
+}
+
+/** Work of both meters in blocks, over the seconds that both recorded; blocks without any are left out. */
+function blocksIn(own: Float64Array, other: Float64Array, [from, to]: Stretch): Work[] {
+  const blocks: Work[] = [];
   for (let start = from; start < to; start += blockSeconds) {
     const block = { own: 0, other: 0 };
     for (let t = start; t < Math.min(to, start + blockSeconds); t++) {
@@ -48,19 +113,12 @@ function differenceIn(
     }
     if (block.own + block.other > 0) blocks.push(block);
   }
-  const ownSum = blocks.reduce((sum, block) => sum + block.own, 0);
-  const otherSum = blocks.reduce((sum, block) => sum + block.other, 0);
-  if (ownSum <= 0 || otherSum <= 0) return null;
-  const ratio = ownSum / otherSum;
-  const percent = 100 * (ratio - 1);
-  const misfits = Float64Array.from(blocks, (block) => block.own - ratio * block.other);
-  const deviation = blockInterval(misfits);
-  if (deviation === null) return { subject, percent: roundTo(percent, '%'), low: null, high: null };
-  const half = (100 * deviation * blocks.length) / otherSum;
-  return {
-    subject,
-    percent: roundTo(percent, '%'),
-    low: roundTo(percent - half, '%'),
-    high: roundTo(percent + half, '%'),
-  };
+  return blocks;
+}
+
+function together(pieces: readonly Work[]): Work {
+  return pieces.reduce((sum, piece) => ({ own: sum.own + piece.own, other: sum.other + piece.other }), {
+    own: 0,
+    other: 0,
+  });
 }

@@ -168,6 +168,7 @@ function redactChart(chart: Chart): Chart | null {
           ({ trait, unit }) => !healthUnits.includes(unit) && !healthTraits.test(trait),
         ),
       };
+    case 'sections':
     case 'ratio':
     case 'dependence':
     case 'agreement':

@@ -1,4 +1,4 @@
-import type { Alignment, Raised, Report, ReportRecording } from '../types.ts';
+import type { Alignment, Chart, Raised, Report, ReportRecording } from '../types.ts';
 import { picture, type Strip } from './chart/index.ts';
 import { extent } from './chart/reduce.ts';
 import { condense, spark } from './chart/spark.ts';
@@ -17,6 +17,7 @@ import {
 } from './words/grade.ts';
 import { clock, duration, quantity, span, spans } from './words/number.ts';
 import { capital, list, plain, type Sentence } from './words/sentence.ts';
+import { setPointsTitle, targetsSaid, trendSaid } from './words/set-points.ts';
 import { falseAlarmSaid } from './words/source.ts';
 import { alignmentSaid, damageSaid, defectSaid } from './words/story.ts';
 import { deviceSaid, meterName, recordingName } from './words/subject.ts';
@@ -54,6 +55,7 @@ export function renderText(report: Report, options: TextOptions): string {
   nextOf(page, told);
   fineOf(page, told);
   uncheckedOf(page, told);
+  metersOf(page, report);
   recordingsOf(page, report);
   return page.text();
 }
@@ -227,6 +229,33 @@ function uncheckedOf(page: Page, { unchecked }: Outline): void {
     const each = checks.map((one) => one.question + aside(one) + inFull(one.why));
     page.put(`${plain(capital(because))}. ${each.join(' ')}`, { lead: '· ' });
   }
+}
+
+/** Charts whose numbers a terminal is told in lines, in this order: few, and what the whole report is about. */
+const inLines: readonly Chart['kind'][] = ['sections', 'meters'];
+
+/** Where the meters agree and where not, each beside the others, and what they hold at a set-point. */
+function metersOf(page: Page, report: Report): void {
+  for (const chart of inLines.flatMap((kind) => report.charts.filter((one) => one.kind === kind))) {
+    const { title, table } = picture(chart, {
+      id: chart.id,
+      marked: [],
+      meter: (subject) => meterName(report, subject),
+    });
+    page.heading(title);
+    for (const row of table.rows) page.put(rowSaid(table.head, row), { lead: '· ' });
+  }
+  const { setPoints } = report;
+  if (setPoints === null || setPoints.blocks.length === 0) return;
+  page.heading(setPointsTitle);
+  page.put(targetsSaid(report, setPoints));
+  for (const trend of setPoints.trends) page.put(trendSaid(report, trend), { lead: '· ' });
+}
+
+/** "13 sprints – mean power: 656 W; primary against second: 19.3 % (15.8 to 22.8 %)". */
+function rowSaid(head: readonly string[], [first, ...cells]: readonly string[]): string {
+  const said = cells.flatMap((cell, index) => (cell === '' ? [] : [`${head[index + 1]}: ${cell}`]));
+  return `${first} – ${said.join('; ')}`;
 }
 
 function recordingsOf(page: Page, report: Report): void {

@@ -10,6 +10,7 @@ const kinds = makeCharts(1800).map((chart) => [chart.kind, chart] as const);
 /** The compiler names a kind that no chart below has. */
 const every: Readonly<Record<Chart['kind'], true>> = {
   traces: true,
+  sections: true,
   ratio: true,
   dependence: true,
   agreement: true,

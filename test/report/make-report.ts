@@ -390,6 +390,30 @@ export function makeCharts(seconds: number): readonly Chart[] {
       })),
     },
     {
+      kind: 'sections',
+      id: 'sections',
+      rows: [
+        {
+          section: 'first third',
+          count: 1,
+          watts: 214.2,
+          differences: [{ subject: pair, percent: 1.2, low: 0.4, high: 2 }],
+        },
+        {
+          section: 'climb',
+          count: 3,
+          watts: 288,
+          differences: [{ subject: pair, percent: 1.9, low: null, high: null }],
+        },
+        {
+          section: 'sprint',
+          count: 4,
+          watts: 702.5,
+          differences: [{ subject: pair, percent: 15.4, low: 12.1, high: 18.7 }],
+        },
+      ],
+    },
+    {
       kind: 'climbs',
       id: 'climbs',
       declared: 58,

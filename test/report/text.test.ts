@@ -69,6 +69,15 @@ describe('wrap', () => {
     );
   });
 
+  it('tells where both meters agree and where not, kind by kind, and each of several beside the others', () => {
+    const text = renderText(report, plainly).replace(/\s+/g, ' ');
+    expect(text).toContain(
+      '· 4 sprints – mean power: 702.5 W; primary against second: 15.4 % (12.1 to 18.7 %)',
+    );
+    expect(text).toContain('· 3 climbs – mean power: 288 W; primary against second: 1.9 % ·');
+    expect(text).toContain('· primary over second – difference: 4.2 %');
+  });
+
   it('names the facts that checks lack, once where they lack the same, and each beside its question elsewhere', () => {
     const said = (measurements: Report['measurements']) =>
       renderText({ ...report, measurements }, plainly).replace(/\s+/g, ' ');
@@ -77,7 +86,7 @@ describe('wrap', () => {
     const other = { ...lacking, reason: { id: 'no-fact' as const, values: { fact: 'age' } } };
     const question = String.raw`Is anything unusual\? \(rider\)`;
     expect(said([lacking, lacking])).toMatch(
-      new RegExp(String.raw`· Body mass was not given\. ${question} ${question} The recordings`),
+      new RegExp(String.raw`· Body mass was not given\. ${question} ${question} Where both meters agree`),
     );
     expect(said([lacking, other])).toMatch(
       new RegExp(

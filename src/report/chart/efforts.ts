@@ -12,7 +12,7 @@ const legendHeight = 18;
 /** Each sprint on a panel of its own, both meters, all on one scale of watts. */
 export function efforts(chart: EffortsChart, setting: Setting): Picture {
   const { efforts: all } = chart;
-  const description = `Each sprint second by second on both meters, on one scale of watts: ${all.length} in all. Beyond the steady difference the primary reads above by ${all.map((one) => quantity(one.excess, '%')).join(', ')}.`;
+  const description = `Sprints second by second on both meters, on one scale of watts; ${all.length} are shown. Beyond the steady difference the primary reads above by ${all.map((one) => quantity(one.excess, '%')).join(', ')}.`;
   const second = setting.meter(chart.subject);
   return {
     title: 'Sprints, second by second',

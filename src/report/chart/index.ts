@@ -14,6 +14,7 @@ import type { Picture, Setting } from './picture.ts';
 import { plateaus } from './plateaus.ts';
 import { ratio } from './ratio.ts';
 import { response } from './response.ts';
+import { sections } from './sections.ts';
 import { speedCurve } from './speed-curve.ts';
 import { totals } from './totals.ts';
 import { traces } from './traces.ts';
@@ -26,6 +27,7 @@ const kinds: {
   readonly [K in Chart['kind']]: (chart: Extract<Chart, { kind: K }>, setting: Setting) => Picture;
 } = {
   traces,
+  sections,
   ratio,
   dependence,
   agreement,

@@ -16,10 +16,10 @@ export function meters(chart: MetersChart, setting: Setting): Picture {
     title,
     description,
     table: {
-      head: ['meter', 'mean power', 'from the others', 'scatter of single blocks'],
+      head: ['meter', 'mean power', 'difference', 'scatter of single blocks'],
       rows: [
         ...chart.meters.map(({ subject, watts, percent: value, scatter }) => [
-          name(subject),
+          `${name(subject)}, from the mean of the others`,
           quantity(watts, 'W'),
           percent(value),
           scatter === null ? 'cannot be told' : percent(scatter),

@@ -33,7 +33,7 @@ export function traces(chart: TracesChart, setting: Setting): Picture {
   const meters = metersOf(chart, setting);
   const view = setting.view ?? { within: [0, chart.primary.length], averaging: null };
   return {
-    title: meters.length > 1 ? 'Both meters through the ride' : 'The ride, second by second',
+    title: titleOf(meters),
     description: describe(chart, meters.length > 1),
     table: table(chart, meters),
     strip: strip(meters),
@@ -59,7 +59,7 @@ export function traces(chart: TracesChart, setting: Setting): Picture {
       return sheet(
         setting.id,
         [width, top + gutter.axis],
-        'The ride, second by second',
+        titleOf(meters),
         describe(chart, meters.length > 1),
         drawn,
       );
@@ -70,6 +70,11 @@ export function traces(chart: TracesChart, setting: Setting): Picture {
 interface Meter {
   readonly name: string;
   readonly power: readonly Reading[];
+}
+
+function titleOf({ length }: readonly Meter[]): string {
+  if (length === 1) return 'The ride, second by second';
+  return length === 2 ? 'Both meters through the ride' : 'All meters through the ride';
 }
 
 function metersOf(chart: TracesChart, { meter }: Setting): readonly Meter[] {
@@ -138,7 +143,7 @@ function differenceBand(chart: TracesChart, meters: readonly Meter[], { within, 
     behind: true,
   });
   return {
-    title: 'Primary minus second, W',
+    title: others.length > 1 ? 'Primary minus another, W' : 'Primary minus second, W',
     height: 130,
     zero: true,
     curves: [...(close || averaging !== null ? [] : apart.map(haze)), ...apart.map(line)],

@@ -9,15 +9,15 @@ import { capital, plain } from '../words/sentence.ts';
 import { falseAlarmSaid, sourceSaid } from '../words/source.ts';
 import { averagedOver } from './averaging.ts';
 import { bothWidths, figure } from './figure.ts';
-import { chartId, findingId, isWholeRide, type Layout } from './layout.ts';
+import { chartId, findingId, isOverview, isWholeRide, type Layout } from './layout.ts';
 import { bullets, said, section, terms } from './said.ts';
 
 /** Stretches named before "and n more". */
 const mostStretches = 8;
 
-/** The whole ride on one time axis, with the stretches marked that raised findings argue from. */
+/** The whole ride on one time axis, with the stretches marked that raised findings argue from; and where the meters agree. */
 export function overview(layout: Layout): Markup | null {
-  const charts = layout.report.charts.filter(isWholeRide);
+  const charts = layout.report.charts.filter(isOverview);
   if (charts.length === 0) return null;
   return section(
     'ride',
@@ -58,8 +58,10 @@ function sides({ innocent, settles }: Rule): Markup {
   return html`<div class="sides">${innocent.length > 0 && html`<div><h4>It may be innocent</h4>${bullets(innocent)}</div>`}${settles.length > 0 && html`<div><h4>What would settle it</h4>${bullets(settles)}</div>`}</div>`;
 }
 
-function basis(layout: Layout, { finding, honest, rule, under }: Told): Markup {
+function basis(layout: Layout, { finding, honest, rule, under, accountedBy }: Told): Markup {
   const { stretches, chance } = finding;
+  // Where another finding leads, the rule's own words stand once, under how numbers were worked out.
+  const source = under === null && accountedBy === null ? rule : null;
   return terms([
     ['When', stretches.length > 0 ? when(layout, stretches, rule) : null],
     ['Where honest submissions lie', honest],
@@ -69,8 +71,8 @@ function basis(layout: Layout, { finding, honest, rule, under }: Told): Markup {
         ? null
         : `${plain(capital([oneIn(chance)]))}. This does not say how likely this rider is to be honest.`,
     ],
-    ['Where the limits come from', rule === null || under !== null ? null : sourceSaid(rule)],
-    ['False alarms', rule === null || under !== null ? null : falseAlarmSaid(rule)],
+    ['Where the limits come from', source === null ? null : sourceSaid(source)],
+    ['False alarms', source === null ? null : falseAlarmSaid(source)],
   ]);
 }
 

@@ -22,6 +22,11 @@ export function isWholeRide(chart: Chart): boolean {
   return chart.kind === 'traces';
 }
 
+/** What is shown of the ride as a whole, before any finding. */
+export function isOverview(chart: Chart): boolean {
+  return isWholeRide(chart) || chart.kind === 'sections';
+}
+
 function raisedOf({ raised }: Outline): readonly Told[] {
   return raised.flatMap(({ findings }) => findings);
 }

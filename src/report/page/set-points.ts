@@ -1,7 +1,7 @@
 import type { Report } from '../../types.ts';
 import { html, type Markup } from '../markup.ts';
 import { quantity, span } from '../words/number.ts';
-import { heldSaid, targetsSaid, trendSaid } from '../words/set-points.ts';
+import { heldSaid, setPointsTitle, targetsSaid, trendSaid } from '../words/set-points.ts';
 import { meterName } from '../words/subject.ts';
 import { bullets, folded, part, table } from './said.ts';
 
@@ -39,7 +39,7 @@ export function setPoints(report: Report): Markup | null {
     'numbers',
   );
   return part(
-    'What was held at a set-point',
+    setPointsTitle,
     html`<p>${targetsSaid(report, found)}</p>${
       found.trends.length > 0 && bullets(found.trends.map((trend) => trendSaid(report, trend)))
     }${folded('Each block', shown)}`,

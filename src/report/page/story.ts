@@ -1,20 +1,14 @@
-import type {
-  DeviceFacts,
-  Report,
-  ReportRecording,
-  ReportSection,
-  SectionKind,
-  Subject,
-} from '../../types.ts';
+import type { DeviceFacts, Report, ReportRecording } from '../../types.ts';
 import { html, type Markup } from '../markup.ts';
 import { onPrimaryClock } from '../words/clocks.ts';
 import { channelNames, formatNames, placeNames, sectionNames } from '../words/names.ts';
-import { clock, counted, duration, quantity, range, span } from '../words/number.ts';
+import { clock, counted, duration, quantity, span } from '../words/number.ts';
+import { differenceSaid, everyRide, kindSaid } from '../words/sections.ts';
 import { capital, foreign, list, plain } from '../words/sentence.ts';
 import { alignmentFacts, alignmentSaid, defectSaid, leftOutSaid, stepSaid } from '../words/story.ts';
 import { deviceSaid, recordingName, subjectName } from '../words/subject.ts';
 import { figure } from './figure.ts';
-import { isWholeRide, type Layout } from './layout.ts';
+import { isOverview, type Layout } from './layout.ts';
 import { bullets, folded, part, said, section, table, terms } from './said.ts';
 import { setPoints } from './set-points.ts';
 
@@ -22,7 +16,7 @@ import { setPoints } from './set-points.ts';
 export function dataStory(layout: Layout): Markup {
   const { report, place } = layout;
   const { primary, seconds, unreadable } = report.submission;
-  const rest = report.charts.filter((chart) => !isWholeRide(chart) && !place.has(chart.id));
+  const rest = report.charts.filter((chart) => !isOverview(chart) && !place.has(chart.id));
   return section('story', 'The data’s own story', [
     ...rest.map((chart) => figure(layout, chart)),
     ...[primary, ...seconds].map((one) => recording(report, one)),
@@ -92,18 +86,12 @@ function history({ submission: { history } }: Report): Markup | null {
 /** More sections than these are counted; all of them stand in the JSON. */
 const mostSections = 60;
 
-/** Every ride has these: there is nothing in counting them. */
-const everyRide: readonly SectionKind[] = ['first third', 'last third'];
-
 /** Where the meters agree and where not: every section with its power and the differences in it. */
 function sections(report: Report): Markup | null {
   const { sections: all } = report;
   if (all.length === 0) return null;
   const kinds = [...new Set(all.map((section) => section.kind))].filter((kind) => !everyRide.includes(kind));
-  const counts = kinds.map((kind) => {
-    const [one, many] = sectionNames[kind];
-    return counted(all.filter((section) => section.kind === kind).length, one, many);
-  });
+  const counts = kinds.map((kind) => kindSaid(kind, all.filter((section) => section.kind === kind).length));
   const meters = [...new Set(all.flatMap(({ differences }) => differences.map(({ subject }) => subject)))];
   const caption = all.length > mostSections ? `The first ${mostSections} sections` : 'Sections';
   const shown = table(
@@ -123,14 +111,6 @@ function sections(report: Report): Markup | null {
     'Sections found in the ride',
     html`${counts.length > 0 && html`<p>${plain(capital(list(counts)))}.</p>`}${folded('Each section', shown)}`,
   );
-}
-
-function differenceSaid({ differences }: ReportSection, meter: Subject): string {
-  const found = differences.find(({ subject }) => subject === meter);
-  if (found === undefined) return '';
-  const { percent, low, high } = found;
-  const between = low === null || high === null ? null : range([low, high], '%');
-  return between === null ? quantity(percent, '%') : `${quantity(percent, '%')} (${between})`;
 }
 
 function steps(report: Report): Markup | null {

@@ -2,6 +2,9 @@ import type { Report, SetPoint, SetPoints } from '../../types.ts';
 import { quantity, range } from './number.ts';
 import { meterName } from './subject.ts';
 
+/** Heads what the meters hold where the ride keeps to levels. */
+export const setPointsTitle = 'What was held at a set-point';
+
 /** What the targets are, and whose word they are. */
 export function targetsSaid(report: Report, { steadiest }: SetPoints): string {
   return `Stretches of a minute and more in which the ride keeps to one level, as where a trainer holds a target. No file says what was asked for: the target is the middle value of the ${meterName(report, steadiest)}, which keeps closest to its levels.`;
