@@ -228,7 +228,9 @@ function zoneSlip(offset: number): number {
 
 function centred(column: Float64Array): Float64Array {
   const { mean } = meanOfValid(column);
-  return column.map((value) => value - mean);
+  const out = column.slice();
+  for (let t = 0; t < out.length; t++) out[t]! -= mean;
+  return out;
 }
 
 function coverage(own: Float64Array, other: Float64Array, [from, to]: Stretch): number {

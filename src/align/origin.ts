@@ -11,7 +11,7 @@ import { settings } from './settings.ts';
  * cannot follow; seconds with power on both count for it. Null when there are too few.
  */
 export function originEvidence(own: Float64Array, other: Float64Array): OriginEvidence | null {
-  const fit = shortFilter(other, own, 0, taps, 0, own.length, (t) => own[t]! > 0 || other[t]! > 0);
+  const fit = shortFilter(other, own, 0, reach, 0, own.length, (t) => own[t]! > 0 || other[t]! > 0);
   if (fit === null || fit.count < settings.leastOverlapSeconds) return null;
   const times = new Int32Array(fit.count);
   const y = new Float64Array(fit.count);
@@ -24,7 +24,7 @@ export function originEvidence(own: Float64Array, other: Float64Array): OriginEv
     const at = own[t]!;
     const told = other[t]!;
     let residual = told - fit.intercept;
-    for (let k = 0; k < taps.length; k++) residual -= fit.weights[k]! * own[t - taps[k]!]!;
+    for (let tap = -reach; tap <= reach; tap++) residual -= fit.weights[tap + reach]! * own[t - tap]!;
     if (Number.isNaN(residual) || !(at > 0 || told > 0)) continue;
     times[count] = t;
     y[count] = told;
@@ -46,7 +46,6 @@ export function originEvidence(own: Float64Array, other: Float64Array): OriginEv
 
 /** Averaging over two seconds, moved by a fraction of one, reaches this far (s) to either side. */
 const reach = 2;
-const taps = Array.from({ length: 2 * reach + 1 }, (_, k) => k - reach);
 
 /**
  * Whether the second is a measurement of its own. One sensor seen by two recorders differs by radio timing

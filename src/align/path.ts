@@ -29,12 +29,19 @@ export function likeliestPath(likelihoods: readonly Float64Array[], near: readon
       let value = score[s]!;
       for (let other = first; other <= last; other++) {
         const crept = score[other]! - settings.creepCost;
-        if (crept > value) [from, value] = [other, crept];
+        if (crept <= value) continue;
+        from = other;
+        value = crept;
       }
-      for (const other of [before[first - 1], after[last + 1]]) {
-        if (other === undefined) continue;
-        const jumped = score[other]! - settings.jumpCost;
-        if (jumped > value) [from, value] = [other, jumped];
+      const jump = better(
+        score,
+        first > 0 ? before[first - 1]! : s,
+        last + 1 < states ? after[last + 1]! : s,
+      );
+      const jumped = score[jump]! - settings.jumpCost;
+      if (jumped > value) {
+        from = jump;
+        value = jumped;
       }
       origin[s] = from;
       next[s] = value + likelihoods[s]![w]!;
@@ -50,9 +57,14 @@ function bestAside(score: Float64Array): { before: Int32Array; after: Int32Array
   const last = score.length - 1;
   const before = new Int32Array(score.length);
   const after = new Int32Array(score.length).fill(last);
-  for (let s = 1; s <= last; s++) before[s] = score[s]! > score[before[s - 1]!]! ? s : before[s - 1]!;
-  for (let s = last - 1; s >= 0; s--) after[s] = score[s]! >= score[after[s + 1]!]! ? s : after[s + 1]!;
+  for (let s = 1; s <= last; s++) before[s] = better(score, before[s - 1]!, s);
+  for (let s = last - 1; s >= 0; s--) after[s] = better(score, s, after[s + 1]!);
   return { before, after };
+}
+
+/** Which of two has the higher score; of equals the first. */
+function better(score: Float64Array, one: number, other: number): number {
+  return score[other]! > score[one]! ? other : one;
 }
 
 function highest(score: Float64Array): number {

@@ -44,11 +44,15 @@ export function delays(own: Trace, other: Trace, segments: readonly Segment[]): 
 }
 
 function carriedOn({ state }: Trace): number {
-  return state.reduce((sum, one) => sum + (one === SecondState.bridged ? 1 : 0), 0);
+  let seconds = 0;
+  for (const one of state) if (one === SecondState.bridged) seconds++;
+  return seconds;
 }
 
 function written({ power, state }: Trace): Float64Array {
-  return power.map((watts, t) => (state[t] === SecondState.bridged ? Number.NaN : watts));
+  const own = power.slice();
+  for (let t = 0; t < own.length; t++) if (state[t] === SecondState.bridged) own[t] = Number.NaN;
+  return own;
 }
 
 /**
@@ -77,16 +81,17 @@ export function settle(segments: readonly Segment[], found: readonly Delay[]): S
 /** Lags (s) of neighbouring segments that are one: found to a fraction of a second, they differ by less. */
 const sameLag = 0.5;
 
-const taps = [-2, -1, 0, 1, 2];
+/** Seconds of the filter to either side of the whole-second lag. */
+const reach = 2;
 
 function delayWithin(y: Float64Array, x: Float64Array, from: number, to: number, lag: number): number | null {
-  const fit = shortFilter(y, x, lag, taps, from, to);
+  const fit = shortFilter(y, x, lag, reach, from, to);
   if (fit === null || fit.count < settings.leastDelayCount) return null;
   if (fit.count * 2 < knownWithin(y, from, to)) return null;
   const { weights } = fit;
   const gain = weights.reduce((a, b) => a + b, 0);
-  const centre = weights.reduce((sum, weight, k) => sum + weight * taps[k]!, 0) / gain;
-  return gain > 0.3 && Math.abs(centre) <= 2 ? centre : null;
+  const centre = weights.reduce((sum, weight, k) => sum + weight * (k - reach), 0) / gain;
+  return gain > 0.3 && Math.abs(centre) <= reach ? centre : null;
 }
 
 function knownWithin(column: Float64Array, from: number, to: number): number {

@@ -9,7 +9,8 @@ export function mean(values: ArrayLike<number>): number {
 export function meanOfValid(column: Float64Array): { mean: number; count: number } {
   let sum = 0;
   let count = 0;
-  for (const value of column) {
+  for (let i = 0; i < column.length; i++) {
+    const value = column[i]!;
     if (Number.isNaN(value)) continue;
     sum += value;
     count++;

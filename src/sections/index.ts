@@ -55,5 +55,8 @@ function meanPower({ primary, seconds }: AlignedSet): Float64Array | null {
     .filter(({ alignment }) => alignment.secure)
     .flatMap(({ series }) => series.channels.power ?? []);
   if (others.length === 0) return own;
-  return own.map((watts, t) => others.reduce((sum, other) => sum + other[t]!, watts) / (others.length + 1));
+  const mean = own.slice();
+  for (const other of others) for (let t = 0; t < mean.length; t++) mean[t]! += other[t]!;
+  for (let t = 0; t < mean.length; t++) mean[t]! /= others.length + 1;
+  return mean;
 }
