@@ -58,8 +58,8 @@ export function choose(from: Answers): Choice {
   if (segments.length === 0) {
     return { lag: best.lag, secure: false, reason: 'nothing-fits', margin, segments: whole(best.lag) };
   }
-  const jumps = segments.some(({ lag }) => !sameAnswer(lag, segments[0]!.lag));
-  if (jumps) return chooseBySegment(from, segments);
+  const elsewhere = segments.some(({ lag }) => !sameAnswer(lag, best.lag));
+  if (elsewhere) return chooseBySegment(from, segments);
   if (margin >= settings.margin) {
     return { lag: best.lag, secure: true, reason: 'power-agrees', margin, segments };
   }
@@ -92,13 +92,13 @@ function chooseBySegment(from: Answers, segments: readonly Segment[]): Choice {
 function chooseAmongEquals(from: Answers, margin: number, segments: readonly Segment[]): Choice {
   const best = from.answers[0]!;
   const equals = from.answers.filter(({ gain }) => best.gain - gain < settings.margin);
-  const chosen = (lag: number, reason: AlignmentReason, lead: number): Choice => ({
-    lag,
-    secure: true,
-    reason,
-    margin: lead,
-    segments: from.segmentsAmong(withNeighbours([lag])),
-  });
+  const unsure: Choice = { lag: best.lag, secure: false, reason: 'several-lags-fit', margin, segments };
+  const chosen = (lag: number, reason: AlignmentReason, lead: number): Choice => {
+    const held = from.segmentsAmong(withNeighbours([lag]));
+    // Where a stretch by itself fits elsewhere, nothing was chosen.
+    if (held.length === 0 || held.some((segment) => !sameAnswer(segment.lag, lag))) return unsure;
+    return { lag, secure: true, reason, margin: lead, segments: held };
+  };
   const near = equals.filter(({ lag }) => Math.abs(lag - from.clockLag) <= settings.clockSeconds);
   if (near.length === 1) return chosen(near[0]!.lag, 'clock-chose', margin);
   const byOthers = equals
@@ -106,7 +106,7 @@ function chooseAmongEquals(from: Answers, margin: number, segments: readonly Seg
     .sort((a, b) => b.gain - a.gain);
   const lead = byOthers[0]!.gain - (byOthers[1]?.gain ?? 0);
   if (lead >= settings.margin) return chosen(byOthers[0]!.lag, 'channel-chose', lead);
-  return { lag: best.lag, secure: false, reason: 'several-lags-fit', margin, segments };
+  return unsure;
 }
 
 function evidence(agreement: ReturnType<Answers['agreement']>): number {

@@ -54,6 +54,14 @@ describe('the lag chosen', () => {
     expect(chosen(equals, { agreement: agreement(0.3) }).secure).toBe(true);
   });
 
+  it('is none where what a clock chose does not hold in the stretches, or the best answer does not', () => {
+    const elsewhere = () => [{ stretch: [0, 3600], lag: 1756 } as const];
+    expect(chosen([at(1003, 100), at(60, 99)], { segmentsAmong: elsewhere })).toMatchObject({
+      secure: false,
+    });
+    expect(chosen([at(60, 100)], { segmentsAmong: elsewhere })).toMatchObject({ secure: false });
+  });
+
   it('of a clock that jumps holds for the stretches that stand on their own, if they are half of all', () => {
     const segments = [
       { stretch: [0, 2000], lag: 5 },
