@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { auditRecordings } from '../../src/audit.ts';
+import { limitReach } from '../../src/math/limits-of-agreement.ts';
 import { read } from '../../src/read/index.ts';
 import { levels, type Recording, type RuleSet } from '../../src/types.ts';
 import { retotalled } from '../make/faults/edit.ts';
@@ -243,12 +244,13 @@ function oddAndEven(recording: Recording, rules: RuleSet): Halves {
   const agreement = new Set(rules.rules.filter(({ family }) => family === 'agreement').map(({ id }) => id));
   const halves = [half(recording, 0), half(recording, 1)] as const;
   const { findings, measurements } = audited(halves[0], [halves[1]], rules);
-  const spread = measurements.find(({ measure }) => measure === 'effort-spread')?.value ?? null;
-  return { findings: findings.filter(({ rule }) => agreement.has(rule)), spread, due: dueApart(...halves) };
+  const { value, options } = measurements.find(({ measure }) => measure === 'effort-spread')!;
+  const due = dueApart(halves, Number(options.blockSeconds));
+  return { findings: findings.filter(({ rule }) => agreement.has(rule)), spread: value, due };
 }
 
-/** Limits of agreement of means of 30 seconds that were drawn from a ride in turn: no meter is at work in them. */
-function dueApart(odd: Recording, even: Recording): number {
+/** Limits of agreement, ± %, of means of so many seconds that were drawn from a ride in turn: no meter is at work in them. */
+function dueApart([odd, even]: readonly [Recording, Recording], seconds: number): number {
   const [a, b] = [odd.channels.power!, even.channels.power!];
   let [squares, sum, count] = [0, 0, 0];
   for (let k = 0; k < Math.min(a.length, b.length); k++) {
@@ -257,7 +259,7 @@ function dueApart(odd: Recording, even: Recording): number {
     sum += (a[k]! + b[k]!) / 2;
     count++;
   }
-  return (100 * 1.96 * Math.sqrt(squares / count / 30)) / (sum / count);
+  return (100 * limitReach * Math.sqrt(squares / count / seconds)) / (sum / count);
 }
 
 function asking(findings: Findings): number {
