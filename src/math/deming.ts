@@ -20,17 +20,24 @@ export interface LineWithErrors extends Line {
  * those of the mean of its pseudo-values, which resemble their neighbours as the points do.
  *
  * @param x in order of time, as y
+ * @param weights of the points: where errors grow with what is measured, the inverse square of it (Linnet 1993, Clin
+ * Chem 39:424-432); all alike when left out
  * @returns null with fewer than 8 points or when x and y do not move together
  */
-export function deming(x: Float64Array, y: Float64Array, errorRatio = 1): LineWithErrors | null {
+export function deming(
+  x: Float64Array,
+  y: Float64Array,
+  errorRatio = 1,
+  weights?: Float64Array,
+): LineWithErrors | null {
   const n = x.length;
-  const all = pairedSums(x, y);
+  const all = pairedSums(x, y, weights);
   const line = n < 8 ? null : lineOf(all, errorRatio);
   if (line === null) return null;
   const slopes = new Float64Array(n);
   const intercepts = new Float64Array(n);
   for (let i = 0; i < n; i++) {
-    const without = lineOf(withPoint(all, x[i]!, y[i]!, -1), errorRatio);
+    const without = lineOf(withPoint(all, x[i]!, y[i]!, -(weights?.[i] ?? 1)), errorRatio);
     if (without === null) return null;
     slopes[i] = n * line.slope - (n - 1) * without.slope;
     intercepts[i] = n * line.intercept - (n - 1) * without.intercept;

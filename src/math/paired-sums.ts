@@ -1,7 +1,8 @@
 import { mean } from './mean.ts';
 
-/** Sums of two columns around a fixed centre; taking a point out is a subtraction. */
+/** Weighted sums of two columns around a fixed centre; taking a point out is a subtraction. */
 export interface PairedSums {
+  /** Sum of the weights: the number of points where each counts as one. */
   readonly n: number;
   readonly centre: readonly [x: number, y: number];
   readonly x: number;
@@ -20,25 +21,25 @@ export interface PairedMoments {
   readonly xy: number;
 }
 
-export function pairedSums(x: Float64Array, y: Float64Array): PairedSums {
+export function pairedSums(x: Float64Array, y: Float64Array, weights?: Float64Array): PairedSums {
   const centre = [mean(x), mean(y)] as const;
   let all: PairedSums = { n: 0, centre, x: 0, y: 0, xx: 0, yy: 0, xy: 0 };
-  for (let i = 0; i < x.length; i++) all = withPoint(all, x[i]!, y[i]!, 1);
+  for (let i = 0; i < x.length; i++) all = withPoint(all, x[i]!, y[i]!, weights?.[i] ?? 1);
   return all;
 }
 
-/** The sums with one point more (1), or one less (-1). */
-export function withPoint(to: PairedSums, x: number, y: number, sign: 1 | -1): PairedSums {
+/** The sums with one point more, or one less where its weight is negative. */
+export function withPoint(to: PairedSums, x: number, y: number, weight: number): PairedSums {
   const dx = x - to.centre[0];
   const dy = y - to.centre[1];
   return {
-    n: to.n + sign,
+    n: to.n + weight,
     centre: to.centre,
-    x: to.x + sign * dx,
-    y: to.y + sign * dy,
-    xx: to.xx + sign * dx * dx,
-    yy: to.yy + sign * dy * dy,
-    xy: to.xy + sign * dx * dy,
+    x: to.x + weight * dx,
+    y: to.y + weight * dy,
+    xx: to.xx + weight * dx * dx,
+    yy: to.yy + weight * dy * dy,
+    xy: to.xy + weight * dx * dy,
   };
 }
 

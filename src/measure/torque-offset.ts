@@ -11,16 +11,16 @@ import type { Quantity, Values } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, numbers } from './measure.ts';
 import { type Blocks, blocksOf } from './pair/blocks.ts';
 import { gate } from './pair/gate.ts';
-import { pairSamples } from './pair/samples.ts';
+import { pairSamples, pedallingSamples } from './pair/samples.ts';
 import { pairWander, varianceByWander } from './pair/wander.ts';
 
 /**
  * Constant torque between two meters, N·m, as a zero offset that was not done leaves it: torque of the
- * primary against torque of the second over blocks, a line through points that err in both (1 N·m is
- * 9.4 W at 90 rpm). Which meter errs more is not known, so the interval covers every error ratio given; slow wander
- * of a gain, which looks like an offset where hard stretches lie together, is in it. A second line, which neither stray
- * blocks nor that ratio move far, stands beside it: where it finds another offset, or the blocks lie along no one line
- * at all, there is no constant torque.
+ * primary against torque of the second over blocks of pedalling, a line through points that err in both by a share
+ * of what they tell (1 N·m is 9.4 W at 90 rpm). Which meter errs more is not known, so the interval covers every
+ * error ratio given; slow wander of a gain, which looks like an offset where hard stretches lie together, is in it. A
+ * second line, which neither stray blocks nor that ratio move far, stands beside it: where it finds another offset, or
+ * the blocks lie along no one line at all, there is no constant torque.
  */
 export const torqueOffset = defineMeasure({
   id: 'torque-offset',
@@ -48,22 +48,24 @@ export const torqueOffset = defineMeasure({
   compute(all, pair, options) {
     const closed = gate(pair);
     if (closed !== null) return closed;
-    const blocks = blocksOf(pairSamples(all, pair), options.blockSeconds);
+    const ridden = blocksOf(pairSamples(all, pair), options.blockSeconds);
+    const blocks = blocksOf(pedallingSamples(all, pair), options.blockSeconds);
+    if (!ridden.cadence.some((rpm) => rpm > 0)) return notApplicable('no-channel', { channel: 'cadence' });
     if (blocks.count < options.leastBlocks) {
       return notApplicable('too-few-blocks', { blocks: blocks.count, needed: options.leastBlocks });
     }
-    if (blocks.cadence.some((rpm) => !(rpm > 0))) return notApplicable('no-channel', { channel: 'cadence' });
-    const sorted = Array.from(blocks.other).sort((a, b) => a - b);
+    const sorted = Array.from(ridden.other).sort((a, b) => a - b);
     if (quantileSorted(sorted, 0.95) < options.leastRange * quantileSorted(sorted, 0.05)) {
       return notApplicable('narrow-range', { what: 'power' });
     }
     const torque = (watts: Float64Array) => watts.map((w, i) => crankTorque(w, blocks.cadence[i]!));
     const own = torque(blocks.own);
     const other = torque(blocks.other);
-    const lines = options.errorRatios.map((errorRatio) => deming(other, own, errorRatio));
+    const weights = own.map((newtonMetres, i) => 4 / (newtonMetres + other[i]!) ** 2);
+    const lines = options.errorRatios.map((errorRatio) => deming(other, own, errorRatio, weights));
     if (lines.some((line) => line === null)) return notApplicable('narrow-range', { what: 'power' });
     const middle = lines[lines.length >> 1]!;
-    const slow = normalReach * errorByWander(other, own, middle, blocks.at);
+    const slow = normalReach * errorByWander({ x: other, y: own, weights, at: blocks.at }, middle);
     const ends = lines.flatMap((line) => {
       const { intercept, interceptError, reach } = line!;
       const half = Math.hypot(reach * interceptError, slow);
@@ -119,20 +121,33 @@ function rankedOffset({ intercept, flattest, steepest }: RankedLine, slow: numbe
   };
 }
 
+interface Points {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly weights: Float64Array;
+  /** s */
+  readonly at: Float64Array;
+}
+
 /**
  * Standard error that slow wander of the gain gives to the intercept, N·m: a torque off by a share of itself moves
- * it by its weight in a line of least squares, from which Deming's hardly differs for meters that agree.
+ * it by its part in a line of least squares, from which Deming's hardly differs for meters that agree.
  */
-function errorByWander(x: Float64Array, y: Float64Array, line: Line, at: Float64Array): number {
-  const centre = mean(x);
-  const squares = x.reduce((sum, value) => sum + (value - centre) ** 2, 0);
-  const weights = x.map(
-    (value) => line.slope * value * (1 / x.length - (centre * (value - centre)) / squares),
+function errorByWander({ x, y, weights, at }: Points, line: Line): number {
+  const all = total(weights);
+  const centre = total(weights.map((weight, i) => weight * x[i]!)) / all;
+  const squares = total(weights.map((weight, i) => weight * (x[i]! - centre) ** 2));
+  const parts = weights.map(
+    (weight, i) => line.slope * x[i]! * weight * (1 / all - (centre * (x[i]! - centre)) / squares),
   );
   const shares = x.map((value, i) => (y[i]! - line.intercept) / (line.slope * value) - 1);
   const wild = wildFrom * robustSpread(shares);
   const tamed = shares.map((share) => Math.max(-wild, Math.min(wild, share)));
-  return Math.sqrt(varianceByWander(pairWander(tamed, at), weights, at));
+  return Math.sqrt(varianceByWander(pairWander(tamed, at), parts, at));
+}
+
+function total(values: Float64Array): number {
+  return values.reduce((sum, value) => sum + value, 0);
 }
 
 /** Robust standard deviations from which a block counts as no more than that. */

@@ -41,6 +41,18 @@ describe('deming', () => {
     expect(deming(x, y, 2)!.slope * deming(y, x, 0.5)!.slope).toBeCloseTo(1, 10);
   });
 
+  it('counts a point of weight two as two points', () => {
+    const x = Float64Array.from(peakFlow.wright1);
+    const y = Float64Array.from(peakFlow.mini1);
+    const weights = x.map((_, i) => 1 + (i % 2));
+    const repeated = (values: Float64Array) =>
+      Float64Array.from([...values].flatMap((value, i) => Array<number>(weights[i]!).fill(value)));
+    const longer = deming(repeated(x), repeated(y), 2)!;
+    const weighted = deming(x, y, 2, weights)!;
+    expect(weighted.slope).toBeCloseTo(longer.slope, 10);
+    expect(weighted.intercept).toBeCloseTo(longer.intercept, 8);
+  });
+
   it('refuses points that do not move together', () => {
     expect(deming(Float64Array.from([1, 2, 3, 4]), Float64Array.from([5, 5, 5, 5]))).toBeNull();
   });

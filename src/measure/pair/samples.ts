@@ -87,6 +87,37 @@ export function pairSamples(all: Subjects, pair: AlignedSecond): PairSamples {
   return samples;
 }
 
+/** Seconds around coasting in which lag and averaging still carry power, and cadence is still told as it was. */
+const coastingRoom = 2;
+
+/**
+ * The seconds with cadence without those in which either meter or the cranks stand still, and those around: torque
+ * is power over cadence, and while the cranks come to rest cadence tells more turns than there are.
+ */
+export function pedallingSamples(all: Subjects, pair: AlignedSecond): PairSamples {
+  const samples = pairSamples(all, pair);
+  const own = all.primary.channels.power!;
+  const other = pair.series.channels.power!;
+  const cadence = all.primary.channels.cadence ?? pair.series.channels.cadence;
+  const coasting = new Uint8Array(own.length);
+  for (let t = 0; t < own.length; t++) {
+    if (own[t] !== 0 && other[t] !== 0 && cadence?.[t] !== 0) continue;
+    coasting.fill(1, Math.max(0, t - coastingRoom), t + coastingRoom + 1);
+  }
+  const pedalled = <T extends Float64Array | Int32Array | Uint8Array>(values: T) =>
+    values.filter((_, i) => coasting[samples.at[i]!] === 0 && samples.cadence[i]! > 0) as T;
+  return {
+    at: pedalled(samples.at),
+    own: pedalled(samples.own),
+    other: pedalled(samples.other),
+    cadence: pedalled(samples.cadence),
+    speed: pedalled(samples.speed),
+    rise: pedalled(samples.rise),
+    turn: pedalled(samples.turn),
+    sprint: pedalled(samples.sprint),
+  };
+}
+
 /** Marks stretches in which one meter stays at 0 while the other shows real power for long enough. */
 function markSilence(silent: Float64Array, going: Float64Array, lost: Uint8Array): void {
   let from = -1;
