@@ -34,6 +34,7 @@ import {
   type Subjects,
   type UnreadableFile,
 } from './types.ts';
+import { roundTo } from './units.ts';
 
 /** What one rider hands in for one race, as files. */
 export interface Submission extends Facts {
@@ -182,7 +183,7 @@ function alignedStep({ subject, alignment }: AlignedSecond): Step {
     subject,
     id: 'aligned',
     values: {
-      offset: offset === null ? '' : { value: offset.value, unit: 's' },
+      offset: offset === null ? '' : { value: roundTo(offset.value, 's'), unit: 's' },
       segments: segments.length,
     },
   };
