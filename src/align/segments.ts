@@ -64,8 +64,9 @@ export function segments(
     known = [...known, ...fresh].sort((x, y) => x - y);
     pieces = likeliest(pair, known);
   }
-  const told = proven(pair, sharpen(pair, pieces), candidates, surrogateGain);
-  return inOrder(filled(sharpen(pair, told), belongs));
+  const told = proven(pair, pieces, candidates, surrogateGain);
+  const sharp = sharpen(pair, told).filter(({ stretch }) => stretch[1] > stretch[0]);
+  return inOrder(filled(sharp, belongs));
 }
 
 /** Each lag with those that count as the same answer. */
@@ -172,28 +173,31 @@ function lagsFor({ primary, second }: Pair, pieces: readonly Piece[], at: number
  * like another.
  */
 function proven(
-  { primary, second }: Pair,
+  pair: Pair,
   pieces: readonly Piece[],
   candidates: readonly number[],
   surrogateGain: number,
 ): Piece[] {
-  const gains = pieces.map(({ stretch: [from, to], lag }) =>
-    lag === null ? 0 : gainWithin(primary, second, from, to, lag),
+  const sharp = sharpen(pair, pieces);
+  const gains = sharp.map(({ stretch: [from, to], lag }) =>
+    lag === null ? 0 : gainWithin(pair.primary, pair.second, from, to, lag),
   );
   const surest = gains.indexOf(Math.max(...gains));
-  const sure = pieces.map(({ stretch: [from, to], lag }, i) => {
+  const sure = sharp.map(({ stretch: [from, to], lag }, i) => {
     if (lag === null || i === surest) return lag !== null;
     const tried = candidates.includes(lag) ? candidates.length : 2 * settings.longestPauseSeconds;
     const needed = Math.max(settings.surrogateFactor * surrogateGain, settings.margin + Math.log(tried));
     return to - from >= settings.segmentWindow && gains[i]! >= needed;
   });
-  const goesOn = (lag: number, neighbour: Piece | undefined) =>
-    neighbour !== undefined && sameAnswer(lag, neighbour.lag!);
   const told = pieces.map(({ stretch, lag }, i): Piece => {
-    const before = pieces.findLast((_, k) => k < i && sure[k]!);
-    const after = pieces.find((_, k) => k > i && sure[k]!);
-    const kept = lag !== null && (sure[i]! || goesOn(lag, before) || goesOn(lag, after));
-    return { stretch, lag: kept ? lag : null };
+    if (lag === null || sure[i]!) return { stretch, lag };
+    // The next that claims anything either way: nothing else may lie between.
+    const claims = ({ lag: other }: Piece, k: number) =>
+      other !== null && (sure[k]! || !sameAnswer(lag, other));
+    const before = pieces.findLastIndex((piece, k) => k < i && claims(piece, k));
+    const after = pieces.findIndex((piece, k) => k > i && claims(piece, k));
+    const goesOn = [before, after].some((k) => k >= 0 && sameAnswer(lag, pieces[k]!.lag!));
+    return { stretch, lag: goesOn ? lag : null };
   });
   return joined(told);
 }
@@ -229,7 +233,7 @@ function sharpen({ primary, second, correlation }: Pair, coarse: readonly Piece[
     last.stretch[1] = best.at;
     sharp.push({ stretch: [Math.min(best.at + skipped, stretch[1]), stretch[1]], lag });
   }
-  return sharp.filter(({ stretch }) => stretch[1] > stretch[0]);
+  return sharp;
 }
 
 /** What no lag explains joins its neighbours where they agree, or where there is only one, if it belongs there. */
