@@ -15,8 +15,7 @@ import { gate } from './pair/gate.ts';
  * number.
  *
  * That scatter bounds what can be found: where a limit lets 0.1 % of 7,965 simulated honest submissions with meters as
- * found be asked, 70 % of sprints 15 % high are found at most, whether efforts are weighted by their length, by their power or
- * not at all.
+ * found be asked, this finds 70 % of sprints 15 % high at most, however sprints are weighted by power and length.
  */
 export const sprintExcess = defineMeasure({
   id: 'sprint-excess',

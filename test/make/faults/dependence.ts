@@ -5,7 +5,8 @@ import { type Fault, practice, withPrimaryMeter } from './fault.ts';
 import { trainerAndPedals, withMeterOf } from './pair.ts';
 
 const hinge = {
-  rules: ['power-dependent-bias'],
+  // What grows above 350 W is largest in sprints.
+  rules: ['power-dependent-bias', 'sprint-overshoot'],
   measure: 'W more for each W above 350',
   strengths: { borderline: 0.1, moderate: 0.2, clear: 0.4 },
   needs: ['second recording'],
@@ -33,7 +34,6 @@ export const risesAbove: Fault = {
 export const slipsAbove: Fault = {
   ...hinge,
   name: 'second slips above 350 W',
-  rules: ['power-dependent-bias', 'sprint-overshoot'],
   source: practice,
   // What the primary reads above the second is to be the same as in the other mechanism.
   before: (draft, strength) => withMeterOf(draft, 1, { twist: above350(-strength / (1 + strength)) }),
