@@ -29,6 +29,8 @@ export interface Told {
   readonly value: string | null;
   /** "query at least 8 %; refer at least 20 %", or null. */
   readonly limits: string | null;
+  /** True where the end of the interval that is nearer to innocence is held against the limits, not the number. */
+  readonly byCautiousEnd: boolean;
   /** Where honest submissions lie, in a sentence; null where the measure cannot say. */
   readonly honest: string | null;
   /** What to mind beside the number, each a sentence. */
@@ -144,6 +146,7 @@ function tell({ report, findings, rules, several }: Context, finding: Finding, n
     claim: claim(report, rule, finding),
     value: valueSaid(finding),
     limits: limitsSaid(finding),
+    byCautiousEnd: byCautiousEnd(finding),
     honest: honestSaid(finding),
     remarks: remarksSaid(finding),
     accountedBy: found((other) => explains(other, finding))[0] ?? null,
@@ -196,6 +199,11 @@ function limitsSaid({ limits, unit }: Finding): string | null {
     return words === null ? [] : [`${levelWords[level]} ${words}`];
   });
   return said.length === 0 ? null : said.join('; ');
+}
+
+function byCautiousEnd({ limits, interval }: Finding): boolean {
+  const estimated = interval !== null && interval[0] !== interval[1];
+  return estimated && Object.values(limits).some(({ end }) => end === 'cautious');
 }
 
 function unchecked({ report, rules, several }: Context): readonly Unchecked[] {

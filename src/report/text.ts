@@ -15,6 +15,7 @@ import {
   reachSaid,
   unreadableSaid,
 } from './words/grade.ts';
+import { heldByCautiousEnd } from './words/limit.ts';
 import { clock, duration, quantity, span, spans } from './words/number.ts';
 import { capital, list, plain, type Sentence } from './words/sentence.ts';
 import { setPointsTitle, targetsSaid, trendSaid } from './words/set-points.ts';
@@ -156,7 +157,12 @@ function findingOf(page: Page, report: Report, told: Told, level: Raised, ascii:
   const indent = 3;
   page.put(plain(told.claim), { indent });
   if (told.value !== null)
-    page.put([told.value, told.limits].filter((part) => part !== null).join('; '), { indent });
+    page.put(
+      [told.value, told.limits, told.byCautiousEnd ? heldByCautiousEnd : null]
+        .filter((part) => part !== null)
+        .join('; '),
+      { indent },
+    );
   if (told.honest !== null) page.put(told.honest, { indent });
   for (const id of finding.charts.slice(0, 1)) {
     const chart = report.charts.find((one) => one.id === id);

@@ -50,6 +50,18 @@ describe('outline', () => {
   });
 });
 
+it('says that the cautious end counts where it does, and nothing of it beside an exact count', async () => {
+  const report = makeReport({}, 600);
+  const [first] = report.findings;
+  const exact = { ...report, findings: [{ ...first!, interval: [first!.value!, first!.value!] as const }] };
+  const text = (of: Report) =>
+    renderText(of, { width: 100, colour: false, ascii: false }).replace(/\s+/g, ' ');
+  expect(text(report)).toContain('held against these by the cautious end of the interval');
+  expect(text(exact)).not.toContain('cautious end');
+  expect(await renderHtml(report)).toContain('Its end nearer to innocence is held against the limits.');
+  expect(await renderHtml(exact)).not.toContain('nearer to innocence');
+});
+
 describe('several findings of one rule', () => {
   const innocent = told.find(({ finding }) => finding.rule === 'mean-bias')!.rule!.innocent[0]!;
   const times = (text: string) => text.replaceAll(/\s+/g, ' ').split(innocent).length - 1;

@@ -93,21 +93,22 @@ function when(layout: Layout, stretches: readonly Stretch[], rule: Rule | null):
 }
 
 /** The number with its interval against its limits, drawn and in words. */
-function scale({ finding, number, value, limits }: Told): Markup | null {
+function scale({ finding, number, value, limits, byCautiousEnd }: Told): Markup | null {
   if (value === null) return null;
   const words = [value, limits].filter((part) => part !== null).join('; ');
   const draw = gauge(finding, '', words);
-  return html`<figure><figcaption>${words}</figcaption>${draw !== null && bothWidths((width, id) => gauge(finding, id, words)!(width), `gauge-${number}`)}<p class="fine-print">${scaleKey(finding)}</p></figure>`;
+  return html`<figure><figcaption>${words}</figcaption>${draw !== null && bothWidths((width, id) => gauge(finding, id, words)!(width), `gauge-${number}`)}<p class="fine-print">${scaleKey(finding, byCautiousEnd)}</p></figure>`;
 }
 
 /** How to read the scale. */
-function scaleKey(finding: Finding): string {
+function scaleKey(finding: Finding, byCautiousEnd: boolean): string {
   const { interval } = finding;
   const dot =
     interval !== null && interval[0] === interval[1]
       ? 'Dot: the number, counted and not estimated.'
       : 'Dot and bar: the number with its 95 % interval.';
-  return [dot, shadingSaid(finding)].filter((part) => part !== null).join(' ');
+  const end = byCautiousEnd ? 'Its end nearer to innocence is held against the limits.' : null;
+  return [dot, end, shadingSaid(finding)].filter((part) => part !== null).join(' ');
 }
 
 function chartOf(layout: Layout, chart: Chart, told: Told): Markup {

@@ -11,6 +11,9 @@ const ends: Readonly<Record<Limit['end'], string>> = {
   estimate: 'by the estimate itself',
 };
 
+/** Said beside a number whose limits ask more than that it lies beyond them. */
+export const heldByCautiousEnd = 'held against these by the cautious end of the interval';
+
 /** What a multiple of a spread comes to is known only beside a measurement. */
 export const spreadSaid =
   'A limit in honest spreads lies that many standard deviations of honest submissions from their centre: both depend on the meters and the ride, and a report prints the number that follows.';
