@@ -62,6 +62,19 @@ it('says that the cautious end counts where it does, and nothing of it beside an
   expect(await renderHtml(exact)).not.toContain('nearer to innocence');
 });
 
+it('names as in the way only what kept a question from being answered', () => {
+  const report = makeReport({}, 600);
+  const because = [
+    { id: 'no-drift', count: 3 },
+    { id: 'no-history', count: 2 },
+  ] as const;
+  const text = renderText(
+    { ...report, reach: { ...report.reach, because } },
+    { width: 100, colour: false, ascii: false },
+  ).replace(/\s+/g, ' ');
+  expect(text).toContain('What stood in the way: no earlier rides were handed in (2).');
+});
+
 describe('several findings of one rule', () => {
   const innocent = told.find(({ finding }) => finding.rule === 'mean-bias')!.rule!.innocent[0]!;
   const times = (text: string) => text.replaceAll(/\s+/g, ' ').split(innocent).length - 1;

@@ -41,11 +41,20 @@ export function reachSaid({ reach }: Report): string {
   return `${number(reach.judged)} of ${counted(all, 'check')} could be judged${open}${broken}.`;
 }
 
+/** Reasons for which there was nothing to ask: they stood in nobody's way. */
+const nothingToAsk: ReadonlySet<string> = new Set([
+  'no-drift',
+  'no-crossing',
+  'nothing-required',
+  'switched-off',
+]);
+
 /** Why much could not be judged, the weightiest first; null when everything could. */
 export function becauseSaid({ reach }: Report): string | null {
-  if (reach.because.length === 0) return null;
-  const said = reach.because.slice(0, 3).map(({ id, count }) => `${reasonInShort(id)} (${number(count)})`);
-  const more = reach.because.length > said.length ? '; and other reasons' : '';
+  const inTheWay = reach.because.filter(({ id }) => !nothingToAsk.has(id));
+  if (inTheWay.length === 0) return null;
+  const said = inTheWay.slice(0, 3).map(({ id, count }) => `${reasonInShort(id)} (${number(count)})`);
+  const more = inTheWay.length > said.length ? '; and other reasons' : '';
   return `What stood in the way: ${said.join('; ')}${more}.`;
 }
 
