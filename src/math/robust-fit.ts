@@ -74,9 +74,10 @@ function greatestChange(before: Float64Array, after: Float64Array): number {
 export function reachOf({ effectiveCount }: RobustFit, weights: Float64Array): number {
   let squares = 0;
   let fourths = 0;
-  for (const weight of weights) {
-    squares += weight ** 2;
-    fourths += weight ** 4;
+  for (let i = 0; i < weights.length; i++) {
+    const square = weights[i]! * weights[i]!;
+    squares += square;
+    fourths += square * square;
   }
   const rows = squares ** 2 / fourths;
   return studentReach(Math.max(leastFreedom, (rows * effectiveCount) / weights.length - 1));

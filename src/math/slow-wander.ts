@@ -9,8 +9,15 @@ import { cosineProjection } from './cosine-projection.ts';
 export function wanderVariance(weights: Float64Array, at: Float64Array, tau: number): number {
   let variance = 0;
   let remembered = 0;
+  let apart = 0;
+  let keep = 1;
   for (let i = 0; i < weights.length; i++) {
-    if (i > 0) remembered *= Math.exp((at[i - 1]! - at[i]!) / tau);
+    // Most are as far apart as those before.
+    if (i > 0 && at[i]! - at[i - 1]! !== apart) {
+      apart = at[i]! - at[i - 1]!;
+      keep = Math.exp(-apart / tau);
+    }
+    remembered *= keep;
     variance += weights[i]! * (weights[i]! + 2 * remembered);
     remembered += weights[i]!;
   }

@@ -1,6 +1,6 @@
 import { jackknifeReach } from '../math/jackknife.ts';
 import { leastSquares } from '../math/least-squares.ts';
-import { mean } from '../math/mean.ts';
+import { mean, meanOfValid } from '../math/mean.ts';
 import { gravity } from '../math/road-power.ts';
 import { robustSpread } from '../math/robust-spread.ts';
 import type { Series, SpeedCurveChart } from '../types.ts';
@@ -130,9 +130,9 @@ function climbSpread({ channels: { altitude }, length }: Series, { climbSeconds 
   for (let i = 0; i < climbs.length; i++) {
     climbs[i] = (altitude[i + climbSeconds]! - altitude[i]!) / climbSeconds;
   }
-  const known = climbs.filter((climb) => !Number.isNaN(climb));
-  const usual = mean(known);
-  return robustSpread(known.map((climb) => climb - usual)) || 0;
+  const usual = meanOfValid(climbs).mean;
+  for (let i = 0; i < climbs.length; i++) climbs[i]! -= usual;
+  return robustSpread(climbs) || 0;
 }
 
 /** The curve that power keeps to most closely, without or with the change of speed. */
@@ -178,7 +178,10 @@ function intervalOf(
   const without = Array.from({ length: blocks }, (_, k) => {
     const from = Math.floor((k * residuals.length) / blocks);
     const to = Math.floor(((k + 1) * residuals.length) / blocks);
-    return of(residuals.filter((_, i) => i < from || i >= to));
+    const rest = new Float64Array(residuals.length - (to - from));
+    rest.set(residuals.subarray(0, from));
+    rest.set(residuals.subarray(to), from);
+    return of(rest);
   });
   const reach = jackknifeReach(without);
   return [Math.max(0, value - reach), value + reach];

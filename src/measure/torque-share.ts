@@ -26,11 +26,12 @@ export const torqueShare = defineMeasure({
     const heavier = Math.max(1, (all.rider.massKg ?? 0) / options.massKg);
     const limitAt = (rpm: number) => heavier * (options.standstill - options.slope * rpm);
     const hold = options.holdSeconds;
+    const shares = sharesOf(power, cadence, limitAt);
     let judged = 0;
     let most = { share: 0, rpm: options.leastCadence, at: 0 };
     for (let at = 0; at + hold <= series.length; at++) {
       if (!isSteady(series, cadence, at, options)) continue;
-      const share = heldShare(power, cadence, at, at + hold, limitAt);
+      const share = lowest(shares, at, at + hold);
       if (Number.isNaN(share)) continue;
       judged++;
       if (share > most.share) most = { share, rpm: meanOf(cadence, at, at + hold), at };
@@ -67,20 +68,23 @@ function isSteady({ state }: Series, cadence: Float64Array, at: number, options:
   return highest - lowest <= options.steadyCadence;
 }
 
-/** The share of the possible torque that was reached in every second; NaN where power is missing. */
-function heldShare(
+/** The share of the possible torque in every second; NaN where power is missing. */
+function sharesOf(
   power: Float64Array,
   cadence: Float64Array,
-  from: number,
-  to: number,
   limitAt: (rpm: number) => number,
-): number {
-  let least = Infinity;
-  for (let i = from; i < to; i++) {
-    const share = crankTorque(power[i]!, cadence[i]!) / limitAt(cadence[i]!);
-    if (Number.isNaN(share)) return share;
-    least = Math.min(least, share);
+): Float64Array {
+  const shares = new Float64Array(power.length);
+  for (let i = 0; i < shares.length; i++) {
+    shares[i] = crankTorque(power[i]!, cadence[i]!) / limitAt(cadence[i]!);
   }
+  return shares;
+}
+
+/** The lowest of some values; NaN where one of them is missing. */
+function lowest(values: Float64Array, from: number, to: number): number {
+  let least = Infinity;
+  for (let i = from; i < to; i++) least = Math.min(least, values[i]!);
   return least;
 }
 

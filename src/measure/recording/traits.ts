@@ -1,6 +1,6 @@
 import { firstOrder } from '../../math/first-order.ts';
 import { lastDigits } from '../../math/last-digits.ts';
-import { leastSquares } from '../../math/least-squares.ts';
+import { solve } from '../../math/least-squares.ts';
 import type { Series, TraitsChart } from '../../types.ts';
 import { deviation } from './wander.ts';
 
@@ -111,17 +111,17 @@ function heartMoves({ channels: { heartRate } }: Series, limits: TraitLimits): T
 /** No formula of power and time tells a heart rate to the beat: the best of several leaves scatter. */
 function heartScatter({ channels: { heartRate, power } }: Series, limits: TraitLimits): Trait | null {
   if (heartRate === undefined || power === undefined) return null;
-  const rows: number[] = [];
+  const known: number[] = [];
   // The start is left out: where the heart came from is not in the file.
-  for (let i = limits.heartFrom; i < heartRate.length; i += 5) if (heartRate[i]! > 0) rows.push(i);
-  if (5 * rows.length < limits.minimumSeconds) return null;
-  const y = new Float64Array(rows.map((i) => heartRate[i]!));
-  const ones = new Float64Array(y.length).fill(1);
-  const time = new Float64Array(rows.map((i) => i / heartRate.length));
+  for (let i = limits.heartFrom; i < heartRate.length; i += 5) if (heartRate[i]! > 0) known.push(i);
+  if (5 * known.length < limits.minimumSeconds) return null;
+  const rows = Int32Array.from(known);
+  const y = at(rows, heartRate);
+  const ones = new Float64Array(rows.length).fill(1);
+  const time = Float64Array.from(rows, (i) => i / heartRate.length);
   let least = Number.POSITIVE_INFINITY;
   for (const tau of limits.heartTimes) {
-    const answer = firstOrder(power, tau);
-    const fit = leastSquares([ones, time, new Float64Array(rows.map((i) => answer[i]!))], y);
+    const fit = solve([ones, time, at(rows, firstOrder(power, tau))], y);
     if (fit === null) continue;
     const squares = fit.residuals.reduce((sum, residual) => sum + residual * residual, 0);
     least = Math.min(least, Math.sqrt(squares / rows.length));
@@ -134,6 +134,13 @@ function heartScatter({ channels: { heartRate, power } }: Series, limits: TraitL
     limits.heartScatter,
     null,
   );
+}
+
+/** The values of a column at some seconds. */
+function at(seconds: Int32Array, column: Float64Array): Float64Array {
+  const values = new Float64Array(seconds.length);
+  for (let k = 0; k < values.length; k++) values[k] = column[seconds[k]!]!;
+  return values;
 }
 
 /** Watts that were measured end on every digit alike. */

@@ -24,25 +24,35 @@ export function heartBlocks(
   seconds: number,
 ): HeartBlocks {
   const most = Math.max(0, Math.floor((to - from) / seconds));
-  const columns = [0, 1, 2, 3].map(() => new Float64Array(most));
+  const blocks: HeartBlocks = {
+    at: new Float64Array(most),
+    watts: new Float64Array(most),
+    followed: new Float64Array(most),
+    heartRate: new Float64Array(most),
+  };
   let count = 0;
   for (let start = from; start + seconds <= to; start += seconds) {
-    const sums = [0, 0, 0];
-    let known = 0;
+    let [known, watts, answer, beats] = [0, 0, 0, 0];
     for (let i = start; i < start + seconds; i++) {
       if (Number.isNaN(power[i]! + heartRate[i]!)) continue;
       known++;
-      sums[0]! += power[i]!;
-      sums[1]! += followed[i]!;
-      sums[2]! += heartRate[i]!;
+      watts += power[i]!;
+      answer += followed[i]!;
+      beats += heartRate[i]!;
     }
     if (known < leastKnown * seconds) continue;
-    columns[0]![count] = start + seconds / 2;
-    for (let k = 0; k < 3; k++) columns[k + 1]![count] = sums[k]! / known;
+    blocks.at[count] = start + seconds / 2;
+    blocks.watts[count] = watts / known;
+    blocks.followed[count] = answer / known;
+    blocks.heartRate[count] = beats / known;
     count++;
   }
-  const [at, watts, followedMeans, heartRates] = columns.map((column) => column.slice(0, count));
-  return { at: at!, watts: watts!, followed: followedMeans!, heartRate: heartRates! };
+  return {
+    at: blocks.at.subarray(0, count),
+    watts: blocks.watts.subarray(0, count),
+    followed: blocks.followed.subarray(0, count),
+    heartRate: blocks.heartRate.subarray(0, count),
+  };
 }
 
 /**

@@ -41,11 +41,24 @@ export const heartRateCircumstances = {
 const slowest = 30;
 const fastest = 230;
 
-/** Sorts out where the heart rate channel shows something other than the heart. */
-export function heartRateFaults(
-  { channels, length, state }: Series,
-  limits: HeartRateLimits,
-): HeartRateFaults {
+const kept = new WeakMap<Series, Map<string, HeartRateFaults>>();
+
+/**
+ * Sorts out where the heart rate channel shows something other than the heart. Worked out once for the same
+ * limits: several rules ask.
+ */
+export function heartRateFaults(series: Series, limits: HeartRateLimits): HeartRateFaults {
+  const known = kept.get(series) ?? new Map<string, HeartRateFaults>();
+  kept.set(series, known);
+  const key = Object.keys(heartRateOptions)
+    .map((name) => limits[name as keyof HeartRateLimits])
+    .join(' ');
+  const faults = known.get(key) ?? sortOut(series, limits);
+  known.set(key, faults);
+  return faults;
+}
+
+function sortOut({ channels, length, state }: Series, limits: HeartRateLimits): HeartRateFaults {
   const { heartRate, cadence } = channels;
   if (heartRate === undefined) return { missing: [[0, length]], stuck: [], cadence: [], leapt: [] };
   const beats = heartRate.map(living);
@@ -76,7 +89,7 @@ function likeCadence(
   cadence: Float64Array,
   { cadenceBeats, multipleBeats, cadenceSeconds }: HeartRateLimits,
 ): Stretch[] {
-  const turning = known(beats).filter((second) => cadence[second]! > 0);
+  const turning = known(beats, cadence);
   const near = (k: number) => {
     const second = turning[k]!;
     const beat = beats[second]!;
@@ -92,11 +105,13 @@ function likeCadence(
   ]);
 }
 
-/** The seconds that hold a value. */
-function known(column: Float64Array): Int32Array {
-  const seconds = new Int32Array(column.length);
+/** The seconds that hold a heart rate, and with a cadence those of them in which the cranks turn. */
+function known(beats: Float64Array, cadence?: Float64Array): Int32Array {
+  const seconds = new Int32Array(beats.length);
   let count = 0;
-  for (let i = 0; i < column.length; i++) if (!Number.isNaN(column[i]!)) seconds[count++] = i;
+  for (let i = 0; i < beats.length; i++) {
+    if (!Number.isNaN(beats[i]!) && (cadence === undefined || cadence[i]! > 0)) seconds[count++] = i;
+  }
   return seconds.subarray(0, count);
 }
 
