@@ -1,6 +1,14 @@
 import { meanOfValid } from '../math/mean.ts';
 import { whiten } from '../math/whiten.ts';
-import type { AlignedSecond, Alignment, AlignmentReason, Series, Stretch, Subject } from '../types.ts';
+import {
+  type AlignedSecond,
+  type Alignment,
+  type AlignmentReason,
+  SecondState,
+  type Series,
+  type Stretch,
+  type Subject,
+} from '../types.ts';
 import { quarterHour } from '../units.ts';
 import { belongsBy } from './belongs.ts';
 import { byChannel, correlationAt, detrend } from './by-channel.ts';
@@ -8,7 +16,7 @@ import { type Choice, choose } from './choose.ts';
 import { lags as correlateLags, correlationAlong, gainWithin, peaks } from './lags.ts';
 import { originEvidence, originOf } from './origin.ts';
 import { delays, driftOf, lagOf, settle } from './refine.ts';
-import { segments as findSegments } from './segments.ts';
+import { type Evidence, segments as findSegments } from './segments.ts';
 import { settings } from './settings.ts';
 import { shift } from './shift.ts';
 import { witnessed } from './witness.ts';
@@ -30,7 +38,12 @@ export function align(primary: Series, second: Series, subject: Subject, window:
   const lags = correlateLags(own, theirs);
   if (lags === null) return unaligned(primary, second, subject, 'too-short');
 
-  const belongs = belongsBy(primary, second);
+  const [written, theirsWritten] = [whereWritten(own, primary.state), whereWritten(theirs, second.state)];
+  const evidence: Evidence = {
+    surrogateGain: lags.surrogate.gain,
+    writtenGain: ([from, to], lag) => gainWithin(written, theirsWritten, from, to, lag),
+    belongs: belongsBy(primary, second),
+  };
   const answers = peaks(lags, settings.segmentCandidates);
   // Grid lag 0 with clocks that agree means that both series begin at the same clock time.
   const clockLag = second.start - primary.start;
@@ -39,7 +52,7 @@ export function align(primary: Series, second: Series, subject: Subject, window:
     surrogateGain: lags.surrogate.gain,
     clockLag,
     length: primary.length,
-    segmentsAmong: (candidates) => findSegments(own, theirs, candidates, lags.surrogate.gain, belongs),
+    segmentsAmong: (candidates) => findSegments(own, theirs, candidates, evidence),
     gainWithin: (stretch, lag) => gainWithin(own, theirs, stretch[0], stretch[1], lag),
     agreement: (lag) => channelAgreement(primary, second, lag),
   });
@@ -122,6 +135,14 @@ function atLeastByClock(choice: Choice, clockLag: number, length: number, [from,
   if (2 * shared(choice.lag) >= shared(clockLag)) return choice;
   const segments = choice.segments.map(({ stretch }) => ({ stretch, lag: clockLag }));
   return { ...choice, lag: clockLag, segments };
+}
+
+/**
+ * Residuals of the seconds that the recorder wrote: those carried on are no samples. A recorder that leaves most of
+ * them out has a few large ones, and a handful of those meets by chance.
+ */
+function whereWritten(residuals: Float64Array, state: Uint8Array): Float64Array {
+  return residuals.map((residual, t) => (state[t] === SecondState.bridged ? 0 : residual));
 }
 
 /** Share of what both recorded at the chosen lag that its segments hold: the rest was left out. */

@@ -135,7 +135,7 @@ export function correlationAlong(
   return ratio(total('products'), total('squares') * total('otherSquares'));
 }
 
-/** What residuals make together in a stretch at a lag; those of 0 say nothing and are not counted. */
+/** What residuals make together in a stretch at a lag; where either is 0 it says nothing. */
 function residualSums(
   primary: Float64Array,
   second: Float64Array,
@@ -150,10 +150,11 @@ function residualSums(
   for (let t = Math.max(from, lag); t < Math.min(to, primary.length, second.length + lag); t++) {
     const a = primary[t]!;
     const b = second[t - lag]!;
+    if (a === 0 || b === 0) continue;
     products += a * b;
     squares += a * a;
     otherSquares += b * b;
-    if (a !== 0 && b !== 0) count++;
+    count++;
   }
   return { products, squares, otherSquares, count };
 }

@@ -34,22 +34,28 @@ interface Pair {
   readonly correlation: number;
 }
 
+/** What a lag is held against. */
+export interface Evidence {
+  /** The best that a second reaches by chance, as `lags` has it. */
+  readonly surrogateGain: number;
+  /** The gain of a lag in a stretch by those seconds alone that both recorders wrote. */
+  readonly writtenGain: (stretch: Stretch, lag: number) => number;
+  /** Whether what else was recorded in a stretch allows that it is of one ride at a lag. */
+  readonly belongs: (stretch: Stretch, lag: number) => boolean;
+}
+
 /**
  * Finds which lag holds in which stretch, for clocks that skip pauses or creep. The candidates are tried
  * first; where none of them holds, the stretch is asked by itself for the lag that fits it, until nothing
  * new is found. A stretch that no lag explains goes with its neighbours where both have the same lag (a
  * value that stood still says nothing of clocks) and it belongs to the ride; between different lags it is left
  * out.
- *
- * @param surrogateGain the best that a second reaches by chance, as `lags` has it
- * @param belongs whether what else was recorded in a stretch allows that it is of one ride at a lag
  */
 export function segments(
   primary: Float64Array,
   second: Float64Array,
   candidates: readonly number[],
-  surrogateGain: number,
-  belongs: (stretch: Stretch, lag: number) => boolean,
+  evidence: Evidence,
 ): Segment[] {
   const sumsAt = oncePerLag((lag) => windowSums(primary, second, lag));
   let pair: Pair = { primary, second, sumsAt, correlation: sharedAtBest(candidates.map(sumsAt)) };
@@ -64,9 +70,9 @@ export function segments(
     known = [...known, ...fresh].sort((x, y) => x - y);
     pieces = likeliest(pair, known);
   }
-  const told = proven(pair, pieces, candidates, surrogateGain);
+  const told = proven(pair, pieces, candidates, evidence);
   const sharp = sharpen(pair, told).filter(({ stretch }) => stretch[1] > stretch[0]);
-  return inOrder(filled(sharp, belongs));
+  return inOrder(filled(sharp, evidence.belongs));
 }
 
 /** Each lag with those that count as the same answer. */
@@ -176,12 +182,10 @@ function proven(
   pair: Pair,
   pieces: readonly Piece[],
   candidates: readonly number[],
-  surrogateGain: number,
+  { surrogateGain, writtenGain }: Evidence,
 ): Piece[] {
   const sharp = sharpen(pair, pieces);
-  const gains = sharp.map(({ stretch: [from, to], lag }) =>
-    lag === null ? 0 : gainWithin(pair.primary, pair.second, from, to, lag),
-  );
+  const gains = sharp.map(({ stretch, lag }) => (lag === null ? 0 : writtenGain(stretch, lag)));
   const surest = gains.indexOf(Math.max(...gains));
   const sure = sharp.map(({ stretch: [from, to], lag }, i) => {
     if (lag === null || i === surest) return lag !== null;
