@@ -400,6 +400,8 @@ export type ReasonId =
   | 'no-drift'
   | 'no-crossing'
   | 'narrow-range' // values: what (power, cadence)
+  | 'no-one-line'
+  | 'rises-with-power'
   | 'cannot-separate' // effects cannot be told apart
   | 'speed-not-tied' // speed does not follow from power
   | 'no-fact' // values: fact

@@ -40,11 +40,6 @@ export const torqueOffset = defineMeasure({
     declaredSpread: number('honest offset of two meters within their claims, one standard deviation, N·m'),
     fieldSpread: number('honest offset of two meters as found in the field, one standard deviation, N·m'),
   },
-  circumstances: {
-    'no one line': 'the blocks do not lie along one line, as where a pedal drops out for a while',
-    'rises with power':
-      'a rise above the median power tells the difference better than a constant torque does, which is least there',
-  },
   compute(all, pair, options) {
     const closed = gate(pair);
     if (closed !== null) return closed;
@@ -75,19 +70,18 @@ export const torqueOffset = defineMeasure({
     // The dear one, with a slope for every two blocks: where the interval holds none, there is nothing to try.
     const apart = low > 0 || high < 0;
     const ranked = apart ? passingBablok(other, own) : null;
-    if (apart && ranked === null) return notApplicable('narrow-range', { what: 'power' });
-    const oneLine =
-      ranked === null ||
-      (low <= ranked.intercept && ranked.intercept <= high && bendOf(other, own, ranked) <= options.mostBend);
+    if (apart) {
+      if (ranked === null || !(low <= ranked.intercept && ranked.intercept <= high))
+        return notApplicable('no-one-line');
+      if (bendOf(other, own, ranked) > options.mostBend) return notApplicable('no-one-line');
+      if (riseOverOffset(blocks, own, other) >= options.riseEvidence)
+        return notApplicable('rises-with-power');
+    }
     const honest = (spread: number) => ({ centre: 0, spread: Math.hypot(spread, middle.interceptError) });
     const rpm = mean(blocks.cadence);
     return measured(middle.intercept, [low, high], blocks.count, {
       stretches: [all.window],
       expected: { declared: honest(options.declaredSpread), field: honest(options.fieldSpread) },
-      circumstances: [
-        ...(oneLine ? [] : ['no one line']),
-        ...(apart && riseOverOffset(blocks, own, other) >= options.riseEvidence ? ['rises with power'] : []),
-      ],
       details: {
         watts: { value: crankPower(middle.intercept, rpm), unit: 'W' },
         rpm: { value: rpm, unit: 'rpm' },

@@ -73,6 +73,8 @@ export const reasons: Readonly<Record<ReasonId | 'failed', Reason>> = {
     short: 'the ride used too narrow a range',
     full: 'the ride used too narrow a range of {what}',
   },
+  'no-one-line': { short: 'the blocks of the two meters lie along no one line' },
+  'rises-with-power': { short: 'a rise with power tells the difference of the meters better' },
   'cannot-separate': { short: 'the possible causes cannot be told apart in this ride' },
   'speed-not-tied': { short: 'speed does not follow from power in this ride' },
   'no-fact': { short: 'a fact it needs was not given', full: '{fact} was not given' },
