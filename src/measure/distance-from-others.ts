@@ -4,7 +4,7 @@ import { grubbsVariances } from '../math/grubbs.ts';
 import { mean } from '../math/mean.ts';
 import type { DeviceFacts, MetersChart, Subject, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
-import { behindChain, chainLoss, fieldScatter, oneSidedSpread } from './pair/expected.ts';
+import { behindChain, chainLoss, fieldVariance, placeDifference } from './pair/expected.ts';
 import { isIndependent } from './pair/gate.ts';
 
 interface Meter {
@@ -41,7 +41,8 @@ export const distanceFromOthers = defineMeasure({
     const blocks = commonBlocks(meters, all.window, blockSeconds);
     const count = blocks[0]!.length;
     if (count < leastBlocks) return notApplicable('too-few-blocks', { blocks: count, needed: leastBlocks });
-    const logs = meters.map(({ device }, i) => Math.log(mean(blocks[i]!)) - placeOf(device) / 100);
+    const watts = blocks.map(mean);
+    const logs = meters.map(({ device }, i) => Math.log(watts[i]!) - placeOf(device) / 100);
     const distances = logs.map((log, i) => log - mean(logs.filter((_l, j) => j !== i)));
     const odd = distances.reduce((far, d, i) => (Math.abs(d) > Math.abs(distances[far]!) ? i : far), 0);
     const rest = logs.filter((_, j) => j !== odd);
@@ -49,11 +50,16 @@ export const distanceFromOthers = defineMeasure({
     const value = 100 * Math.expm1(distances[odd]!);
     const side = meters.map(({ device }) => behindChain(device));
     const alone = side.filter((one) => one === side[odd]).length === 1;
-    const own = meters.map(({ device }) =>
-      Math.hypot(fieldScatter, device?.sides === 1 ? oneSidedSpread : 0),
+    const devices = meters.map(({ device }) => device);
+    const place = placeDifference(
+      devices[odd]!,
+      devices.filter((_, j) => j !== odd),
     );
-    const share = own.map((spread, i) => (i === odd ? spread : spread / rest.length));
-    const single = Math.hypot(...share, alone ? chainLoss.spread : 0);
+    // Of the mean of several each has its part alone.
+    const variances = devices.map(
+      (device, i) => fieldVariance(device, watts[i]!) / (i === odd ? 1 : rest.length ** 2),
+    );
+    const single = Math.sqrt(variances.reduce((sum, one) => sum + one, place.spread ** 2));
     const spread = single * widthOfFarthest(meters.length);
     return measured(value, [value, value], count, {
       stretches: [all.window],

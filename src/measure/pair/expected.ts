@@ -1,4 +1,5 @@
 import { claimedSpread, declaredPair } from '../../declared.ts';
+import { mean } from '../../math/mean.ts';
 import type { DeviceFacts, HonestRange, Subjects } from '../../types.ts';
 
 /**
@@ -40,34 +41,44 @@ export function expectedDifference(
   error: number,
 ): { declared: HonestRange; field: HonestRange } {
   const { own, other } = declaredPair(all, subject);
-  const place = placeDifference(own, other);
-  const sides = [own, other].filter((device) => device?.sides === 1).length * oneSidedSpread ** 2;
-  const common = place.spread ** 2 + sides + error ** 2;
-  const claims = claimed(own) ** 2 + claimed(other) ** 2;
-  const range = (gains: number, zero: number): HonestRange => ({
+  const place = placeDifference(own, [other]);
+  const range = (varianceOf: typeof fieldVariance): HonestRange => ({
     centre: place.centre,
-    spread: Math.sqrt(gains + 2 * ((100 * zero) / watts) ** 2 + common),
+    spread: Math.sqrt(varianceOf(own, watts) + varianceOf(other, watts) + place.spread ** 2 + error ** 2),
   });
-  return {
-    declared: range(claims, zeroWatts.declared),
-    field: range(2 * fieldScatter ** 2, zeroWatts.field),
-  };
+  return { declared: range(claimedVariance), field: range(fieldVariance) };
 }
 
-function claimed(device: DeviceFacts | null): number {
-  return Math.min(claimedSpread(device, fieldScatter), fieldScatter);
+/** Variance of what an honest meter of this kind reads, as found in the field, %², around what its place lets it. */
+export function fieldVariance(device: DeviceFacts | null, watts: number): number {
+  return variance(device, watts, fieldScatter, zeroWatts.field);
 }
 
-/** Primary over second, %: a meter behind the chain reads its loss below one before it. */
-function placeDifference(own: DeviceFacts | null, other: DeviceFacts | null): HonestRange {
-  const sides = [behindChain(own), behindChain(other)];
+function claimedVariance(device: DeviceFacts | null, watts: number): number {
+  const claim = Math.min(claimedSpread(device, fieldScatter), fieldScatter);
+  return variance(device, watts, claim, zeroWatts.declared);
+}
+
+function variance(device: DeviceFacts | null, watts: number, gain: number, zero: number): number {
+  const sides = device?.sides === 1 ? oneSidedSpread ** 2 : 0;
+  return gain ** 2 + ((100 * zero) / watts) ** 2 + sides;
+}
+
+/** One meter over the mean of others, %: a meter behind the chain reads its loss below one before it. */
+export function placeDifference(
+  own: DeviceFacts | null,
+  others: readonly (DeviceFacts | null)[],
+): HonestRange {
+  const sides = [own, ...others].map(behindChain);
   // An undeclared place may be either side: half the loss, and its distance to either as spread.
   if (sides.includes(null)) return { centre: 0, spread: Math.hypot(chainLoss.spread, chainLoss.centre / 2) };
-  if (sides[0] === sides[1]) return { centre: 0, spread: 0 };
-  // Much is lost where a primary before the chain reads high.
-  return sides[0] === true
-    ? { centre: -chainLoss.centre, spread: chainLoss.spread }
-    : { centre: chainLoss.centre, spread: chainLoss.more };
+  const [behind, ...among] = sides.map(Number) as [number, ...number[]];
+  const share = mean(among) - behind;
+  // Much is lost where a meter before the chain reads high.
+  return {
+    centre: chainLoss.centre * share,
+    spread: Math.abs(share) * (share > 0 ? chainLoss.more : chainLoss.spread),
+  };
 }
 
 export function behindChain(device: DeviceFacts | null): boolean | null {
