@@ -1,7 +1,8 @@
 import { expect, it } from 'vitest';
 import { overallDifference } from '../../src/measure/overall-difference.ts';
 import type { Measured } from '../../src/types.ts';
-import { covers, measuredOf, outcomeOf, ridden, subjectsOf } from './pair/make.ts';
+import { drawDraft, realise } from '../make/index.ts';
+import { clean, covers, measuredOf, outcomeOf, ridden, subjectsOf } from './pair/make.ts';
 
 const ride = { kind: 'bunch race', minutes: 45 } as const;
 
@@ -53,6 +54,34 @@ it('says where a third meter sides with the primary: then it is the second that 
 it('lets no third meter side with the primary that was recorded for less than a pair must be', () => {
   expect(ofThree([1, 0.85, 1], 900)).toMatchObject(sides);
   expect(ofThree([1, 0.85, 1], 300)).toMatchObject({ circumstances: [] });
+});
+
+/** What is said of a trainer against such pedals of a rider whose left leg does this much more than half at rest. */
+function ofPedals(asymmetry: number, change: Parameters<typeof ridden>[2][number], tellsLegs = false) {
+  const draft = drawDraft('leg', { kind: 'bunch race', minutes: 45, places: ['trainer', 'pedal'] });
+  const meters = draft.meters.map((meter, k) => ({ ...meter, ...clean, ...(k === 1 ? change : {}) }));
+  const recordings = draft.recordings.map(({ meter, recorder }) => {
+    const channels = [...recorder.channels, ...(tellsLegs ? (['balance'] as const) : [])];
+    return { meter, recorder: { ...recorder, channels } };
+  });
+  const today = { ...draft.today, asymmetry };
+  return outcomeOf(
+    overallDifference,
+    'mean-bias',
+    subjectsOf(realise({ ...draft, meters, recordings, today })),
+  );
+}
+
+const fades = { circumstances: ['fades as one leg doubled'] };
+
+// Asymmetry shrinks towards full effort (Kell & Greer 2017): what a doubled leg is off by does, a gain does not.
+it('says where a second that tells no left and right may double the weaker leg', () => {
+  expect(ofPedals(-0.15, { sides: 1 })).toMatchObject(fades);
+  expect(ofPedals(0.15, { sides: 1 })).toMatchObject({ circumstances: [] });
+  expect(ofPedals(0, { gain: 0.82 })).toMatchObject({ circumstances: [] });
+  // A torque that the second lacks fades as well; a meter that tells both legs does not double one.
+  expect(ofPedals(0, { torqueOffset: -4 })).toMatchObject(fades);
+  expect(ofPedals(0, { torqueOffset: -4 }, true)).toMatchObject({ circumstances: [] });
 });
 
 it('says nothing of two recordings that are not on one clock', () => {

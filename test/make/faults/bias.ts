@@ -46,9 +46,13 @@ export const countedTwice: Fault = {
     }),
 };
 
-/** One leg measured and doubled, of a rider who pushes more with the other: fades towards full effort. */
+/**
+ * One leg measured and doubled, of a rider who pushes more with the other: fades towards full effort. The primary is
+ * right: where the fading shows, it is not to be referred.
+ */
 export const weakLegDoubled: Fault = {
   ...shared,
+  most: 'query',
   name: 'weaker leg doubled by the second',
   source: 'asymmetry of 5–20 %, shrinking towards full effort (Kell & Greer 2017, JSCR 31:468)',
   wish: (random) => ({ ...racing(random), places: ['trainer', 'pedal'] }),
