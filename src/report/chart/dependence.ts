@@ -5,13 +5,18 @@ import type { Picture, Setting } from './picture.ts';
 import { extent } from './reduce.ts';
 
 const height = 230;
+/** More dots than these make a cloud that tells no more, and a page of three hours too large to be mailed. */
+const mostDots = 300;
 const percent = (value: number) => quantity(value, '%');
 
 /** How the ratio of two meters depends on power or cadence, block by block and in bands. */
 export function dependence(chart: DependenceChart, setting: Setting): Picture {
   const { points, bands, of, unit } = chart;
+  const step = Math.ceil(points.length / mostDots);
+  const shown = points.filter((_, index) => index % step === 0);
+  const which = step > 1 ? `, of which one in ${step} is shown` : '';
   const title = `Ratio of the meters by ${of}`;
-  const description = `Each dot is one block: power of the primary over the second, in per cent, against ${of}; ${points.length} blocks. Bars are the means of bands with as many blocks each, with their 95 % intervals.`;
+  const description = `Each dot is one block: power of the primary over the second, in per cent, against ${of}; ${points.length} blocks${which}. Bars are the means of bands with as many blocks each, with their 95 % intervals.`;
   return {
     title,
     description,
@@ -30,10 +35,13 @@ export function dependence(chart: DependenceChart, setting: Setting): Picture {
       say: percent,
     },
     draw: (width) => {
-      const across = extent(points.map(({ x }) => x)) ?? [0, 1];
+      const across = extent(
+        shown.map(({ x }) => x),
+        bands.flatMap(({ from, to }) => [from, to]),
+      ) ?? [0, 1];
       const up = extent([
         100,
-        ...points.map((point) => point.percent),
+        ...shown.map((point) => point.percent),
         ...bands.flatMap(({ low, high }) => [low, high]),
       ]);
       const on = panel(
@@ -47,7 +55,7 @@ export function dependence(chart: DependenceChart, setting: Setting): Picture {
         axisLeft(on, (value) => `${value} %`),
         rule([on.left, on.y(100)], [on.right, on.y(100)], 'quiet'),
         dots(
-          points.map((point) => [on.x(point.x), on.y(point.percent)] as const),
+          shown.map((point) => [on.x(point.x), on.y(point.percent)] as const),
           2,
           'a',
         ),
