@@ -125,7 +125,7 @@ function fitAnew(blocks: Blocks, wanted: readonly Effect[], stepAt = 0): RatioFi
   const middle = (first + last) / 2;
   const halfSpan = (last - first) / 2;
   const power = blocks.own.map((watts, i) => (watts + blocks.other[i]!) / 2);
-  const medianPower = medianSorted(Array.from(power).sort((a, b) => a - b));
+  const medianPower = medianSorted(Array.from(power.slice().sort()));
   const level = power.map((watts) => Math.log(watts / medianPower));
   const time = blocks.at.map((at) => (at - middle) / halfSpan);
   const columns: Readonly<Record<Effect, Float64Array>> = {

@@ -1,3 +1,4 @@
+import { stretchesWhere } from '../../math/stretches.ts';
 import type { AlignedSecond, Subjects } from '../../types.ts';
 import { kmh } from '../../units.ts';
 
@@ -99,23 +100,31 @@ export function pedallingSamples(all: Subjects, pair: AlignedSecond): PairSample
   const own = all.primary.channels.power!;
   const other = pair.series.channels.power!;
   const cadence = all.primary.channels.cadence ?? pair.series.channels.cadence;
+  const stands = (t: number) => own[t] === 0 || other[t] === 0 || cadence?.[t] === 0;
   const coasting = new Uint8Array(own.length);
-  for (let t = 0; t < own.length; t++) {
-    if (own[t] !== 0 && other[t] !== 0 && cadence?.[t] !== 0) continue;
-    coasting.fill(1, Math.max(0, t - coastingRoom), t + coastingRoom + 1);
+  for (const [from, to] of stretchesWhere(0, own.length, stands)) {
+    coasting.fill(1, Math.max(0, from - coastingRoom), to + coastingRoom);
   }
-  const pedalled = <T extends Float64Array | Int32Array | Uint8Array>(values: T) =>
-    values.filter((_, i) => coasting[samples.at[i]!] === 0 && samples.cadence[i]! > 0) as T;
+  const pedalled = samples.at
+    .map((_, i) => i)
+    .filter((i) => coasting[samples.at[i]!] === 0 && samples.cadence[i]! > 0);
   return {
-    at: pedalled(samples.at),
-    own: pedalled(samples.own),
-    other: pedalled(samples.other),
-    cadence: pedalled(samples.cadence),
-    speed: pedalled(samples.speed),
-    rise: pedalled(samples.rise),
-    turn: pedalled(samples.turn),
-    sprint: pedalled(samples.sprint),
+    at: picked(samples.at, pedalled),
+    own: picked(samples.own, pedalled),
+    other: picked(samples.other, pedalled),
+    cadence: picked(samples.cadence, pedalled),
+    speed: picked(samples.speed, pedalled),
+    rise: picked(samples.rise, pedalled),
+    turn: picked(samples.turn, pedalled),
+    sprint: picked(samples.sprint, pedalled),
   };
+}
+
+/** The values at some places of a column, which are fewer than it has. */
+function picked<T extends Float64Array | Int32Array | Uint8Array>(column: T, places: Int32Array): T {
+  const values = column.slice(0, places.length) as T;
+  for (let k = 0; k < places.length; k++) values[k] = column[places[k]!]!;
+  return values;
 }
 
 /** Marks stretches in which one meter stays at 0 while the other shows real power for long enough. */
