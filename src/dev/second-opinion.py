@@ -17,9 +17,9 @@ def change_point(values, least):
     return {"at": splits[best], "squares": float(squares[best])}
 
 
-def deming(x, y, ratio):
+def deming(x, y, ratio, errors):
     """Orthogonal distance regression, weighted so that var(error of y) / var(error of x) is `ratio`."""
-    data = odr.RealData(x, y, sx=numpy.ones_like(x), sy=numpy.full_like(y, numpy.sqrt(ratio)))
+    data = odr.RealData(x, y, sx=errors, sy=numpy.sqrt(ratio) * errors)
     start = numpy.polyfit(x, y, 1)
     fit = odr.ODR(data, odr.unilinear, beta0=start, sstol=1e-15, partol=1e-15, maxit=1000).run()
     return {"slope": float(fit.beta[0]), "intercept": float(fit.beta[1])}
@@ -31,20 +31,21 @@ def long_run_error(values, cosines):
     return float(numpy.sqrt((waves**2).mean() / len(values)))
 
 
-def deming_errors(x, y, ratio, cosines):
+def deming_errors(x, y, ratio, errors, cosines):
     """Errors of slope and intercept: each point left out in turn, the whole line anew."""
 
-    def line(x, y):
-        (xx, xy), (_, yy) = numpy.cov(x, y)
+    def line(x, y, weights):
+        (xx, xy), (_, yy) = numpy.cov(x, y, aweights=weights)
         # The line of least distance is the first principal axis, once both err alike.
         root = numpy.sqrt(ratio)
         _, vectors = numpy.linalg.eigh([[xx, xy / root], [xy / root, yy / ratio]])
         slope = root * vectors[1, 1] / vectors[0, 1]
-        return numpy.array([slope, y.mean() - slope * x.mean()])
+        return numpy.array([slope, numpy.average(y, weights=weights) - slope * numpy.average(x, weights=weights)])
 
     n = len(x)
-    left_out = numpy.array([line(numpy.delete(x, i), numpy.delete(y, i)) for i in range(n)])
-    pseudo = n * line(x, y) - (n - 1) * left_out
+    points = (x, y, 1 / errors**2)
+    left_out = numpy.array([line(*(numpy.delete(column, i) for column in points)) for i in range(n)])
+    pseudo = n * line(*points) - (n - 1) * left_out
     return {"slope": long_run_error(pseudo[:, 0], cosines), "intercept": long_run_error(pseudo[:, 1], cosines)}
 
 
@@ -90,8 +91,14 @@ def of_pair(pair):
             "error": float(numpy.sqrt((numpy.diff(misfit) ** 2).mean() / 2 / len(own)) / other.mean()),
         },
         "limits": {"mean": float(mean), "low": float(mean - 1.96 * spread), "high": float(mean + 1.96 * spread), "error": float(error), "meanError": long_run_error(percent, 6)},
-        "deming": [deming(other, own, 1.0), deming(other, own, 2.0)],
-        "demingErrors": [deming_errors(other, own, 1.0, 6), deming_errors(other, own, 2.0, 6)],
+        # Errors alike everywhere, and errors in proportion to what is measured.
+        "deming": [
+            [
+                {"line": deming(other, own, ratio, errors), "errors": deming_errors(other, own, ratio, errors, 6)}
+                for ratio in (1.0, 2.0)
+            ]
+            for errors in (numpy.ones_like(own), (own + other) / 2)
+        ],
         "passingBablok": passing_bablok(other, own),
         "theilSen": {"slope": float(slope), "low": float(low), "high": float(high)},
         "jointFit": {"coefficients": coefficients.tolist(), "squares": float(squares[0])},

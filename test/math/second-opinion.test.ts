@@ -62,14 +62,19 @@ describe.each([0, 1, 2])('simulated pair %d, as NumPy and SciPy compute it', (k)
   });
 
   // ODRPACK iterates until nothing moves by more than its own arithmetic allows.
-  it.each([1, 2])('a line through errors in both, ratio of variances %d', (errorRatio) => {
-    const line = deming(other, own, errorRatio)!;
-    const found = answer.deming[errorRatio - 1];
-    expect(line.slope).toBeCloseTo(found.slope, 6);
-    expect(line.intercept).toBeCloseTo(found.intercept, 4);
-    const errors = answer.demingErrors[errorRatio - 1];
-    expect(line.slopeError / errors.slope).toBeCloseTo(1, 8);
-    expect(line.interceptError / errors.intercept).toBeCloseTo(1, 8);
+  it.each([
+    { name: 'alike', weighted: 0, errorRatio: 1 },
+    { name: 'alike', weighted: 0, errorRatio: 2 },
+    { name: 'in proportion', weighted: 1, errorRatio: 1 },
+    { name: 'in proportion', weighted: 1, errorRatio: 2 },
+  ])('a line through errors in both, $name, ratio of variances $errorRatio', ({ weighted, errorRatio }) => {
+    const weights = own.map((watts, i) => (weighted === 0 ? 1 : 4 / (watts + other[i]!) ** 2));
+    const line = deming(other, own, errorRatio, weights)!;
+    const found = answer.deming[weighted][errorRatio - 1];
+    expect(line.slope).toBeCloseTo(found.line.slope, 6);
+    expect(line.intercept).toBeCloseTo(found.line.intercept, 4);
+    expect(line.slopeError / found.errors.slope).toBeCloseTo(1, 8);
+    expect(line.interceptError / found.errors.intercept).toBeCloseTo(1, 8);
   });
 
   it('a line by ranks, its interval, and how far the points bend away from it', () => {
