@@ -1,6 +1,6 @@
 import type { AlignmentReason, Stretch } from '../types.ts';
 import { gainOf } from './lags.ts';
-import { type Segment, sameAnswer, withNeighbours } from './segments.ts';
+import { type Segment, sameAnswer } from './segments.ts';
 import { settings } from './settings.ts';
 
 export interface Choice {
@@ -20,7 +20,7 @@ export interface Answers {
   /** The lag at which the recorders' own clocks agree. */
   readonly clockLag: number;
   readonly length: number;
-  readonly segmentsAmong: (candidates: readonly number[]) => readonly Segment[];
+  readonly segmentsAmong: (answers: readonly number[]) => readonly Segment[];
   readonly gainWithin: (stretch: Stretch, lag: number) => number;
   readonly agreement: (lag: number) => { readonly correlation: number; readonly seconds: number } | null;
 }
@@ -54,7 +54,7 @@ export function choose(from: Answers): Choice {
     return { lag: best.lag, secure: false, reason: 'nothing-fits', margin, segments: whole(best.lag) };
   }
   const real = answers.filter(({ gain }) => gain > settings.surrogateFactor * surrogateGain);
-  const segments = from.segmentsAmong(withNeighbours(real.map(({ lag }) => lag)));
+  const segments = from.segmentsAmong(real.map(({ lag }) => lag));
   if (segments.length === 0) {
     return { lag: best.lag, secure: false, reason: 'nothing-fits', margin, segments: whole(best.lag) };
   }
@@ -94,7 +94,7 @@ function chooseAmongEquals(from: Answers, margin: number, segments: readonly Seg
   const equals = from.answers.filter(({ gain }) => best.gain - gain < settings.margin);
   const unsure: Choice = { lag: best.lag, secure: false, reason: 'several-lags-fit', margin, segments };
   const chosen = (lag: number, reason: AlignmentReason, lead: number): Choice => {
-    const held = from.segmentsAmong(withNeighbours([lag]));
+    const held = from.segmentsAmong([lag]);
     // Where a stretch by itself fits elsewhere, nothing was chosen.
     if (held.length === 0 || held.some((segment) => !sameAnswer(segment.lag, lag))) return unsure;
     return { lag, secure: true, reason, margin: lead, segments: held };

@@ -52,7 +52,7 @@ export function align(primary: Series, second: Series, subject: Subject, window:
     surrogateGain: lags.surrogate.gain,
     clockLag,
     length: primary.length,
-    segmentsAmong: (candidates) => findSegments(own, theirs, candidates, evidence),
+    segmentsAmong: (among) => findSegments(own, theirs, among, evidence),
     gainWithin: (stretch, lag) => gainWithin(own, theirs, stretch[0], stretch[1], lag),
     agreement: (lag) => channelAgreement(primary, second, lag),
   });

@@ -45,8 +45,8 @@ export interface Evidence {
 }
 
 /**
- * Finds which lag holds in which stretch, for clocks that skip pauses or creep. The candidates are tried
- * first; where none of them holds, the stretch is asked by itself for the lag that fits it, until nothing
+ * Finds which lag holds in which stretch, for clocks that skip pauses or creep. The answers of the whole ride, the
+ * best first, and their neighbours are tried first; where none of them holds, the stretch is asked by itself for the lag that fits it, until nothing
  * new is found. A stretch that no lag explains goes with its neighbours where both have the same lag (a
  * value that stood still says nothing of clocks) and it belongs to the ride; between different lags it is left
  * out.
@@ -54,9 +54,10 @@ export interface Evidence {
 export function segments(
   primary: Float64Array,
   second: Float64Array,
-  candidates: readonly number[],
+  answers: readonly number[],
   evidence: Evidence,
 ): Segment[] {
+  const candidates = withNeighbours(answers);
   const sumsAt = oncePerLag((lag) => windowSums(primary, second, lag));
   let pair: Pair = { primary, second, sumsAt, correlation: sharedAtBest(candidates.map(sumsAt)) };
   let known = candidates;
@@ -70,13 +71,13 @@ export function segments(
     known = [...known, ...fresh].sort((x, y) => x - y);
     pieces = likeliest(pair, known);
   }
-  const told = proven(pair, pieces, candidates, evidence);
+  const told = proven(pair, pieces, answers[0]!, evidence);
   const sharp = sharpen(pair, told).filter(({ stretch }) => stretch[1] > stretch[0]);
   return inOrder(filled(sharp, evidence.belongs));
 }
 
 /** Each lag with those that count as the same answer. */
-export function withNeighbours(lags: readonly number[]): number[] {
+function withNeighbours(lags: readonly number[]): number[] {
   const reach = settings.sameAnswerSeconds;
   const all = lags.flatMap((lag) => Array.from({ length: 2 * reach + 1 }, (_, i) => lag + i - reach));
   return [...new Set(all)].sort((a, b) => a - b);
@@ -172,25 +173,29 @@ function lagsFor({ primary, second }: Pair, pieces: readonly Piece[], at: number
 }
 
 /**
- * Takes a lag back where its stretch does not prove it. The surest was proved by all of the ride, and what goes on
- * with the lag of a proven neighbour claims nothing; every other one claims that a clock jumped, for a stretch that
- * was picked because it fits. There it must beat chance as a whole ride must, and all the lags that were tried, for
- * longer than a few spikes that happen to meet: otherwise two dropouts make a jump, or one set of efforts that is
- * like another.
+ * Takes a lag back where its stretch does not prove it. The best was proved by all of the ride, and what goes on with
+ * the lag of a proven neighbour claims nothing; every other one claims that a clock jumped, for a stretch that was
+ * picked because it fits. There it must beat chance as a whole ride must, and as many lags as a pause may last either
+ * way, for longer than a few spikes that happen to meet: otherwise two dropouts make a jump, or one set of efforts
+ * that is like another.
  */
 function proven(
   pair: Pair,
   pieces: readonly Piece[],
-  candidates: readonly number[],
+  best: number,
   { surrogateGain, writtenGain }: Evidence,
 ): Piece[] {
   const sharp = sharpen(pair, pieces);
   const gains = sharp.map(({ stretch, lag }) => (lag === null ? 0 : writtenGain(stretch, lag)));
-  const surest = gains.indexOf(Math.max(...gains));
+  const tried = Math.log(2 * settings.longestPauseSeconds);
+  const needed = Math.max(settings.surrogateFactor * surrogateGain, settings.margin + tried);
+  const ofBest = gains.map((gain, i) =>
+    sharp[i]!.lag !== null && sameAnswer(sharp[i]!.lag!, best) ? gain : 0,
+  );
+  const surest = ofBest.indexOf(Math.max(...ofBest));
   const sure = sharp.map(({ stretch: [from, to], lag }, i) => {
-    if (lag === null || i === surest) return lag !== null;
-    const tried = candidates.includes(lag) ? candidates.length : 2 * settings.longestPauseSeconds;
-    const needed = Math.max(settings.surrogateFactor * surrogateGain, settings.margin + Math.log(tried));
+    if (lag === null) return false;
+    if (i === surest && ofBest[i]! > 0) return true;
     return to - from >= settings.segmentWindow && gains[i]! >= needed;
   });
   const told = pieces.map(({ stretch, lag }, i): Piece => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { gainWithin } from '../../src/align/lags.ts';
-import { type Evidence, segments, withNeighbours } from '../../src/align/segments.ts';
+import { type Evidence, segments } from '../../src/align/segments.ts';
 import { Random } from '../make/random.ts';
 
 /** Residuals of two meters that share most of their detail; null where the second's clock stands still. */
@@ -30,7 +30,7 @@ const chance = 8;
 describe('the lags of stretches', () => {
   it('follow a clock that stands still', () => {
     const { primary, second } = residuals('jump', 3600, stoppedAt1800);
-    const found = segments(primary, second, withNeighbours([10, 60]), evidenceOf(primary, second, chance));
+    const found = segments(primary, second, [10, 60], evidenceOf(primary, second, chance));
     expect(lagsOf(found)).toEqual([10, 60]);
     expect(Math.abs(found[0]!.stretch[1] - 1800)).toBeLessThan(10);
   });
@@ -44,9 +44,9 @@ describe('the lags of stretches', () => {
       second[t - 60] = primary[t]!;
       second[t - 10] = -primary[t]!;
     }
-    expect(
-      lagsOf(segments(primary, second, withNeighbours([10, 60]), evidenceOf(primary, second, chance))),
-    ).toEqual([10, 60]);
+    expect(lagsOf(segments(primary, second, [10, 60], evidenceOf(primary, second, chance)))).toEqual([
+      10, 60,
+    ]);
   });
 
   it('do not jump for a set of efforts that is no more like another than chance makes them', () => {
@@ -56,9 +56,7 @@ describe('the lags of stretches', () => {
       second[t + 710] = 0.6 * primary[t]! + 0.8 * random.normal();
     }
     const found = (surrogateGain: number) =>
-      lagsOf(
-        segments(primary, second, withNeighbours([-710, 10]), evidenceOf(primary, second, surrogateGain)),
-      );
+      lagsOf(segments(primary, second, [10, -710], evidenceOf(primary, second, surrogateGain)));
     expect(found(chance)).toContain(-710);
     expect(found(60)).toEqual([10]);
   });
