@@ -49,6 +49,19 @@ def deming_errors(x, y, ratio, errors, cosines):
     return {"slope": long_run_error(pseudo[:, 0], cosines), "intercept": long_run_error(pseudo[:, 1], cosines)}
 
 
+def concordance_interval(x, y, cosines):
+    """Ends of the interval of Lin's concordance: in Fisher's z, each point left out in turn, t with as many degrees."""
+
+    def z(x, y):
+        gap = ((x - y) ** 2).mean()
+        return numpy.arctanh(1 - gap / (x.var() + y.var() + (x.mean() - y.mean()) ** 2))
+
+    n = len(x)
+    pseudo = [n * z(x, y) - (n - 1) * z(numpy.delete(x, i), numpy.delete(y, i)) for i in range(n)]
+    half = stats.t.ppf(0.975, cosines) * long_run_error(numpy.array(pseudo), cosines)
+    return [float(numpy.tanh(z(x, y) + sign * half)) for sign in (-1, 1)]
+
+
 def passing_bablok(x, y):
     """Median slope, shifted by the slopes below -1, its interval, and how far the points bend away from it."""
     i, j = numpy.triu_indices(len(x), 1)
@@ -83,6 +96,8 @@ def of_pair(pair):
     percent = 100 * (own / other - 1)
     mean, spread = percent.mean(), percent.std(ddof=1)
     error = spread * numpy.sqrt(1 / len(percent) + 1.96**2 / (2 * (len(percent) - 1)))
+    # What one difference adds to the standard deviation of all.
+    widening = ((percent - mean) ** 2 - spread**2) / (2 * spread)
     misfit = own - own.mean() / other.mean() * other
     return {
         "overall": {
@@ -90,7 +105,13 @@ def of_pair(pair):
             # Von Neumann's: half the mean square of successive differences in place of the variance.
             "error": float(numpy.sqrt((numpy.diff(misfit) ** 2).mean() / 2 / len(own)) / other.mean()),
         },
-        "limits": {"mean": float(mean), "low": float(mean - 1.96 * spread), "high": float(mean + 1.96 * spread), "error": float(error), "meanError": long_run_error(percent, 6)},
+        "limits": {
+            "mean": float(mean),
+            "low": float(mean - 1.96 * spread),
+            "high": float(mean + 1.96 * spread),
+            "error": float(error),
+            "longRun": [long_run_error(percent + sign * 1.96 * widening, 6) for sign in (-1, 0, 1)],
+        },
         # Errors alike everywhere, and errors in proportion to what is measured.
         "deming": [
             [
@@ -100,6 +121,7 @@ def of_pair(pair):
             for errors in (numpy.ones_like(own), (own + other) / 2)
         ],
         "passingBablok": passing_bablok(other, own),
+        "concordanceInterval": concordance_interval(numpy.log(other), numpy.log(own), 6),
         "theilSen": {"slope": float(slope), "low": float(low), "high": float(high)},
         "jointFit": {"coefficients": coefficients.tolist(), "squares": float(squares[0])},
         "changePoint": change_point(ratio, 5),
