@@ -7,11 +7,16 @@
 export function firstOrder(signal: Float64Array, tau: number): Float64Array {
   const keep = Math.exp(-1 / tau);
   const answer = new Float64Array(signal.length);
-  let state = signal.find((value) => !Number.isNaN(value)) ?? Number.NaN;
+  let state = firstKnown(signal);
   for (let i = 0; i < signal.length; i++) {
     const value = signal[i]!;
     if (!Number.isNaN(value)) state = state * keep + value * (1 - keep);
     answer[i] = state;
   }
   return answer;
+}
+
+function firstKnown(signal: Float64Array): number {
+  for (let i = 0; i < signal.length; i++) if (!Number.isNaN(signal[i]!)) return signal[i]!;
+  return Number.NaN;
 }

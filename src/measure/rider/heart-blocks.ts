@@ -32,7 +32,10 @@ export function heartBlocks(
   };
   let count = 0;
   for (let start = from; start + seconds <= to; start += seconds) {
-    let [known, watts, answer, beats] = [0, 0, 0, 0];
+    let known = 0;
+    let watts = 0;
+    let answer = 0;
+    let beats = 0;
     for (let i = start; i < start + seconds; i++) {
       if (Number.isNaN(power[i]! + heartRate[i]!)) continue;
       known++;

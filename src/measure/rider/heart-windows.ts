@@ -46,9 +46,14 @@ export function heartWindows(
     const [start] = stretch;
     const heart = heartRate.slice(start, start + windowSeconds);
     const push = felt.subarray(start, start + windowSeconds);
-    let [known, t, tt] = [0, 0, 0];
-    let [x, xx, xt] = [0, 0, 0];
-    let [y, yt] = [0, 0];
+    let known = 0;
+    let t = 0;
+    let tt = 0;
+    let x = 0;
+    let xx = 0;
+    let xt = 0;
+    let y = 0;
+    let yt = 0;
     for (let i = 0; i < windowSeconds; i++) {
       const beats = heart[i]!;
       const watts = push[i]!;
@@ -94,7 +99,11 @@ export function answer(
   lag: number,
 ): number {
   const first = start - lag;
-  let [x, xx, xt, xy] = [0, 0, 0, 0];
+  // One by one: sums taken out of a list are held as objects, and a new one made at every addition.
+  let x = 0;
+  let xx = 0;
+  let xt = 0;
+  let xy = 0;
   for (let i = 0; i < heart.length; i++) {
     const beats = heart[i]!;
     if (Number.isNaN(beats)) continue;
