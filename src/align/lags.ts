@@ -64,7 +64,8 @@ interface Overlap {
   readonly count: number;
 }
 
-function ratio(product: number, energies: number): number {
+/** Correlation from a sum of products and the product of both sums of squares. */
+export function ratio(product: number, energies: number): number {
   return energies > 0 ? Math.max(-1, Math.min(1, product / Math.sqrt(energies))) : 0;
 }
 

@@ -1,6 +1,6 @@
 import { quantile } from 'simple-statistics';
 import type { Stretch } from '../types.ts';
-import { gainWithin } from './lags.ts';
+import { lagsWithin } from './lags-within.ts';
 import { likeliestPath, type Near } from './path.ts';
 import { settings } from './settings.ts';
 import {
@@ -158,11 +158,7 @@ function lagsFor({ primary, second }: Pair, pieces: readonly Piece[], at: number
   const reach = settings.longestPauseSeconds;
   const low = Math.min(before ?? after! - reach, after ?? before! - reach);
   const high = Math.max(before ?? after! + reach, after ?? before! + reach);
-  const found: { lag: number; gain: number }[] = [];
-  for (let lag = low; lag <= high; lag++) {
-    const gain = gainWithin(primary, second, from, to, lag);
-    if (gain >= settings.margin) found.push({ lag, gain });
-  }
+  const found = lagsWithin(primary, second, [from, to], [low, high], settings.margin);
   found.sort((a, b) => b.gain - a.gain);
   const distinct: number[] = [];
   for (const { lag } of found) {

@@ -47,17 +47,20 @@ interface Space {
   readonly spectrum: Float64Array;
 }
 
-let kept: Space | null = null;
+/** By size: rides of one event are alike. */
+const spaces = new Map<number, Space>();
 
-/** Space for at least so many values, kept for the next of the same size: rides of one event are alike. */
+/** Space for at least so many values, kept for the next of the same size. */
 function spaceFor(least: number): Space {
   let size = 2;
   while (size < least) size *= 2;
-  if (kept?.size !== size) {
+  let space = spaces.get(size);
+  if (space === undefined) {
     const [series, spectrum] = [new Float64Array(2 * size), new Float64Array(2 * size)];
-    kept = { size, fft: new FFT(size), series, spectrum };
+    space = { size, fft: new FFT(size), series, spectrum };
+    spaces.set(size, space);
   }
-  return kept;
+  return space;
 }
 
 /**
