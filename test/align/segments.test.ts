@@ -49,6 +49,22 @@ describe('the lags of stretches', () => {
     ]);
   });
 
+  it('do not jump for a stretch that some lag of all those tried would fit as well by chance', () => {
+    const length = 1200;
+    const random = new Random('c');
+    const primary = Float64Array.from({ length }, () => random.normal());
+    const second = Float64Array.from({ length }, () => random.normal());
+    const shares = (t: number, share: number) =>
+      share * primary[t]! + Math.sqrt(1 - share ** 2) * random.normal();
+    // The second began after four minutes: what the primary holds before, it can put anywhere.
+    for (let t = 300; t < length; t++) second[t - 230] = shares(t, 0.2);
+    for (let t = 0; t < 290; t++) second[t + 40] = shares(t, 0.35);
+    expect(Math.round(gainWithin(primary, second, 0, 290, -40))).toBe(13);
+    expect(segments(primary, second, [230, -40], evidenceOf(primary, second, 4.3))).toEqual([
+      { stretch: [0, length], lag: 230 },
+    ]);
+  });
+
   it('do not jump for a set of efforts that is no more like another than chance makes them', () => {
     const { primary, second } = residuals('efforts', 3600, (t) => (t < 1200 || t >= 2220 ? 10 : null));
     const random = new Random('like');
