@@ -142,7 +142,9 @@ function atLeastByClock(choice: Choice, clockLag: number, length: number, [from,
  * them out has a few large ones, and a handful of those meets by chance.
  */
 function whereWritten(residuals: Float64Array, state: Uint8Array): Float64Array {
-  return residuals.map((residual, t) => (state[t] === SecondState.bridged ? 0 : residual));
+  const written = residuals.slice();
+  for (let t = 0; t < written.length; t++) if (state[t] === SecondState.bridged) written[t] = 0;
+  return written;
 }
 
 /** Share of what both recorded at the chosen lag that its segments hold: the rest was left out. */
