@@ -1,3 +1,4 @@
+import { meanOfValid } from '../math/mean.ts';
 import type { Repeat } from '../math/repeats.ts';
 import type { CopiesChart, Reading, Stretch } from '../types.ts';
 import { defineMeasure, exact, notApplicable, number } from './measure.ts';
@@ -35,7 +36,7 @@ export const copiedSeconds = defineMeasure({
   compute(all, recording, options) {
     const samples = samplesOf(all, recording);
     if (samples === null) return notApplicable('no-channel', { channel: 'power' });
-    const valid = samples.power.reduce((sum, watts) => (Number.isNaN(watts) ? sum : sum + 1), 0);
+    const valid = meanOfValid(samples.power).count;
     if (valid < options.minimumSamples) {
       return notApplicable('too-short', { seconds: valid, needed: options.minimumSamples });
     }

@@ -1,3 +1,4 @@
+import { meanOfValid } from '../math/mean.ts';
 import { inSteadyWindow } from '../math/steady-windows.ts';
 import type { PlateausChart, Stretch } from '../types.ts';
 import { defineMeasure, exact, notApplicable, number } from './measure.ts';
@@ -34,7 +35,7 @@ export const flatPowerShare = defineMeasure({
     if (seconds < options.minimumSeconds) {
       return notApplicable('too-short', { seconds, needed: options.minimumSeconds });
     }
-    const usable = power.reduce((sum, watts) => (Number.isNaN(watts) ? sum : sum + 1), 0);
+    const usable = meanOfValid(power).count;
     const inWindow = Math.round((options.windowSeconds * usable) / seconds);
     const flat = inSteadyWindow(power, Math.max(options.fewestRecords, inWindow), options.spreadWatts);
     const plateaus = plateausOf(records, power, flat, options.stepWatts);

@@ -1,3 +1,4 @@
+import { mean } from '../../math/mean.ts';
 import type { PairSamples } from './samples.ts';
 
 const kept = new WeakMap<PairSamples, Map<number, Blocks>>();
@@ -41,7 +42,7 @@ function average(samples: PairSamples, seconds: number): Blocks {
   const speedOfWork: number[] = [];
   const rise: number[] = [];
   const turn: number[] = [];
-  const least = leastShare * meanOf(samples.other);
+  const least = leastShare * mean(samples.other);
   for (let i = 0; i < samples.at.length; ) {
     const block = Math.floor(samples.at[i]! / seconds);
     const from = i;
@@ -91,7 +92,3 @@ function average(samples: PairSamples, seconds: number): Blocks {
 
 /** Least mean power of a block, as a share of the second's mean over the ride. */
 const leastShare = 1 / 3;
-
-function meanOf(values: Float64Array): number {
-  return values.reduce((a, b) => a + b, 0) / Math.max(1, values.length);
-}

@@ -1,5 +1,6 @@
 import { medianSorted } from 'simple-statistics';
 import { changePoint } from '../../math/change-point.ts';
+import { mean } from '../../math/mean.ts';
 import { normalReach } from '../../math/normal.ts';
 import { type RobustFit, reachOf, robustFit } from '../../math/robust-fit.ts';
 import type { Blocks } from './blocks.ts';
@@ -209,11 +210,15 @@ export function halfInterval(
 
 /** Standard deviation; NaN (a column with gaps) is not greater than anything. */
 function spread(column: Float64Array): number {
-  const mean = column.reduce((a, b) => a + b, 0) / column.length;
-  return Math.sqrt(column.reduce((sum, value) => sum + (value - mean) ** 2, 0) / column.length);
+  const middle = mean(column);
+  let squares = 0;
+  for (let i = 0; i < column.length; i++) squares += (column[i]! - middle) ** 2;
+  return Math.sqrt(squares / column.length);
 }
 
 function centred(column: Float64Array): Float64Array {
-  const mean = column.reduce((a, b) => a + b, 0) / column.length;
-  return column.map((value) => value - mean);
+  const middle = mean(column);
+  const out = new Float64Array(column.length);
+  for (let i = 0; i < out.length; i++) out[i] = column[i]! - middle;
+  return out;
 }

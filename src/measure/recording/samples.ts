@@ -17,8 +17,9 @@ export function samplesOf(all: Subjects, series: Series): Samples | null {
   const column = series.channels.power;
   if (column === undefined) return null;
   const { time, channels } = series.recording;
-  if (series !== all.primary || channels.power === undefined) {
-    return { power: column, at: column.map((_, second) => second) };
-  }
-  return { power: channels.power, at: time.map((clock) => Math.round(clock) - series.start) };
+  const onGrid = series !== all.primary || channels.power === undefined;
+  const power = onGrid ? column : channels.power;
+  const at = new Float64Array(power.length);
+  for (let i = 0; i < at.length; i++) at[i] = onGrid ? i : Math.round(time[i]!) - series.start;
+  return { power, at };
 }
