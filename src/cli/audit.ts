@@ -3,7 +3,7 @@ import { Command, Option } from 'commander';
 import { audit, type Submission } from '../audit.ts';
 import { limits, writeWhole } from '../files/index.ts';
 import { Problem, sentence } from '../problem.ts';
-import { type LetterFrame, redact, renderCharts, renderLetter } from '../report/index.ts';
+import { isChartName, type LetterFrame, redact, renderCharts, renderLetter } from '../report/index.ts';
 import { gradeWord, missingSaid, reachSaid, unreadableSaid } from '../report/words/grade.ts';
 import type { NamedBytes, Report } from '../types.ts';
 import { makeFolder } from './event-folders.ts';
@@ -101,10 +101,15 @@ async function run(io: Io, primary: string, given: AuditOptions): Promise<number
     given.history === undefined ? undefined : historyRead(given.history),
     given.rules === undefined ? undefined : rulesRead(given.rules),
   ];
-  await keepApart(io, sources, [
-    ...outs.map(({ file }) => ({ option: '--out', file })),
-    ...(given.letter === undefined ? [] : [{ option: '--letter', file: given.letter }]),
-  ]);
+  await keepApart(
+    io,
+    sources,
+    [
+      ...outs.map(({ file }) => ({ option: '--out', file })),
+      ...(given.letter === undefined ? [] : [{ option: '--letter', file: given.letter }]),
+    ],
+    given.charts === undefined ? [] : [{ option: '--charts', folder: given.charts, gives: isChartName }],
+  );
   const progress = progressOn(io);
   try {
     const rules = await rulesGiven(io, given.rules);

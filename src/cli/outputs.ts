@@ -1,4 +1,4 @@
-import { lstat, realpath } from 'node:fs/promises';
+import { lstat, readdir, realpath } from 'node:fs/promises';
 import path from 'node:path';
 import { Problem } from '../problem.ts';
 import type { Io } from './io.ts';
@@ -7,6 +7,14 @@ import type { Io } from './io.ts';
 export interface Output {
   readonly option: string;
   readonly file: string;
+}
+
+/** A folder that files are written into whose names are known only when there is something to write. */
+export interface OutputFolder {
+  readonly option: string;
+  readonly folder: string;
+  /** Whether a file of this name may be written. */
+  readonly gives: (name: string) => boolean;
 }
 
 /** A place that is read: a file, or a folder and whatever its reader takes from it. */
@@ -27,6 +35,7 @@ export async function keepApart(
   io: Io,
   inputs: readonly (string | Source | undefined)[],
   outputs: readonly Output[],
+  folders: readonly OutputFolder[] = [],
 ): Promise<void> {
   const sources: Source[] = [];
   for (const input of inputs) {
@@ -35,7 +44,7 @@ export async function keepApart(
     sources.push({ place: await placeOf(io, place), takes });
   }
   const written = new Set<string>();
-  for (const { option, file } of outputs) {
+  const claim = async ({ option, file }: Output) => {
     const place = await placeOf(io, file);
     if (sources.some((source) => source.place === place))
       throw refused(option, file, 'it would be written over, and it is read here');
@@ -43,8 +52,18 @@ export async function keepApart(
       throw refused(option, file, 'it would be written over, and its folder is read here');
     if (written.has(place)) throw refused(option, file, 'two outputs would be written to it');
     written.add(place);
+  };
+  for (const output of outputs) await claim(output);
+  for (const { option, folder, gives } of folders) {
+    const place = await placeOf(io, folder);
+    const others = [...written].filter((one) => path.dirname(one) === place).map((one) => path.basename(one));
+    const names = new Set([...(await namesIn(place)), ...others].filter(gives));
+    for (const name of names) await claim({ option, file: path.join(folder, name) });
   }
 }
+
+/** What stands in a folder, links as well; nothing where there is none. */
+const namesIn = (folder: string) => readdir(folder).catch(() => []);
 
 function holds({ place, takes }: Source, file: string): boolean {
   const way = path.relative(place, file).split(path.sep);

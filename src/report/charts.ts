@@ -25,3 +25,6 @@ export function renderCharts(report: Report, { width }: { readonly width: number
     };
   });
 }
+
+/** Whether a chart may bear this name, on disks that tell capitals apart and on others. */
+export const isChartName = (name: string) => /^\d{2,}-[a-z-]+\.svg$/i.test(name);

@@ -49,6 +49,29 @@ describe('outputs', () => {
     expect((await run(argv, { cwd: folder })).err).toContain('two outputs would be written to it');
   });
 
+  it('are held apart from what is read where they are charts, which choose their own names', async () => {
+    const folder = scratch();
+    const { csv, before } = recordingIn(folder);
+    const there = path.join(folder, 'there');
+    mkdirSync(there);
+    const own = path.join(there, '01-traces.svg');
+    copyFileSync(csv, own);
+    const over = await run(['audit', own, '--charts', 'there'], { cwd: folder });
+    expect(over.status).toBe(2);
+    expect(over.err).toMatch(
+      /^error: --charts .*01-traces\.svg: it would be written over, and it is read here\./,
+    );
+    expect(readFileSync(own)).toEqual(before);
+    const both = await run(['audit', csv, '--charts', 'there', '--letter', 'there/02-traces.svg'], {
+      cwd: folder,
+    });
+    expect(both.err).toContain('two outputs would be written to it');
+    // Charts of an earlier run are replaced, and nothing else of the folder is asked about.
+    const again = () => run(['audit', csv, '--charts', '.'], { cwd: folder });
+    expect((await again()).err).toContain('written: ');
+    expect((await again()).err).toContain('written: ');
+  });
+
   it('have a place each', async () => {
     const folder = scratch();
     const { csv } = recordingIn(folder);
