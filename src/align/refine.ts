@@ -119,7 +119,8 @@ export function lagOf(found: readonly Delay[], chosen: number): Estimate {
 
 /**
  * How the two clocks run apart, in parts per million of the primary's time; positive when the second's
- * clock runs slow. Null when there are too few windows.
+ * clock runs slow, with a 95 % interval from its windows and by how much a link may have slid meanwhile. Null when
+ * there are too few windows.
  */
 export function driftOf(found: readonly Delay[], chosen: number): Estimate | null {
   // Jumps of a clock that skips pauses are not drift.
@@ -131,6 +132,7 @@ export function driftOf(found: readonly Delay[], chosen: number): Estimate | nul
   const slope = points.reduce((sum, { at, lag }) => sum + (at - meanAt) * (lag - meanLag), 0) / spread;
   const misfit = points.reduce((sum, { at, lag }) => sum + (lag - meanLag - slope * (at - meanAt)) ** 2, 0);
   const freedom = points.length - 2;
-  const half = studentReach(freedom) * Math.sqrt(misfit / freedom / spread);
+  const span = points.at(-1)!.at - points[0]!.at;
+  const half = studentReach(freedom) * Math.sqrt(misfit / freedom / spread) + settings.linkSlide / span;
   return { value: slope * 1e6, low: (slope - half) * 1e6, high: (slope + half) * 1e6 };
 }

@@ -60,10 +60,12 @@ describe('the lag of a stretch', () => {
 });
 
 describe('the drift of a clock', () => {
-  it('is the slope of the lags over time, in parts per million', () => {
+  it('is the slope of the lags over time, in parts per million, and no surer than half a second of it', () => {
+    // Five windows, the last 2,400 s after the first.
     const { value, low, high } = driftOf(windows(10, 10.06, 10.12, 10.18, 10.24), 10)!;
     expect(value).toBeCloseTo(100, 6);
-    expect(high - low).toBeLessThan(1e-3);
+    expect(value - low).toBeCloseTo(0.5e6 / 2400, 6);
+    expect(high - value).toBeCloseTo(0.5e6 / 2400, 6);
   });
 
   it('is none of fewer than four windows, and passes over jumps', () => {
