@@ -5,7 +5,7 @@ import { crossChecks, type Earlier, recordHead } from '../event.ts';
 import { checksum } from '../files/index.ts';
 import { Problem } from '../problem.ts';
 import type { CrossChecks, Entry, EventRecord, SharedContent } from '../types.ts';
-import { makeFolder, removeOthers } from './event-folders.ts';
+import { makeFolder, removeOthers, writtenInto } from './event-folders.ts';
 import { decisionsIn, earlierGiven, recordIn, writeEvent, writePart } from './event-out.ts';
 import type { EventGiven } from './event-plan.ts';
 import { type Run, runEntries } from './event-run.ts';
@@ -56,10 +56,14 @@ export async function auditEvent(
 ): Promise<Audited> {
   const { plan, sets, files } = event;
   const { part } = settings;
-  const earlier = await earlierGiven({ ...io, cwd: event.terms }, settings.earlier ?? []);
+  const folder = path.resolve(io.cwd, out);
+  const earlier = await earlierGiven(
+    { ...io, cwd: event.terms },
+    settings.earlier ?? [],
+    writtenInto(folder),
+  );
   const before = settings.since === undefined ? null : await recordIn(io, settings.since);
   const decisions = await decisionsIn(files.terms);
-  const folder = path.resolve(io.cwd, out);
   await makeFolder(folder, out);
   const entries = await chosen(plan.entries, part, settings.only);
   const { rows, reused } = await audited(io, event, entries, settings, { out: folder, shown: out });
@@ -148,7 +152,7 @@ const stoppedSaid = (kept: number, all: number, out: string) =>
 /** The fingerprints of this event that were kept beside it; null when there are none. */
 async function ownMarks(io: Io, { files, plan }: EventGiven): Promise<Earlier | null> {
   try {
-    const [found] = await earlierGiven({ ...io, cwd: files.terms }, [marksFile]);
+    const [found] = await earlierGiven({ ...io, cwd: files.terms }, [marksFile], []);
     return found?.marks.event === plan.name ? found : null;
   } catch (error) {
     if (error instanceof Problem && error.code === 'file-missing') return null;

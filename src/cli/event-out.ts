@@ -19,6 +19,7 @@ import { renderOverview, renderSummaryCsv, renderSummaryMarkdown } from '../repo
 import { MiB } from '../sizes.ts';
 import type { Decision, EventRecord } from '../types.ts';
 import type { Io } from './io.ts';
+import { keepApart, type Output } from './outputs.ts';
 
 /** Bytes of the record of an event of ten thousand. */
 const recordBytes = 512 * MiB;
@@ -30,8 +31,16 @@ export async function recordIn(io: Io, folder: string): Promise<EventRecord> {
   return parseRecord(new TextDecoder().decode(bytes), shown);
 }
 
-/** Earlier events, each by its record, with the fingerprints beside it, or by these alone. */
-export async function earlierGiven(io: Io, named: readonly string[]): Promise<readonly Earlier[]> {
+/**
+ * Earlier events, each by its record, with the fingerprints beside it, or by these alone.
+ *
+ * @param outputs what will be written: none of it over those fingerprints, which nobody named
+ */
+export async function earlierGiven(
+  io: Io,
+  named: readonly string[],
+  outputs: readonly Output[],
+): Promise<readonly Earlier[]> {
   const earlier: Earlier[] = [];
   const read = async (file: string, root?: string) => {
     const place = path.resolve(io.cwd, file);
@@ -42,7 +51,10 @@ export async function earlierGiven(io: Io, named: readonly string[]): Promise<re
   for (const file of named) {
     // Nobody named it: it may be no link that leads elsewhere.
     const folder = path.dirname(file);
-    const beside = () => read(path.join(folder, marksFile), folder);
+    const beside = async () => {
+      await keepApart(io, [path.join(folder, marksFile)], outputs);
+      return read(path.join(folder, marksFile), folder);
+    };
     earlier.push(await parseEarlier(await read(file), beside));
   }
   return earlier;

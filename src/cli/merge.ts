@@ -69,8 +69,9 @@ async function run(io: Io, named: string, parts: readonly string[], given: Merge
     ...(given.earlier ?? []),
     ...records,
   ];
-  await keepApart(io, sources, writtenInto(given.out));
-  const earlier = await earlierGiven(io, given.earlier ?? []);
+  const outputs = writtenInto(given.out);
+  await keepApart(io, sources, outputs);
+  const earlier = await earlierGiven(io, given.earlier ?? [], outputs);
   const before = given.since === undefined ? null : await recordIn(io, given.since);
   const decisions = await decisionsIn(event.files.root);
   const found = [];

@@ -348,6 +348,25 @@ describe('event', () => {
     expect((await compared(kept)).err).toMatch(shared);
   });
 
+  it('writes nothing over fingerprints that are read beside an earlier record', async () => {
+    const [before, now] = [eventOf(['11'], { name: 'Round 0' }), eventOf(['26'])];
+    const out = path.join(before, 'out');
+    await run(['event', before, '--out', out]);
+    cpSync(path.join(out, 'event.json'), path.join(out, 'round-0.json'));
+    const kept = contents(out);
+    const refused = {
+      status: 2,
+      out: '',
+      err: expect.stringContaining('fingerprints.json: it would be written over'),
+    };
+    const earlier = ['--earlier', path.join(out, 'round-0.json'), '--out', out];
+    expect(await run(['event', now, ...earlier])).toMatchObject(refused);
+    const part = path.join(now, 'part');
+    await run(['event', now, '--out', part, '--part', '1/1']);
+    expect(await run(['merge', now, part, ...earlier])).toMatchObject(refused);
+    expect(contents(out)).toEqual(kept);
+  });
+
   it.skipIf(onWindows)('follows no link to fingerprints that nobody named', async () => {
     const [before, now] = [eventOf(['11'], { name: 'Round 0' }), eventOf(['26'])];
     const out = path.join(before, 'out');
