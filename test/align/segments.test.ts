@@ -35,6 +35,17 @@ describe('the lags of stretches', () => {
     expect(Math.abs(found[0]!.stretch[1] - 1800)).toBeLessThan(10);
   });
 
+  it('jump only for what both recorders wrote', () => {
+    const { primary, second } = residuals('jump', 3600, stoppedAt1800);
+    const evidence = evidenceOf(primary, second, chance);
+    const carriedOn: Evidence['writtenGain'] = (stretch, lag) =>
+      lag === 60 ? 15 : evidence.writtenGain(stretch, lag);
+    // A lag of its own must be worth 7 and the logarithm of 3,600 lags tried: 15.19.
+    expect(lagsOf(segments(primary, second, [10, 60], { ...evidence, writtenGain: carriedOn }))).toEqual([
+      10,
+    ]);
+  });
+
   // Far from where the clock stops, or just before: the lag that follows claims nothing there.
   it.each([900, 1710])('do not jump to and fro for a few spikes that happen to meet at %d s', (at) => {
     const { primary, second } = residuals('spikes', 3600, stoppedAt1800);
