@@ -39,6 +39,21 @@ it('needs a sprint', () => {
   expect(outcomeOf(sprintExcess, 'sprint-overshoot', even)).toMatchObject({ reason: 'too-few-efforts' });
 });
 
+it.each([
+  ['zeros', () => 0],
+  ['the last value', (before: number) => before],
+])('leaves out a sprint in which a link was lost, and %s stand for what was not measured', (_, written) => {
+  const all = subjectsOf(ridden('sprint 0', ride, []));
+  const { stretch } = all.sections.find(({ kind }) => kind === 'sprint')!;
+  const power = all.seconds[0]!.series.channels.power!;
+  const whole = outcomeOf(sprintExcess, 'sprint-overshoot', all);
+  power.fill(written(power[stretch[0] - 1]!), stretch[0], stretch[1]);
+  const found = outcomeOf(sprintExcess, 'sprint-overshoot', all);
+  if (found.state !== 'measured' || whole.state !== 'measured') throw new Error(found.state);
+  expect(found.count).toBe(whole.count - 1);
+  expect(Math.abs(found.value)).toBeLessThan(3);
+});
+
 it('says when there is but one sprint: honest meters lie several percent apart in a single one', () => {
   const all = subjectsOf(ridden('sprint 0', ride, []));
   const [first] = all.sections.filter(({ kind }) => kind === 'sprint');

@@ -8,7 +8,7 @@ export interface Effort {
   readonly stretch: Stretch;
 }
 
-/** The sprints among the sections that are whole on both meters, with room around them inside the window. */
+/** The sprints among the sections that both meters told as a whole, with room around them inside the window. */
 export function effortsOf(
   sections: readonly Section[],
   own: Float64Array,
@@ -22,10 +22,22 @@ export function effortsOf(
       core,
       stretch: [Math.max(from, core[0] - roomSeconds), Math.min(to, core[1] + roomSeconds)] as const,
     }))
-    .filter(({ stretch }) => isWhole(own, stretch) && isWhole(other, stretch));
+    .filter((effort) => isTold(own, effort) && isTold(other, effort));
 }
 
-function isWhole(column: Float64Array, [from, to]: Stretch): boolean {
-  for (let t = from; t < to; t++) if (Number.isNaN(column[t]!)) return false;
+/**
+ * A power that stands still for so long (s) between the edges of a sprint is the last value that a lost link left;
+ * nobody sprints so evenly, and coarse steps repeat for less (common practice, no source).
+ */
+const stillSeconds = 5;
+
+/** Whether a meter told a sprint: every second of it, no zero between its edges, where nobody coasts, no held value. */
+function isTold(column: Float64Array, { core, stretch }: Effort): boolean {
+  for (let t = stretch[0]; t < stretch[1]; t++) if (Number.isNaN(column[t]!)) return false;
+  let still = 0;
+  for (let t = core[0]; t < core[1]; t++) {
+    still = t > core[0] && column[t] === column[t - 1] ? still + 1 : 1;
+    if (column[t] === 0 || still >= stillSeconds) return false;
+  }
   return true;
 }
