@@ -20,7 +20,8 @@ import { kinshipOf } from './rider/meters.ts';
  *
  * A meter that reads low looks like a lighter rider, and nothing in one ride tells the two apart. What does is
  * a second meter of the same ride, and what earlier rides showed with the same meter; both move the honest
- * range and narrow it. A mass that was always understated hides behind its own past: the value is judged
+ * range and narrow it. A second that reads far lower than meters do is off itself: heard, it would make a
+ * light rider of anyone. A mass that was always understated hides behind its own past: the value is judged
  * without the earlier rides as well, and the range that leaves it further out is stated.
  */
 export const massShortfall = defineMeasure({
@@ -36,6 +37,7 @@ export const massShortfall = defineMeasure({
     fieldSpread: number('SD of meters as found in the field, %'),
     fieldOffset: number('by how much they read low on average, %'),
     otherSpread: number('SD that grade, air and bicycle add, %'),
+    mostApart: number('spreads of a pair of meters below which a second one is off itself and not heard'),
     repeatSpread: number('SD of one meter from ride to ride, %'),
     riderSpread: number('SD of a rider’s own mass over the time that past rides are looked at, %'),
     oldest: number('age beyond which a past ride says nothing of that, days'),
@@ -132,6 +134,7 @@ const arriving = (device: DeviceFacts | null) => (behindChain(device) === true ?
 
 interface SecondOptions {
   readonly leastStretches: number;
+  readonly mostApart: number;
   readonly fieldSpread: number;
   readonly fieldOffset: number;
 }
@@ -141,7 +144,7 @@ function secondOpinion(
   all: Subjects,
   pair: AlignedSecond,
   climbs: readonly Climb[],
-  { leastStretches, fieldSpread, fieldOffset }: SecondOptions,
+  { leastStretches, mostApart, fieldSpread, fieldOffset }: SecondOptions,
 ): Opinion | null {
   const climbed = new Uint8Array(all.primary.length);
   for (const { at } of climbs) climbed.fill(1, at, at + stretchSeconds);
@@ -159,7 +162,9 @@ function secondOpinion(
   const place = known && behindChain(own) === behindChain(other) ? 0 : chainLoss.spread;
   const sides = other?.sides === 1 ? oneSidedSpread : 0;
   const low = 100 * Math.log((second * arriving(other)) / (first * arriving(own)));
-  return { low: low + fieldOffset, spread: Math.hypot(fieldSpread, place, sides) };
+  const spread = Math.hypot(fieldSpread, place, sides);
+  if (low < -mostApart * Math.hypot(spread, fieldSpread)) return null;
+  return { low: low + fieldOffset, spread };
 }
 
 interface PastOptions {

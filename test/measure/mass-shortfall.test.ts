@@ -106,6 +106,16 @@ describe('massShortfall', () => {
     expect(moved).toBeGreaterThan(2 * lever);
     expect(moved).toBeLessThan(3 * lever);
   });
+  it('does not hear a second that reads far lower than meters do: it is off itself', () => {
+    const all = climbing(70);
+    const [alone, lower, failed] = [[], [() => 0.93], [() => 0.5]].map((factors) =>
+      measuredOf(massShortfall, id, { ...all, seconds: factors.map((factor) => secondOf(all, factor)) }),
+    );
+    expect(lower!.expected!.field!.centre).toBeLessThan(alone!.expected!.field!.centre - 2);
+    expect(failed!.expected).toEqual(alone!.expected);
+    expect(failed!.details).toMatchObject({ meters: 1 });
+  });
+
   it('holds against nobody that a second lost its link on a climb, and hears none of less than the fewest stretches', () => {
     const all = climbing(70);
     const opinions = (factor: (second: number) => number) =>
