@@ -1,5 +1,5 @@
 import { evidenceFor } from '../math/misfit.ts';
-import type { RatioChart, Subjects } from '../types.ts';
+import type { RatioChart, Stretch, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, type Reading } from './measure.ts';
 import { type Blocks, blocksOf } from './pair/blocks.ts';
 import { gate } from './pair/gate.ts';
@@ -7,7 +7,7 @@ import { effectOf, fitRatio, fitStep, halfInterval, type RatioFit, type StepFit 
 import { pairSamples } from './pair/samples.ts';
 
 /**
- * Growth of the difference between two meters from the start to the end of the race, in percent, with the
+ * Growth of the difference between two meters over the part of the race that both told, in percent, with the
  * parts that power and cadence explain taken out in one fit. The ratio is fitted on its logarithm. Where one
  * change of level fits better than a line, the growth is that change, and it is argued from what follows it.
  */
@@ -58,9 +58,9 @@ function describe(
   subject: string,
   blocks: Blocks,
   found: RatioFit | StepFit,
-  options: { declaredSpread: number; fieldSpread: number },
+  options: { blockSeconds: number; declaredSpread: number; fieldSpread: number },
 ): Reading {
-  const [from, to] = all.window;
+  const [from, to] = toldIn(blocks, all.window, options.blockSeconds);
   const stepped = 'at' in found;
   const { coefficient, error, half } = effectOf(found, stepped ? 'step' : 'time')!;
   // Time runs from -1 to 1 over the blocks; the race is a little longer than its blocks' middles.
@@ -86,6 +86,11 @@ function describe(
       charts: [ratioChart(subject, blocks, found)],
     },
   );
+}
+
+/** The part of the race that both meters told: of what lies before and after it a trend would only be guessed. */
+function toldIn({ at }: Blocks, [from, to]: Stretch, seconds: number): Stretch {
+  return [Math.max(from, at[0]! - seconds / 2), Math.min(to, at[at.length - 1]! + seconds / 2)];
 }
 
 /** Plain difference over a part of the race, %: a description, not what is judged. */

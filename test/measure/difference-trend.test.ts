@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { differenceTrend } from '../../src/measure/difference-trend.ts';
-import { covers, measuredOf, ridden } from './pair/make.ts';
+import { covers, measuredOf, outcomeOf, ridden, subjectsOf } from './pair/make.ts';
 
 const ride = { kind: 'bunch race', minutes: 60 } as const;
 
@@ -48,6 +48,23 @@ it('tells a pedal that drops out, in the ride half of which is twice as far off,
   expect(found.circumstances).toEqual(['in one step']);
   expect(found.value).toBeGreaterThan(90);
   expect(found.value).toBeLessThan(110);
+});
+
+it('guesses no growth of what the second did not tell', () => {
+  const all = subjectsOf(ridden('part', ride, []));
+  const [from] = all.window;
+  const power = all.seconds[0]!.series.channels.power!;
+  power.fill(Number.NaN, 0, from + 900).fill(Number.NaN, from + 2700);
+  const found = outcomeOf(differenceTrend, 'late-drift', all);
+  if (found.state !== 'measured') throw new Error(found.state);
+  const { minutes, early, late } = found.details as Readonly<Record<string, { readonly value: number }>>;
+  expect(minutes!.value).toBeGreaterThan(27);
+  expect(minutes!.value).toBeLessThan(31);
+  expect(found.stretches[0]![0]).toBeGreaterThan(from + 870);
+  // Each third is one of those minutes, so that each has something to tell.
+  expect(Math.abs(found.value)).toBeLessThan(3);
+  expect(early!.value).not.toBe(0);
+  expect(late!.value).not.toBe(0);
 });
 
 it('draws a step as a step', () => {
