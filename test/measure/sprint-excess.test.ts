@@ -54,6 +54,21 @@ it.each([
   expect(Math.abs(found.value)).toBeLessThan(3);
 });
 
+it('leaves out a sprint before the edges of which a link was lost while the other meter rose already', () => {
+  const all = subjectsOf(ridden('sprint 0', ride, []));
+  const whole = outcomeOf(sprintExcess, 'sprint-overshoot', all);
+  const sections = all.sections.map((one) =>
+    one === all.sections.find(({ kind }) => kind === 'sprint')
+      ? { ...one, stretch: [one.stretch[0] + 3, one.stretch[1]] as const }
+      : one,
+  );
+  const first = sections.find(({ kind }) => kind === 'sprint')!.stretch[0];
+  all.seconds[0]!.series.channels.power!.fill(0, first - 3, first);
+  const found = outcomeOf(sprintExcess, 'sprint-overshoot', { ...all, sections });
+  if (found.state !== 'measured' || whole.state !== 'measured') throw new Error(found.state);
+  expect(found.count).toBe(whole.count - 1);
+});
+
 it('says when there is but one sprint: honest meters lie several percent apart in a single one', () => {
   const all = subjectsOf(ridden('sprint 0', ride, []));
   const [first] = all.sections.filter(({ kind }) => kind === 'sprint');

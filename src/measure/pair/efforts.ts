@@ -1,3 +1,4 @@
+import { mean } from '../../math/mean.ts';
 import type { Section, Stretch } from '../../types.ts';
 
 /** One sprint. */
@@ -22,7 +23,7 @@ export function effortsOf(
       core,
       stretch: [Math.max(from, core[0] - roomSeconds), Math.min(to, core[1] + roomSeconds)] as const,
     }))
-    .filter((effort) => isTold(own, effort) && isTold(other, effort));
+    .filter((effort) => isTold(own, other, effort) && isTold(other, own, effort));
 }
 
 /**
@@ -31,9 +32,15 @@ export function effortsOf(
  */
 const stillSeconds = 5;
 
-/** Whether a meter told a sprint: every second of it, no zero between its edges, where nobody coasts, no held value. */
-function isTold(column: Float64Array, { core, stretch }: Effort): boolean {
-  for (let t = stretch[0]; t < stretch[1]; t++) if (Number.isNaN(column[t]!)) return false;
+/**
+ * Whether a meter told a sprint: every second of it, no held value between its edges, and no zero there nor around
+ * them while the other shows at least half of the sprint's power, where nobody coasts.
+ */
+function isTold(column: Float64Array, beside: Float64Array, { core, stretch }: Effort): boolean {
+  const half = mean(beside.subarray(...core)) / 2;
+  for (let t = stretch[0]; t < stretch[1]; t++) {
+    if (Number.isNaN(column[t]!) || (column[t] === 0 && beside[t]! >= half)) return false;
+  }
   let still = 0;
   for (let t = core[0]; t < core[1]; t++) {
     still = t > core[0] && column[t] === column[t - 1] ? still + 1 : 1;
