@@ -6,6 +6,7 @@ import type { DeviceFacts, MetersChart, Subject, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { behindChain, chainLoss, fieldVariance, placeDifference } from './pair/expected.ts';
 import { isIndependent } from './pair/gate.ts';
+import { lostLinks } from './pair/samples.ts';
 
 interface Meter {
   readonly subject: Subject;
@@ -15,7 +16,7 @@ interface Meter {
 
 /**
  * With three independent meters or more: how far the one that lies farthest is from the mean of the others,
- * %, loss in the chain allowed for, over the seconds that all of them recorded. Where the others lie as far
+ * %, loss in the chain allowed for, over the seconds that all of them measured. Where the others lie as far
  * apart among themselves, none is the odd one. The honest range is that of the farthest of so many meters.
  */
 export const distanceFromOthers = defineMeasure({
@@ -38,7 +39,8 @@ export const distanceFromOthers = defineMeasure({
   compute(all, _, { blockSeconds, leastBlocks, mostOfDistance }) {
     const meters = independentMeters(all);
     if (meters.length < 3) return notApplicable('no-third', { meters: meters.length });
-    const blocks = commonBlocks(meters, all.window, blockSeconds);
+    const lost = all.seconds.filter(isIndependent).map((pair) => lostLinks(all, pair));
+    const blocks = commonBlocks(meters, lost, all.window, blockSeconds);
     const count = blocks[0]!.length;
     if (count < leastBlocks) return notApplicable('too-few-blocks', { blocks: count, needed: leastBlocks });
     const watts = blocks.map(mean);
@@ -100,9 +102,10 @@ function placeOf(device: DeviceFacts | null): number {
   return behindChain(device) === true ? -chainLoss.centre : 0;
 }
 
-/** Block means of every meter over the seconds that all recorded, with power on at least one. */
+/** Block means of every meter over the seconds that all measured, with power on at least one. */
 function commonBlocks(
   meters: readonly Meter[],
+  lost: readonly Uint8Array[],
   [from, to]: readonly [number, number],
   seconds: number,
 ): Float64Array[] {
@@ -113,6 +116,7 @@ function commonBlocks(
     for (let t = start; t < start + seconds; t++) {
       const watts = meters.map(({ power }) => power[t]!);
       if (watts.some(Number.isNaN) || watts.every((w) => w === 0)) continue;
+      if (lost.some((seconds) => seconds[t] === 1)) continue;
       for (const [i, w] of watts.entries()) sums[i]! += w;
       count++;
     }

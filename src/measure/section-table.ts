@@ -10,6 +10,7 @@ import type {
 } from '../types.ts';
 import { roundTo } from '../units.ts';
 import { blockInterval } from './pair/block-interval.ts';
+import { lostLinks } from './pair/samples.ts';
 
 /** Blocks (s) that an interval inside a section rests on: short, for sprints have room for few. */
 const blockSeconds = 10;
@@ -35,7 +36,7 @@ type Difference = ReportSection['differences'][number];
  * @param pairs the other meters that can be compared with the primary
  */
 export function sectionTable(all: Subjects, pairs: readonly AlignedSecond[]): ReportSection[] {
-  return all.sections.map((section) => ({ ...section, ...shownIn(all.primary, pairs, [section]) }));
+  return all.sections.map((section) => ({ ...section, ...shownIn(all, pairs, [section]) }));
 }
 
 /** The same of all sections of a kind together; null where there is no other meter, or nothing to compare. */
@@ -43,17 +44,17 @@ export function sectionsChart(all: Subjects, pairs: readonly AlignedSecond[]): S
   const rows = kindsTold
     .map((section) => {
       const of = all.sections.filter(({ kind }) => kind === section);
-      return { section, count: of.length, ...shownIn(all.primary, pairs, of) };
+      return { section, count: of.length, ...shownIn(all, pairs, of) };
     })
     .filter(({ differences }) => differences.length > 0);
   return rows.length === 0 ? null : { kind: 'sections', id: 'sections', rows };
 }
 
-function shownIn(primary: Series, pairs: readonly AlignedSecond[], sections: readonly Section[]) {
+function shownIn(all: Subjects, pairs: readonly AlignedSecond[], sections: readonly Section[]) {
   const stretches = sections.map(({ stretch }) => stretch);
   return {
-    watts: meanPower(primary, stretches),
-    differences: pairs.flatMap((pair) => differenceIn(primary, pair, stretches) ?? []),
+    watts: meanPower(all.primary, stretches),
+    differences: pairs.flatMap((pair) => differenceIn(all, pair, stretches) ?? []),
   };
 }
 
@@ -76,23 +77,18 @@ interface Work {
   readonly other: number;
 }
 
-function differenceIn(
-  primary: Series,
-  { subject, series }: AlignedSecond,
-  stretches: readonly Stretch[],
-): Difference | null {
-  const own = primary.channels.power!;
-  const other = series.channels.power!;
-  const inEach = stretches.map((stretch) => blocksIn(own, other, stretch)).filter(({ length }) => length > 0);
+function differenceIn(all: Subjects, pair: AlignedSecond, stretches: readonly Stretch[]): Difference | null {
+  const { subject } = pair;
+  const inEach = stretches.map((stretch) => blocksIn(all, pair, stretch)).filter(({ length }) => length > 0);
   const pieces = inEach.length >= leastSections ? inEach.map(together) : inEach.flat();
-  const all = together(pieces);
-  if (all.own <= 0 || all.other <= 0) return null;
-  const ratio = all.own / all.other;
+  const work = together(pieces);
+  if (work.own <= 0 || work.other <= 0) return null;
+  const ratio = work.own / work.other;
   const percent = 100 * (ratio - 1);
   const misfits = Float64Array.from(pieces, (piece) => piece.own - ratio * piece.other);
   const deviation = blockInterval(misfits);
   if (deviation === null) return { subject, percent: roundTo(percent, '%'), low: null, high: null };
-  const half = (100 * deviation * pieces.length) / all.other;
+  const half = (100 * deviation * pieces.length) / work.other;
   return {
     subject,
     percent: roundTo(percent, '%'),
@@ -101,13 +97,16 @@ function differenceIn(
   };
 }
 
-/** Work of both meters in blocks, over the seconds that both recorded; blocks without any are left out. */
-function blocksIn(own: Float64Array, other: Float64Array, [from, to]: Stretch): Work[] {
+/** Work of both meters in blocks, over the seconds that both measured; blocks without any are left out. */
+function blocksIn(all: Subjects, pair: AlignedSecond, [from, to]: Stretch): Work[] {
+  const own = all.primary.channels.power!;
+  const other = pair.series.channels.power!;
+  const lost = lostLinks(all, pair);
   const blocks: Work[] = [];
   for (let start = from; start < to; start += blockSeconds) {
     const block = { own: 0, other: 0 };
     for (let t = start; t < Math.min(to, start + blockSeconds); t++) {
-      if (Number.isNaN(own[t]!) || Number.isNaN(other[t]!)) continue;
+      if (Number.isNaN(own[t]!) || Number.isNaN(other[t]!) || lost[t] === 1) continue;
       block.own += own[t]!;
       block.other += other[t]!;
     }

@@ -22,6 +22,14 @@ it('says when it is not the primary, and when there is no odd one', () => {
   expect(none.state === 'measured' && none.circumstances).toContain('no odd one');
 });
 
+it('asks nothing of seconds in which a link was lost and zeros were written', () => {
+  const all = subjectsOf(ridden('lost', ride, []));
+  const [from] = all.window;
+  all.primary.channels.power!.fill(0, from + 600, from + 1500);
+  const found = put(all);
+  expect(found.state === 'measured' && Math.abs(found.value)).toBeLessThan(3);
+});
+
 it('needs three', () => {
   expect(put(subjectsOf(ridden('two', { ...ride, seconds: 1 }, [])))).toMatchObject({ reason: 'no-third' });
 });

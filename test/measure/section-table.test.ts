@@ -36,6 +36,15 @@ it('takes all sections of a kind together: sprints that read high stand out of s
     expect(third.differences[0]!.high!).toBeLessThan(low!);
 });
 
+it('holds nothing against a meter while its link was lost and zeros were written', () => {
+  const all = subjectsOf(ridden('lost', { kind: 'bunch race', minutes: 60 }, [{}, {}]));
+  const [from, to] = all.window;
+  all.seconds[0]!.series.channels.power!.fill(0, from + 300, from + 900).fill(0, to - 600, to);
+  const thirds = sectionTable(all, all.seconds).filter(({ kind }) => kind.endsWith('third'));
+  expect(thirds).toHaveLength(2);
+  for (const { differences } of thirds) expect(Math.abs(differences[0]!.percent)).toBeLessThan(3);
+});
+
 it('compares nothing while coasting, and makes no chart without another meter', () => {
   const all = subjectsOf(ridden('alone', { kind: 'bunch race', minutes: 30 }, []));
   expect(sectionsChart(all, [])).toBeNull();

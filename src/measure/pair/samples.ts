@@ -48,9 +48,7 @@ export function pairSamples(all: Subjects, pair: AlignedSecond): PairSamples {
   const otherCadence = pair.series.channels.cadence;
   const ownSpeed = all.primary.channels.speed;
   const otherSpeed = pair.series.channels.speed;
-  const lost = new Uint8Array(own.length);
-  markSilence(own, other, lost);
-  markSilence(other, own, lost);
+  const lost = lostLinks(all, pair);
   const sprinting = new Uint8Array(own.length);
   for (const { kind, stretch } of all.sections) {
     if (kind === 'sprint') sprinting.fill(1, Math.max(0, stretch[0] - sprintRoom), stretch[1] + sprintRoom);
@@ -86,6 +84,21 @@ export function pairSamples(all: Subjects, pair: AlignedSecond): PairSamples {
   }
   kept.set(pair, samples);
   return samples;
+}
+
+const keptLost = new WeakMap<AlignedSecond, Uint8Array>();
+
+/** 1 at the seconds of the primary's series in which either meter's link must have been lost. Worked out once a pair. */
+export function lostLinks({ primary }: Subjects, pair: AlignedSecond): Uint8Array {
+  const known = keptLost.get(pair);
+  if (known !== undefined) return known;
+  const own = primary.channels.power!;
+  const other = pair.series.channels.power!;
+  const lost = new Uint8Array(own.length);
+  markSilence(own, other, lost);
+  markSilence(other, own, lost);
+  keptLost.set(pair, lost);
+  return lost;
 }
 
 /** Seconds around coasting in which lag and averaging still carry power, and cadence is still told as it was. */
