@@ -10,7 +10,7 @@ import {
   type Subject,
 } from '../types.ts';
 import { quarterHour } from '../units.ts';
-import { belongsBy } from './belongs.ts';
+import { recordedBeside } from './belongs.ts';
 import { byChannel, correlationAt, detrend } from './by-channel.ts';
 import { type Choice, choose } from './choose.ts';
 import { lags as correlateLags, correlationAlong, gainWithin, peaks } from './lags.ts';
@@ -42,7 +42,7 @@ export function align(primary: Series, second: Series, subject: Subject, window:
   const evidence: Evidence = {
     surrogateGain: lags.surrogate.gain,
     writtenGain: ([from, to], lag) => gainWithin(written, theirsWritten, from, to, lag),
-    belongs: belongsBy(primary, second),
+    ...recordedBeside(primary, second),
   };
   const answers = peaks(lags, settings.segmentCandidates);
   // Grid lag 0 with clocks that agree means that both series begin at the same clock time.

@@ -42,6 +42,8 @@ export interface Evidence {
   readonly writtenGain: (stretch: Stretch, lag: number) => number;
   /** Whether what else was recorded in a stretch allows that it is of one ride at a lag. */
   readonly belongs: (stretch: Stretch, lag: number) => boolean;
+  /** Whether legs, or all of that where there are none to compare, bear a lag out in a stretch. */
+  readonly bearsOut: (stretch: Stretch, lag: number) => boolean;
 }
 
 /**
@@ -73,7 +75,9 @@ export function segments(
   }
   const told = proven(pair, pieces, answers[0]!, evidence);
   const sharp = sharpen(pair, told).filter(({ stretch }) => stretch[1] > stretch[0]);
-  return inOrder(filled(sharp, evidence.belongs));
+  return inOrder(filled(sharp, evidence.belongs)).flatMap((segment) =>
+    borneOut(segment, second.length, evidence),
+  );
 }
 
 /** Each lag with those that count as the same answer. */
@@ -261,6 +265,24 @@ function filled(pieces: readonly Piece[], belongs: (stretch: Stretch, lag: numbe
     else out.push({ stretch: [stretch[0], stretch[1]], lag: by });
   }
   return joined(out);
+}
+
+/**
+ * A segment without what at its ends bears its lag out by nothing: where power shares little detail, the path of lags
+ * runs on past a stop of the clock at hardly a cost, and minutes before it would be compared with other minutes.
+ *
+ * @param length of the second: beyond its ends there is nothing to ask
+ */
+function borneOut({ stretch, lag }: Segment, length: number, evidence: Evidence): Segment[] {
+  const step = settings.endWindow;
+  const stands = (part: Stretch) =>
+    evidence.writtenGain(part, lag) >= settings.margin || evidence.bearsOut(part, lag);
+  const [first, last] = [Math.max(stretch[0], lag), Math.min(stretch[1], length + lag)];
+  let [from, to] = [first, last];
+  while (from + step <= to && !stands([from, from + step])) from += step;
+  while (from + step <= to && !stands([to - step, to])) to -= step;
+  const kept: Stretch = [from === first ? stretch[0] : from, to === last ? stretch[1] : to];
+  return kept[0] < kept[1] ? [{ stretch: kept, lag }] : [];
 }
 
 /** Neighbours that meet with one lag are one; as are those without any. */

@@ -105,6 +105,24 @@ describe('align', () => {
     expect(held).toBeLessThanOrEqual(seconds[0]!.time.length);
   });
 
+  it.each([
+    ['K92', 80, [1046, 1177]],
+    ['K356', 80, [1052, 1190]],
+    ['K379', 65, [1097, 1284]],
+  ] as const)(
+    'carries no lag over a stop of the clock to the first minutes of a workout: %s',
+    (seed, minutes, stop) => {
+      const draft = drawDraft(seed, { kind: 'set-point session', minutes });
+      const { primary, seconds } = withoutPauses(draft, [stop]);
+      const { secure, segments } = aligned(primary, seconds[0]!).alignment;
+      expect(secure).toBe(true);
+      // A clock stops three seconds after its rider.
+      const stood = stop[1] - stop[0] - 3;
+      for (const { stretch, offset } of segments)
+        expect(Math.abs(offset - (stretch[0] < stop[0] ? 0 : stood))).toBeLessThan(linkSlack);
+    },
+  );
+
   it('does not take values that a sparing recorder carried on for a late meter', () => {
     const { pair } = withSecond('sparing', { kind: 'bunch race', minutes: 60 }, () => ({ smart: 6 }));
     expect(pair.alignment.secure).toBe(true);

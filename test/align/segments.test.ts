@@ -22,7 +22,7 @@ const lagsOf = (found: ReturnType<typeof segments>) => found.map(({ lag }) => la
 function evidenceOf(primary: Float64Array, second: Float64Array, surrogateGain: number): Evidence {
   const writtenGain: Evidence['writtenGain'] = ([from, to], lag) =>
     gainWithin(primary, second, from, to, lag);
-  return { surrogateGain, writtenGain, belongs: () => true };
+  return { surrogateGain, writtenGain, belongs: () => true, bearsOut: () => true };
 }
 /** What unrelated rides reach by chance. */
 const chance = 8;
@@ -33,6 +33,15 @@ describe('the lags of stretches', () => {
     const found = segments(primary, second, [10, 60], evidenceOf(primary, second, chance));
     expect(lagsOf(found)).toEqual([10, 60]);
     expect(Math.abs(found[0]!.stretch[1] - 1800)).toBeLessThan(10);
+  });
+
+  it('let go of minutes at an end that nothing bears out', () => {
+    const { primary, second } = residuals('ends', 3600, (t) => (t < 1000 ? null : 60));
+    const evidence = evidenceOf(primary, second, chance);
+    expect(segments(primary, second, [60], evidence)).toEqual([{ stretch: [0, 3600], lag: 60 }]);
+    const none = segments(primary, second, [60], { ...evidence, bearsOut: () => false });
+    // Windows of four minutes from the second's first second on.
+    expect(none).toEqual([{ stretch: [60 + 4 * 240, 3600], lag: 60 }]);
   });
 
   it('jump only for what both recorders wrote', () => {
