@@ -16,6 +16,15 @@ it.each([-12, 0, 7])('recovers a gain of %d %%', (percent) => {
   expect(covers(found, percent)).toBe(true);
 });
 
+it('compares nothing while the second holds the last value that a lost link left', () => {
+  const all = subjectsOf(ridden('held', ride, [{ gain: 1.03 }, {}]));
+  const power = all.seconds[0]!.series.channels.power!;
+  const [from] = all.window;
+  power.fill(1.5 * power[from + 600]!, from + 600, from + 1500);
+  const found = outcomeOf(overallDifference, 'mean-bias', all);
+  expect(found.state === 'measured' && found.value).toBeCloseTo(3, 0);
+});
+
 it('expects honest pairs around the loss in the chain, as wide as meters are found to scatter', () => {
   const places = ['trainer', 'pedal', 'crank'] as const;
   const submission = ridden('places', { ...ride, places }, [

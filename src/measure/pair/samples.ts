@@ -1,5 +1,5 @@
 import { stretchesWhere } from '../../math/stretches.ts';
-import type { AlignedSecond, Subjects } from '../../types.ts';
+import type { AlignedSecond, Stretch, Subjects } from '../../types.ts';
 import { kmh } from '../../units.ts';
 
 /** The seconds at which two meters can be compared, as columns of equal length. */
@@ -88,7 +88,10 @@ export function pairSamples(all: Subjects, pair: AlignedSecond): PairSamples {
 
 const keptLost = new WeakMap<AlignedSecond, Uint8Array>();
 
-/** 1 at the seconds of the primary's series in which either meter's link must have been lost. Worked out once a pair. */
+/**
+ * 1 at the seconds of the primary's series in which either meter's link must have been lost: zeros of one alone, or one
+ * value that the second repeats. Worked out once a pair.
+ */
 export function lostLinks({ primary }: Subjects, pair: AlignedSecond): Uint8Array {
   const known = keptLost.get(pair);
   if (known !== undefined) return known;
@@ -97,8 +100,23 @@ export function lostLinks({ primary }: Subjects, pair: AlignedSecond): Uint8Arra
   const lost = new Uint8Array(own.length);
   markSilence(own, other, lost);
   markSilence(other, own, lost);
+  for (const [from, to] of heldIn(other, own)) lost.fill(1, from, to);
   keptLost.set(pair, lost);
   return lost;
+}
+
+/** A meter repeats no value for so long while the rider's power moves, s (common practice, no source). */
+const longestHeld = 20;
+
+/**
+ * Where a meter repeats one value while the other moves: the last that a lost link left, or a target in place of a
+ * measurement. Asked of the second alone, which then is no second opinion: what the primary repeats is a question.
+ */
+function heldIn(power: Float64Array, other: Float64Array): Stretch[] {
+  const repeats = (t: number) => power[t]! > 0 && power[t] === power[t + 1];
+  return stretchesWhere(0, power.length, repeats, longestHeld - 1)
+    .map(([from, to]): Stretch => [from, to + 1])
+    .filter(([from, to]) => other.subarray(from, to).some((watts) => watts !== other[from]));
 }
 
 /** Seconds around coasting in which lag and averaging still carry power, and cadence is still told as it was. */
