@@ -4,6 +4,7 @@ import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { detailRatio } from './pair/detail.ts';
 import { type Effort, effortsOf } from './pair/efforts.ts';
 import { gate } from './pair/gate.ts';
+import { lostLinks } from './pair/samples.ts';
 
 /**
  * How much more the primary reads above the second in sprints than over the rest of the race: surplus work
@@ -44,7 +45,7 @@ export const sprintExcess = defineMeasure({
     const other = pair.series.channels.power!;
     const efforts = effortsOf(all.sections, own, other, all.window, options.roomSeconds);
     if (efforts.length === 0) return notApplicable('too-few-efforts', { efforts: 0, needed: 1 });
-    const rest = restOf(own, other, all.window, efforts);
+    const rest = restOf(own, other, lostLinks(all, pair), all.window, efforts);
     const seconds = efforts.map(({ core }) => core[1] - core[0]).sort((a, b) => a - b)[efforts.length >> 1]!;
     const steady = steadyOf(own, other, rest, seconds);
     if (steady === null) return notApplicable('too-few-blocks', { blocks: rest.length, needed: 5 });
@@ -74,17 +75,18 @@ export const sprintExcess = defineMeasure({
   },
 });
 
-/** Stretches of the race outside the sprints. */
+/** Seconds of the race outside the sprints that both meters told. */
 function restOf(
   own: Float64Array,
   other: Float64Array,
+  lost: Uint8Array,
   [from, to]: Stretch,
   efforts: readonly Effort[],
 ): number[] {
-  const inEffort = new Uint8Array(own.length);
-  for (const { stretch } of efforts) inEffort.fill(1, stretch[0], stretch[1]);
+  const leftOut = lost.slice();
+  for (const { stretch } of efforts) leftOut.fill(1, stretch[0], stretch[1]);
   const rest: number[] = [];
-  for (let t = from; t < to; t++) if (inEffort[t] === 0 && own[t]! > 0 && other[t]! > 0) rest.push(t);
+  for (let t = from; t < to; t++) if (leftOut[t] === 0 && own[t]! > 0 && other[t]! > 0) rest.push(t);
   return rest;
 }
 

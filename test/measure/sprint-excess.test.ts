@@ -54,6 +54,20 @@ it.each([
   expect(Math.abs(found.value)).toBeLessThan(3);
 });
 
+it('takes no steady ratio from what a lost link left', () => {
+  const all = subjectsOf(ridden('sprint 0', ride, []));
+  const [from] = all.window;
+  const power = all.seconds[0]!.series.channels.power!;
+  const steadyOf = (given: typeof all) => {
+    const found = outcomeOf(sprintExcess, 'sprint-overshoot', given);
+    if (found.state !== 'measured') throw new Error(found.state);
+    return (found.details.steady as { value: number }).value;
+  };
+  const sections = all.sections.filter(({ stretch }) => stretch[0] > from + 900);
+  power.fill(2 * power[from + 60]!, from + 60, from + 900);
+  expect(Math.abs(steadyOf({ ...all, sections }))).toBeLessThan(2);
+});
+
 it('leaves out a sprint before the edges of which a link was lost while the other meter rose already', () => {
   const all = subjectsOf(ridden('sprint 0', ride, []));
   const whole = outcomeOf(sprintExcess, 'sprint-overshoot', all);
