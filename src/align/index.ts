@@ -16,7 +16,7 @@ import { type Choice, choose } from './choose.ts';
 import { lags as correlateLags, correlationAlong, gainWithin, peaks } from './lags.ts';
 import { originEvidence, originOf } from './origin.ts';
 import { delays, driftOf, lagOf, settle } from './refine.ts';
-import { type Evidence, segments as findSegments } from './segments.ts';
+import { borneOut, type Evidence, segments as findSegments, type Segment } from './segments.ts';
 import { settings } from './settings.ts';
 import { shift } from './shift.ts';
 import { witnessed } from './witness.ts';
@@ -60,19 +60,26 @@ export function align(primary: Series, second: Series, subject: Subject, window:
   const peak = choice.secure
     ? correlationAlong(own, theirs, choice.segments)
     : (lags.correlation[choice.lag - lags.first] ?? 0);
-  const settled = choice.secure
-    ? delays({ power, state: primary.state }, { power: other, state: second.state }, choice.segments)
-    : [];
-  const segments = settle(choice.segments, settled);
-  const series = shift(
-    second,
-    primary,
-    segments.map((segment) => ({ ...segment, lag: Math.round(segment.lag) })),
-  );
-  const channels = byChannel(primary, series);
+  const placed = (found: readonly Segment[]) => {
+    const settled = choice.secure
+      ? delays({ power, state: primary.state }, { power: other, state: second.state }, found)
+      : [];
+    const segments = settle(found, settled);
+    const whole = segments.map((segment) => ({ ...segment, lag: Math.round(segment.lag) }));
+    return { settled, segments, series: shift(second, primary, whole) };
+  };
+  const all = placed(choice.segments);
   const weak = peak < settings.weakAgreement || heldOf(choice, primary, second) < settings.mostHeld;
-  const denied = choice.secure && weak && !witnessed(primary, series, channels);
+  const denied = choice.secure && weak && !witnessed(primary, all.series, byChannel(primary, all.series));
   const secure = choice.secure && !denied;
+  // Only now: whoever leaves out what disagrees before he asks whether the rides are one finds that they are.
+  const kept = secure
+    ? choice.segments.flatMap((segment) => borneOut(segment, second.length, evidence))
+    : choice.segments;
+  const seconds = (of: readonly Segment[]) => of.reduce((sum, { stretch: [from, to] }) => sum + to - from, 0);
+  const trimmed = kept.length > 0 && seconds(kept) < seconds(choice.segments);
+  const { settled, segments, series } = trimmed ? placed(kept) : all;
+  const channels = byChannel(primary, series);
   const found = secure ? settled : [];
   const lag = lagOf(found, choice.lag);
   const offset = { value: lag.value - clockLag, low: lag.low - clockLag, high: lag.high - clockLag };

@@ -75,9 +75,7 @@ export function segments(
   }
   const told = proven(pair, pieces, answers[0]!, evidence);
   const sharp = sharpen(pair, told).filter(({ stretch }) => stretch[1] > stretch[0]);
-  return inOrder(filled(sharp, evidence.belongs)).flatMap((segment) =>
-    borneOut(segment, second.length, evidence),
-  );
+  return inOrder(filled(sharp, evidence.belongs));
 }
 
 /** Each lag with those that count as the same answer. */
@@ -273,7 +271,7 @@ function filled(pieces: readonly Piece[], belongs: (stretch: Stretch, lag: numbe
  *
  * @param length of the second: beyond its ends there is nothing to ask
  */
-function borneOut({ stretch, lag }: Segment, length: number, evidence: Evidence): Segment[] {
+export function borneOut({ stretch, lag }: Segment, length: number, evidence: Evidence): Segment[] {
   const step = settings.endWindow;
   const stands = (part: Stretch) =>
     evidence.writtenGain(part, lag) >= settings.margin || evidence.bearsOut(part, lag);
@@ -281,8 +279,9 @@ function borneOut({ stretch, lag }: Segment, length: number, evidence: Evidence)
   let [from, to] = [first, last];
   while (from + step <= to && !stands([from, from + step])) from += step;
   while (from + step <= to && !stands([to - step, to])) to -= step;
+  if (from === first && to === last) return [{ stretch, lag }];
   const kept: Stretch = [from === first ? stretch[0] : from, to === last ? stretch[1] : to];
-  return kept[0] < kept[1] ? [{ stretch: kept, lag }] : [];
+  return from < to ? [{ stretch: kept, lag }] : [];
 }
 
 /** Neighbours that meet with one lag are one; as are those without any. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { gainWithin } from '../../src/align/lags.ts';
-import { type Evidence, segments } from '../../src/align/segments.ts';
+import { borneOut, type Evidence, segments } from '../../src/align/segments.ts';
 import { Random } from '../make/random.ts';
 
 /** Residuals of two meters that share most of their detail; null where the second's clock stands still. */
@@ -38,10 +38,12 @@ describe('the lags of stretches', () => {
   it('let go of minutes at an end that nothing bears out', () => {
     const { primary, second } = residuals('ends', 3600, (t) => (t < 1000 ? null : 60));
     const evidence = evidenceOf(primary, second, chance);
-    expect(segments(primary, second, [60], evidence)).toEqual([{ stretch: [0, 3600], lag: 60 }]);
-    const none = segments(primary, second, [60], { ...evidence, bearsOut: () => false });
+    const segment = { stretch: [0, 3600], lag: 60 } as const;
+    expect(borneOut(segment, 3600, evidence)).toEqual([segment]);
     // Windows of four minutes from the second's first second on.
-    expect(none).toEqual([{ stretch: [60 + 4 * 240, 3600], lag: 60 }]);
+    expect(borneOut(segment, 3600, { ...evidence, bearsOut: () => false })).toEqual([
+      { stretch: [60 + 4 * 240, 3600], lag: 60 },
+    ]);
   });
 
   it('jump only for what both recorders wrote', () => {
