@@ -240,7 +240,7 @@ function uncheckedOf(page: Page, { unchecked }: Outline): void {
 /** Charts whose numbers a terminal is told in lines, in this order: few, and what the whole report is about. */
 const inLines: readonly Chart['kind'][] = ['sections', 'meters'];
 
-/** Where the meters agree and where not, each beside the others, and what they hold at a set-point. */
+/** Where the meters agree and where not, each beside the others, and how what they hold at a set-point goes. */
 function metersOf(page: Page, report: Report): void {
   for (const chart of inLines.flatMap((kind) => report.charts.filter((one) => one.kind === kind))) {
     const { title, table } = picture(chart, {
@@ -252,7 +252,7 @@ function metersOf(page: Page, report: Report): void {
     for (const row of table.rows) page.put(rowSaid(table.head, row), { lead: '· ' });
   }
   const { setPoints } = report;
-  if (setPoints === null || setPoints.blocks.length === 0) return;
+  if (setPoints === null || setPoints.trends.length === 0) return;
   page.heading(setPointsTitle);
   page.put(targetsSaid(report, setPoints));
   for (const trend of setPoints.trends) page.put(trendSaid(report, trend), { lead: '· ' });
