@@ -176,6 +176,17 @@ describe('align', () => {
     for (const other of riders.slice(1)) expect(aligned(riders[0]!, other).alignment.secure).toBe(false);
   });
 
+  // Of these few minutes agree, and the rest would be left out of a pair of one ride.
+  it.each([
+    [1, 2],
+    [2, 1],
+    [9, 2],
+  ])('nor where the end of race %i is alike for rider %i', (number, other) => {
+    const race = { kind: 'bunch race', minutes: 40, race: `race ${number}` } as const;
+    const [own, theirs] = [0, other].map((k) => drawSubmission(`rider ${number} ${k}`, race).primary);
+    expect(aligned(own!, theirs!).alignment.secure).toBe(false);
+  });
+
   it('is secure where a sixth of the readings count double, or one meter answers slowly', () => {
     const draft = drawDraft('rough', { kind: 'long climb', minutes: 40 });
     const meterOf = (k: number) => draft.recordings[k]!.meter;
