@@ -24,7 +24,7 @@ export function concordance(x: Float64Array, y: Float64Array): Concordance | nul
   const z = zOf(all);
   if (!Number.isFinite(z)) return null;
   const pseudo = x.map((value, i) => n * z - (n - 1) * zOf(withPoint(all, value, y[i]!, -1)));
-  const { error, reach } = longRunMean(pseudo, cosines);
+  const { error, reach } = longRunMean(pseudo);
   return {
     value: Math.tanh(z),
     low: Math.tanh(z - reach * error),
@@ -42,9 +42,6 @@ export function concordance(x: Float64Array, y: Float64Array): Concordance | nul
 export function concordanceOf(shared: number, apart: number, scatter: number): number {
   return (2 * shared) / (2 * shared + scatter ** 2 + apart ** 2);
 }
-
-/** Low ones alone: what is slow moves meters apart most. */
-const cosines = 6;
 
 /** Fisher's z of the concordance. */
 function zOf(sums: PairedSums): number {

@@ -42,13 +42,10 @@ export function deming(
     slopes[i] = n * line.slope - (n - 1) * without.slope;
     intercepts[i] = n * line.intercept - (n - 1) * without.intercept;
   }
-  const slope = longRunMean(slopes, cosines);
-  const intercept = longRunMean(intercepts, cosines);
+  const slope = longRunMean(slopes);
+  const intercept = longRunMean(intercepts);
   return { ...line, slopeError: slope.error, interceptError: intercept.error, reach: intercept.reach };
 }
-
-/** Low ones alone: what is slow moves a line most. */
-const cosines = 6;
 
 function lineOf(sums: PairedSums, errorRatio: number): Line | null {
   const { meanX, meanY, xx, yy, xy } = momentsOf(sums);

@@ -42,7 +42,7 @@ export function limitsOfAgreement(differences: readonly number[]): LimitsOfAgree
       const ofSpread = spread > 0 ? (from * from - spread * spread) / (2 * spread) : 0;
       return from + sign * limitReach * ofSpread;
     });
-    const { error, reach } = longRunMean(added, cosines);
+    const { error, reach } = longRunMean(added);
     return reach * error;
   };
   return {
@@ -53,6 +53,3 @@ export function limitsOfAgreement(differences: readonly number[]): LimitsOfAgree
     half: { mean: reachOf(0), low: reachOf(-1), high: reachOf(1) },
   };
 }
-
-/** Low ones alone: what is slow moves meters apart most. */
-const cosines = 6;

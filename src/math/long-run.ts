@@ -15,9 +15,8 @@ export interface MeanWithError {
  * cosine estimator of Lazarus, Lewis, Stock & Watson 2018), with as many degrees of freedom as cosines.
  *
  * @param values more than there are cosines
- * @param cosines fewer hear what is slow better
  */
-export function longRunMean(values: Float64Array, cosines: number): MeanWithError {
+export function longRunMean(values: Float64Array): MeanWithError {
   const n = values.length;
   const centre = mean(values);
   const around = values.map((value) => value - centre);
@@ -25,3 +24,6 @@ export function longRunMean(values: Float64Array, cosines: number): MeanWithErro
   for (let j = 1; j <= cosines; j++) squares += cosineProjection(around, j) ** 2 * (2 / n);
   return { mean: centre, error: Math.sqrt(squares / cosines / n), reach: studentReach(cosines) };
 }
+
+/** Low ones alone: what is slow moves two meters apart most. */
+const cosines = 6;

@@ -1,7 +1,8 @@
-import { medianSorted, quickselect } from 'simple-statistics';
+import { medianSorted } from 'simple-statistics';
 import { cusum } from './cusum.ts';
 import type { Line } from './deming.ts';
 import { normalQuantile } from './normal.ts';
+import { nthSmallest } from './nth-smallest.ts';
 
 export interface RankedLine extends Line {
   /** The lines at the two ends of the slope's interval: the flattest has the highest intercept. */
@@ -80,10 +81,7 @@ function slopesBetween(x: Float64Array, y: Float64Array): { slopes: Float64Array
 
 /** @param rank from 1; beyond either end, the end */
 function ranked(slopes: Float64Array, rank: number): number {
-  const k = Math.max(0, Math.min(slopes.length - 1, rank - 1));
-  // It orders any array in place, though its type names one kind only.
-  quickselect(slopes as unknown as number[], k);
-  return slopes[k]!;
+  return nthSmallest(slopes, Math.max(0, Math.min(slopes.length - 1, rank - 1)));
 }
 
 function medianIntercept(x: Float64Array, y: Float64Array, slope: number): number {

@@ -101,7 +101,7 @@ describe('longRunMean', () => {
         value = rho * value + random.normal(0, 1);
         return value;
       });
-      const { mean, error, reach } = longRunMean(values, 6);
+      const { mean, error, reach } = longRunMean(values);
       if (Math.abs(mean) <= reach * error) covered++;
     }
     expect(covered / draws).toBeGreaterThan(0.91);
