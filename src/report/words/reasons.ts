@@ -33,8 +33,8 @@ export const reasons: Readonly<Record<ReasonId | 'failed', Reason>> = {
     full: 'too few blocks of data: {blocks} found, {needed} needed',
   },
   'too-few-efforts': {
-    short: 'too few efforts of the kind it looks at',
-    full: 'too few efforts of the kind it looks at: {efforts} found, {needed} needed',
+    short: 'too few efforts of the kind it looks at that both meters told',
+    full: 'too few efforts of the kind it looks at that both meters told: {efforts} found, {needed} needed',
   },
   'no-channel': { short: 'a channel it needs was not recorded', full: 'no {channel} was recorded' },
   'mostly-invalid': {
