@@ -1,4 +1,4 @@
-import { writeComb } from '../../math/lattice.ts';
+import { combScores } from './comb-scores.ts';
 import type { Comb, WattHistogram } from './watt-histogram.ts';
 
 export interface CombSearch {
@@ -28,21 +28,13 @@ export function outstandingCombs(
   histograms: readonly WattHistogram[],
   search: CombSearch,
 ): { combs: Comb[]; tried: number } {
-  const { most } = histograms[0]!;
-  const ratio = 1 + search.stepWatts / most;
+  const ratio = 1 + search.stepWatts / histograms[0]!.most;
   const tried = grid(ratio, search);
-  const found = histograms.map((): Scored[] => []);
-  const places = new Int32Array(most + 1);
-  for (const comb of tried) {
-    const count = writeComb(comb.factor, most, comb.rounding, places);
-    for (let k = 0; k < histograms.length; k++) {
-      const score = histograms[k]!.scoreAt(places, count, comb.factor);
-      if (score >= search.firstLook) found[k]!.push({ comb, score });
-    }
-  }
-  const combs = histograms.flatMap((histogram, k) =>
-    foremost(found[k]!, search.candidates, ratio).map((comb) => sharpened(histogram, comb, ratio)),
-  );
+  const scores = combScores(tried, histograms);
+  const combs = histograms.flatMap((histogram, k) => {
+    const found = scored(tried, scores[k]!, search.firstLook);
+    return foremost(found, search.candidates, ratio).map((comb) => sharpened(histogram, comb, ratio));
+  });
   return { combs, tried: tried.length };
 }
 
@@ -56,6 +48,16 @@ function grid(ratio: number, { leastFactor, greatestFactor, blindShare }: CombSe
     combs.push({ factor: 1 - step, rounding: 'nearest' });
   }
   return combs;
+}
+
+/** Those that stand out by this much. */
+function scored(combs: readonly Comb[], scores: Float64Array, least: number): Scored[] {
+  const found: Scored[] = [];
+  for (let i = 0; i < scores.length; i++) {
+    const score = scores[i]!;
+    if (score >= least) found.push({ comb: combs[i]!, score });
+  }
+  return found;
 }
 
 /** So many that stand out most, none beside another. */
@@ -78,8 +80,7 @@ function sharpened(histogram: WattHistogram, comb: Comb, ratio: number): Comb {
   let most = Number.NEGATIVE_INFINITY;
   for (let k = -finer; k <= finer; k++) {
     const near = { ...comb, factor: 1 + (comb.factor - 1) * ratio ** (k / finer) };
-    const places = histogram.placesOf(near);
-    const score = histogram.scoreAt(places, places.length, near.factor);
+    const score = histogram.scoreAt(near);
     if (score > most) {
       best = near;
       most = score;

@@ -20,7 +20,9 @@ export class WattHistogram {
   readonly most: number;
   readonly counts: Float64Array;
   readonly low: Float64Array;
-  private readonly high: Float64Array;
+  readonly high: Float64Array;
+  /** What is due comes in so many parts of a count: it is a mean over both flanks. */
+  readonly dueParts: number;
   private readonly places: Int32Array;
   private readonly stray: number;
 
@@ -35,6 +37,7 @@ export class WattHistogram {
     this.low = new Float64Array(most + 1);
     this.high = new Float64Array(most + 1);
     this.places = new Int32Array(most + 1);
+    this.dueParts = 2 * flank;
     let left = 0;
     let right = 0;
     for (let k = 1; k <= flank; k++) right += counts[k] ?? 0;
@@ -69,33 +72,10 @@ export class WattHistogram {
     return { counted, expected };
   }
 
-  /**
-   * Standard deviations by which counts at the first `count` places lie below what is due (factor above 1), or
-   * above it. Summed at every other place by itself, so that one addition need not wait for the other.
-   */
-  scoreAt(places: Int32Array, count: number, factor: number): number {
-    const { counts } = this;
-    const due = this.dueBy(factor);
-    let counted = 0;
-    let expected = 0;
-    let countedBeside = 0;
-    let expectedBeside = 0;
-    for (let i = 1; i < count; i += 2) {
-      const k = places[i - 1]!;
-      const beside = places[i]!;
-      counted += counts[k]!;
-      expected += due[k]!;
-      countedBeside += counts[beside]!;
-      expectedBeside += due[beside]!;
-    }
-    if (count % 2 === 1) {
-      const k = places[count - 1]!;
-      counted += counts[k]!;
-      expected += due[k]!;
-    }
-    counted += countedBeside;
-    expected += expectedBeside;
-    return (factor > 1 ? expected - counted : counted - expected) / Math.sqrt(expected + 1);
+  /** How far the comb stands out: see `standing`. */
+  scoreAt(comb: Comb): number {
+    const { counted, expected } = this.sumsAt(comb);
+    return standing(comb.factor, counted, expected);
   }
 
   /** Log-likelihood of the comb over none, and the part of it that its best place adds. */
@@ -115,6 +95,11 @@ export class WattHistogram {
     }
     return { gain, greatest };
   }
+}
+
+/** Standard deviations by which counts lie below what is expected (factor above 1), or above it. */
+export function standing(factor: number, counted: number, expected: number): number {
+  return (factor > 1 ? expected - counted : counted - expected) / Math.sqrt(expected + 1);
 }
 
 /** Watts that this share of the samples does not exceed. */
