@@ -1,10 +1,10 @@
 import { evidenceFor } from '../math/misfit.ts';
-import type { RatioChart, Stretch, Subjects } from '../types.ts';
+import type { AlignedSecond, RatioChart, Stretch, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number, type Reading } from './measure.ts';
 import { type Blocks, blocksOf } from './pair/blocks.ts';
 import { gate } from './pair/gate.ts';
 import { effectOf, fitRatio, fitStep, halfInterval, type RatioFit, type StepFit } from './pair/ratio-fit.ts';
-import { pairSamples } from './pair/samples.ts';
+import { pairSamples, repeating, repeatsOf } from './pair/samples.ts';
 
 /**
  * Growth of the difference between two meters over the part of the race that both told, in percent, with the
@@ -25,6 +25,7 @@ export const differenceTrend = defineMeasure({
     stepEvidence: number('n·log of the misfit of a line over that of a step, from which it counts as a step'),
   },
   circumstances: {
+    ...repeating,
     'in one step':
       'the difference changed in one step, where the stretch named begins, as after a zero offset or when a pedal drops out, not by drifting',
   },
@@ -39,9 +40,9 @@ export const differenceTrend = defineMeasure({
     if (line === null) return notApplicable('cannot-separate');
     const step = fitStep(blocks, options.stepBlocks, options.mostInflation);
     if (step !== null && isStep(line, step, options.stepEvidence))
-      return describe(all, pair.subject, blocks, step, options);
+      return describe(all, pair, blocks, step, options);
     if (effectOf(line, 'time')!.inflation > options.mostInflation) return notApplicable('cannot-separate');
-    return describe(all, pair.subject, blocks, line, options);
+    return describe(all, pair, blocks, line, options);
   },
 });
 
@@ -55,7 +56,7 @@ function isStep(line: RatioFit, step: StepFit, evidence: number): boolean {
 
 function describe(
   all: Subjects,
-  subject: string,
+  pair: AlignedSecond,
   blocks: Blocks,
   found: RatioFit | StepFit,
   options: { blockSeconds: number; declaredSpread: number; fieldSpread: number },
@@ -77,13 +78,13 @@ function describe(
         declared: { centre: 0, spread: Math.hypot(options.declaredSpread, sampling) },
         field: { centre: 0, spread: Math.hypot(options.fieldSpread, sampling) },
       },
-      circumstances: stepped ? ['in one step'] : [],
+      circumstances: [...repeatsOf(all, pair), ...(stepped ? ['in one step'] : [])],
       details: {
         early: { value: thirdDifference(blocks, from, from + (to - from) / 3), unit: '%' },
         late: { value: thirdDifference(blocks, to - (to - from) / 3, to), unit: '%' },
         minutes: { value: (to - from) / 60, unit: 'min' },
       },
-      charts: [ratioChart(subject, blocks, found)],
+      charts: [ratioChart(pair.subject, blocks, found)],
     },
   );
 }

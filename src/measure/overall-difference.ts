@@ -8,7 +8,7 @@ import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { type Blocks, blocksOf } from './pair/blocks.ts';
 import { behindChain, expectedDifference } from './pair/expected.ts';
 import { gate, isIndependent } from './pair/gate.ts';
-import { pairSamples } from './pair/samples.ts';
+import { pairSamples, repeating, repeatsOf } from './pair/samples.ts';
 
 /**
  * Overall difference of two meters: total work of the primary over that of the second, in percent, over
@@ -28,6 +28,7 @@ export const overallDifference = defineMeasure({
     ),
   },
   circumstances: {
+    ...repeating,
     'third sides with the primary': 'a further meter reads nearer to the primary than to this one',
     'fades as one leg doubled':
       'the second tells no left and right, and the difference fades as power rises, as that of uneven legs does',
@@ -55,6 +56,7 @@ export const overallDifference = defineMeasure({
       stretches: [all.window],
       expected,
       circumstances: [
+        ...repeatsOf(all, pair),
         ...(thirdSides(all, pair, excess, { blockSeconds, leastBlocks })
           ? ['third sides with the primary']
           : []),

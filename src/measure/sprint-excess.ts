@@ -4,7 +4,7 @@ import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { detailRatio } from './pair/detail.ts';
 import { type Effort, effortsOf } from './pair/efforts.ts';
 import { gate } from './pair/gate.ts';
-import { lostLinks } from './pair/samples.ts';
+import { lostLinks, repeating, repeatsOf } from './pair/samples.ts';
 
 /**
  * How much more the primary reads above the second in sprints than over the rest of the race: surplus work
@@ -34,6 +34,7 @@ export const sprintExcess = defineMeasure({
     ),
   },
   circumstances: {
+    ...repeating,
     'single sprint': 'there is only one sprint, and honest meters lie several percent apart in a single one',
     'short sprints': 'the sprints are so short that averaging decides how high they read',
     'unequal averaging': 'one meter averages over many more seconds than the other',
@@ -52,6 +53,7 @@ export const sprintExcess = defineMeasure({
     const found = efforts.map((effort) => sprintOf(own, other, effort, steady, options.roomSeconds));
     const { value, noise, half, intensity } = meanOfSprints(found, steady.count);
     const circumstances = [
+      ...repeatsOf(all, pair),
       ...(efforts.length === 1 ? ['single sprint'] : []),
       ...(seconds < options.shortSeconds ? ['short sprints'] : []),
       ...(detailRatio(own, other, all.window) > options.mostDetailRatio ? ['unequal averaging'] : []),

@@ -25,6 +25,18 @@ it('compares nothing while the second holds the last value that a lost link left
   expect(found.state === 'measured' && found.value).toBeCloseTo(3, 0);
 });
 
+it('says where the primary repeats one value while the second moves: a lost link is no difference of meters', () => {
+  const repeats = (seconds: number) => {
+    const all = subjectsOf(ridden('repeats', ride, [{}, {}]));
+    const power = all.primary.channels.power!;
+    const from = all.window[0] + 600;
+    power.fill(1.5 * power[from]!, from, from + seconds);
+    return outcomeOf(overallDifference, 'mean-bias', all);
+  };
+  expect(repeats(900)).toMatchObject({ circumstances: ['primary repeats'] });
+  expect(repeats(60)).toMatchObject({ circumstances: [] });
+});
+
 it('expects honest pairs around the loss in the chain, as wide as meters are found to scatter', () => {
   const places = ['trainer', 'pedal', 'crank'] as const;
   const submission = ridden('places', { ...ride, places }, [

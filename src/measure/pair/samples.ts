@@ -110,13 +110,34 @@ const longestHeld = 20;
 
 /**
  * Where a meter repeats one value while the other moves: the last that a lost link left, or a target in place of a
- * measurement. Asked of the second alone, which then is no second opinion: what the primary repeats is a question.
+ * measurement. A second is no second opinion there; what the primary repeats is compared, for it was handed in.
  */
 function heldIn(power: Float64Array, other: Float64Array): Stretch[] {
   const repeats = (t: number) => power[t]! > 0 && power[t] === power[t + 1];
   return stretchesWhere(0, power.length, repeats, longestHeld - 1)
     .map(([from, to]): Stretch => [from, to + 1])
     .filter(([from, to]) => other.subarray(from, to).some((watts) => watts !== other[from]));
+}
+
+/** Share of the compared seconds from which what the primary repeats decides what a pair says (common practice, no source). */
+const mostRepeated = 0.05;
+
+/** The circumstance of a pair in which no difference is its meters'. */
+export const repeating = {
+  'primary repeats':
+    'the primary repeats one value through a twentieth or more of what is compared, as a lost link leaves it',
+} as const;
+
+/** That circumstance, where the primary repeats values for so long while the second moves. */
+export function repeatsOf(all: Subjects, pair: AlignedSecond): (keyof typeof repeating)[] {
+  const { at } = pairSamples(all, pair);
+  const repeated = new Uint8Array(all.primary.length);
+  for (const [from, to] of heldIn(all.primary.channels.power!, pair.series.channels.power!)) {
+    repeated.fill(1, from, to);
+  }
+  let seconds = 0;
+  for (let i = 0; i < at.length; i++) seconds += repeated[at[i]!]!;
+  return seconds > mostRepeated * at.length ? ['primary repeats'] : [];
 }
 
 /** Seconds around coasting in which lag and averaging still carry power, and cadence is still told as it was. */
