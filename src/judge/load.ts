@@ -7,6 +7,7 @@ import { type Fault, faultsOf, problemsOf, type Schema } from '../schema.ts';
 import type { Grades, MeasureInfo, Rule, RuleSet } from '../types.ts';
 import { claimFaults, detailsOf } from './check/claims.ts';
 import { exampleFaults } from './check/examples.ts';
+import { explainFaults } from './check/explains.ts';
 import { limitFaults } from './check/limits.ts';
 import { measureFaults } from './check/measure.ts';
 import { laidOver, withoutSchema } from './overlay.ts';
@@ -44,6 +45,7 @@ export async function loadRules(ground: Ground, files: readonly RuleFile[], name
   const rules = new Map(ground.rules.map((rule) => [rule.id, rule]));
   const problems: Problem[] = [];
   const seen = new Set<string>();
+  const added = files.map(({ name }) => idOf(name));
   let grades = ground.grades;
   for (const file of files) {
     try {
@@ -51,7 +53,7 @@ export async function loadRules(ground: Ground, files: readonly RuleFile[], name
         grades = await gradesFrom(file);
         continue;
       }
-      const rule = await ruleFrom(file, ground, seen);
+      const rule = await ruleFrom(file, ground, added, seen);
       seen.add(rule.id);
       rules.set(rule.id, rule);
     } catch (error) {
@@ -71,10 +73,15 @@ export async function loadRules(ground: Ground, files: readonly RuleFile[], name
   return { set, problems: [] };
 }
 
-/** Everything that is wrong with a complete rule, measured against what measures there are. */
+/**
+ * Everything that is wrong with a complete rule, measured against what rules and measures there are.
+ *
+ * @param added ids of rules beside those: what the same folder adds
+ */
 export async function ruleFaults(
   rule: unknown,
   { rules, measures }: Pick<Ground, 'rules' | 'measures'>,
+  added: readonly string[] = [],
 ): Promise<Fault[]> {
   const shape = await faultsOf(ruleSchema, rule);
   if (shape.length > 0) return shape;
@@ -86,11 +93,20 @@ export async function ruleFaults(
     ...limitFaults(sound),
     // What a measure states is known from the claims of the rules that use it already.
     ...(known.has(sound.measure) ? claimFaults(sound, new Set(alike.flatMap(detailsOf))) : []),
+    ...explainFaults(sound, [...rules.map(({ id }) => id), ...added]),
     ...exampleFaults(sound),
   ];
 }
 
-async function ruleFrom(file: RuleFile, ground: Ground, seen: ReadonlySet<string>): Promise<Rule> {
+/** The id that the name of a rule file promises. */
+const idOf = (name: string) => name.slice(0, -ruleEnding.length);
+
+async function ruleFrom(
+  file: RuleFile,
+  ground: Ground,
+  added: readonly string[],
+  seen: ReadonlySet<string>,
+): Promise<Rule> {
   if (!file.name.endsWith(ruleEnding)) {
     reject(file, {
       path: [],
@@ -104,7 +120,7 @@ async function ruleFrom(file: RuleFile, ground: Ground, seen: ReadonlySet<string
     reject(file, {
       path: ['id'],
       what: `the id “${id}” does not match the file's name`,
-      hint: `Name the file ${id}${ruleEnding}, or write the id ${file.name.slice(0, -ruleEnding.length)}`,
+      hint: `Name the file ${id}${ruleEnding}, or write the id ${idOf(file.name)}`,
     });
   }
   if (seen.has(id)) reject(file, { path: ['id'], what: `the rule “${id}” stands twice in this folder` });
@@ -114,7 +130,7 @@ async function ruleFrom(file: RuleFile, ground: Ground, seen: ReadonlySet<string
     if (lacking.length > 0) reject(file, unknownIdFault(id, lacking, ground));
   } else if (typeof change.off === 'string') return { ...shipped, off: change.off };
   const rule = laidOver(groundOf(shipped, change), change);
-  const faults = await ruleFaults(rule, ground);
+  const faults = await ruleFaults(rule, ground, added);
   if (faults.length > 0) reject(file, ...faults);
   return rule as unknown as Rule;
 }

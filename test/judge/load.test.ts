@@ -378,6 +378,17 @@ describe('what is wrong is said with file, field and way out', () => {
     expect(problems.map(sentence)).toEqual([said]);
   });
 
+  it('may account for rules that there are, or that the same folder adds, and for no others', async () => {
+    const explains = ['sway', 'woble'];
+    const { problems } = await load(
+      file('wobble', { id: 'wobble', explains }),
+      file('sway', { ...rule, id: 'sway' }),
+    );
+    expect(problems.map(sentence)).toEqual([
+      'wobble.rule.json › explains › 2: there is no rule “woble”. Did you mean “wobble”?',
+    ]);
+  });
+
   it('misses an option', async () => {
     const { problems } = await load(file('sway', { ...rule, id: 'sway', options: { bands: [1] } }));
     expect(problems.map(sentence)).toEqual([
