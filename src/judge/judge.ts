@@ -72,12 +72,13 @@ function findingOf(rule: Rule, { subject, remarks }: Measurement, measured: Meas
   };
 }
 
-/** What the claim may fill in. The measure's own details give way to the four fixed names. */
+/** What the claim may fill in. The measure's own details give way to the five fixed names. */
 function valuesOf(measured: Measured, verdict: Verdict): Finding['summary']['values'] {
   const quantity = (value: number): Quantity => ({ value, unit: measured.unit });
   return {
     ...measured.details,
     value: quantity(measured.value),
+    size: quantity(Math.abs(measured.value)),
     low: quantity(measured.interval[0]),
     high: quantity(measured.interval[1]),
     ...(verdict.limit === null ? {} : { limit: quantity(verdict.limit) }),

@@ -167,14 +167,14 @@ function claim(report: Report, rule: Rule | null, finding: Finding): Sentence {
   }
   const template = rule?.claims[summary.id];
   if (template === undefined) return join([foreign(finding.rule), `: ${valueSaid(finding)}.`]);
-  const size = { value: Math.abs(value), unit };
   const own = {
     value: { value, unit },
+    size: { value: Math.abs(value), unit },
     low: { value: interval[0], unit },
     high: { value: interval[1], unit },
   };
   return capital(
-    fill(template, { count, size, ...own, ...summary.values }, (subject) => meterName(report, subject)),
+    fill(template, { count, ...own, ...summary.values }, (subject) => meterName(report, subject)),
   );
 }
 

@@ -93,6 +93,7 @@ describe('judge', () => {
       id: 'fine',
       values: {
         value: { value: 1, unit: '%' },
+        size: { value: 1, unit: '%' },
         low: { value: 1, unit: '%' },
         high: { value: 1, unit: '%' },
         limit: { value: 2, unit: '%' },
