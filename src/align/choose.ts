@@ -1,5 +1,5 @@
+import { gainOf } from '../math/correlation-gain.ts';
 import type { AlignmentReason, Stretch } from '../types.ts';
-import { gainOf } from './lags.ts';
 import { type Segment, sameAnswer } from './segments.ts';
 import { settings } from './settings.ts';
 

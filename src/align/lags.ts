@@ -1,3 +1,4 @@
+import { gainOf } from '../math/correlation-gain.ts';
 import { crossProducts } from '../math/cross-products.ts';
 import type { LaggedSums } from '../math/lagged.ts';
 import type { Stretch } from '../types.ts';
@@ -67,10 +68,6 @@ interface Overlap {
 /** Correlation from a sum of products and the product of both sums of squares. */
 export function ratio(product: number, energies: number): number {
   return energies > 0 ? Math.max(-1, Math.min(1, product / Math.sqrt(energies))) : 0;
-}
-
-export function gainOf(correlation: number, n: number): number {
-  return correlation > 0 ? (-n / 2) * Math.log(1 - Math.min(correlation, 0.999999) ** 2) : 0;
 }
 
 /** Running sums of squares and of how many residuals count, so that any overlap costs one subtraction. */
