@@ -1,5 +1,5 @@
 import { i as __toESM, n as __exportAll, r as __require, t as __commonJSMin } from "./rolldown-runtime.js";
-import { B as decisionsFile, C as partFrom, D as planEvent, Dn as Problem, En as MiB, Et as recordFile, F as runMarks, G as eventFileEnding, I as failedSaid, J as whyNoPath, K as eventFileFrom, Kt as parseJson, L as stoppedSaid, Nn as grades, On as problemsIn, P as renderRunSummary, T as EventFiles, Tt as marksFile, _ as tell, b as auditEvent, dn as limits, dt as today, en as clean, fn as refuseOutside, ft as failLevels, g as eventStatus, kn as sentence, ln as readFileSafely, m as ruleDifferences, pt as status, q as sameNumber, sn as writeWhole, v as tellDoubts, w as eventGiven } from "./program.js";
+import { At as marksFile, B as decisionsFile, C as partFrom, D as planEvent, F as runMarks, Fn as Problem, G as eventFileEnding, I as failedSaid, In as problemsIn, J as whyNoPath, K as eventFileFrom, L as stoppedSaid, Ln as sentence, P as renderRunSummary, Pn as MiB, T as EventFiles, Un as grades, Zt as parseJson, _ as tell, b as auditEvent, g as eventStatus, gn as readFileSafely, gt as status, ht as failLevels, jt as recordFile, m as ruleDifferences, mt as today, on as clean, pn as writeWhole, q as sameNumber, v as tellDoubts, vn as limits, w as eventGiven, yn as refuseOutside } from "./program.js";
 import process$1 from "node:process";
 import { execFile } from "node:child_process";
 import path from "node:path";
@@ -18671,6 +18671,10 @@ async function termsAt({ git, top }, commit, workspace, named, into) {
 		const found = await keptAt(git, commit, at(name));
 		if (found === null) return "rules new";
 		others.push(...found.files);
+	}
+	for (const name of named.earlier) {
+		const beside = await keptAt(git, commit, path.posix.join(folderOf(at(name)), marksFile));
+		others.push(...beside?.files ?? []);
 	}
 	const down = path.relative(workspace, top);
 	const within = !down.startsWith("..");

@@ -1,8 +1,8 @@
 #!/usr/bin/env node
-import { $ as ruleFilesIn, $t as plain, A as earlierGiven, An as sha256, At as readReport, B as decisionsFile, Bt as sourceSaid, Ct as removeOthers, Dn as Problem, Dt as reportFolder, E as crossChecks, Fn as Command, Ft as renderHtml, Gt as canonical, H as printDecisions, Ht as compare, In as CommanderError, It as ruleLimitSaid, J as whyNoPath, Jt as gradeWord, Kt as parseJson, Ln as Option, Lt as ruleNumber, M as writeEvent, Mn as tool, Mt as renderLetter, N as writeViews, Nt as wrap, O as recordHead, On as problemsIn, Ot as renderText, Pt as renderJson, Q as remark, Qt as factNames, R as togetherSaid, Rt as spreadSaid, S as joinParts, St as makeFolder, U as viewOf, Ut as mayRestOnMass, V as decisionsFrom, Vt as renderCsv, W as withDecision, Wt as sameJson, X as many, Xt as reachSaid, Y as complain, Yt as missingSaid, Z as painter, Zt as unreadableSaid, _ as tell$1, _t as widthOf, an as unitMark, at as profileFrom, bt as raceFrom, cn as filesBelow, ct as printProfile, dn as limits, dt as today, en as clean, et as rulesGiven, g as eventStatus, gn as openArchive, gt as coloured, h as eventCommand, hn as isArchive, ht as asciiOnly, in as number, it as historyGiven, j as recordIn, jn as raisedLevels, jt as renderMarkdown, k as decisionsIn, kn as sentence, kt as redact, ln as readFileSafely, lt as each, m as ruleDifferences, mn as audit, mt as statusOf, nn as counted, nt as progressOn, on as whyUnwritable, ot as profileGiven, pn as checksum, pt as status, q as sameNumber, qt as renderCharts, rn as duration, rt as historyFrom, sn as writeWhole, st as completenessOf, tn as shorten, tt as shipped, un as nearest, ut as options, vt as readNamed, w as eventGiven, wt as reportFiles, xt as riderFrom, y as tellGone, yt as readText, z as caseReadme, zt as falseAlarmSaid } from "./program.js";
+import { $ as ruleFilesIn, $t as renderCharts, A as earlierGiven, B as decisionsFile, Bn as tool, Bt as renderHtml, Cn as openArchive, Ct as raceFrom, Dt as removeOthers, E as crossChecks, Et as namedAsWritten, Fn as Problem, Ft as readReport, Gn as CommanderError, Gt as sourceSaid, H as printDecisions, Hn as besideRules, Ht as ruleNumber, In as problemsIn, It as renderMarkdown, J as whyNoPath, Jt as mayRestOnMass, Kn as Option, Kt as renderCsv, Ln as sentence, Lt as renderLetter, M as writeEvent, Mt as reportFolder, N as writeViews, Nt as renderText, O as recordHead, Ot as reportFiles, Pt as redact, Q as remark, Qt as isChartName, R as togetherSaid, Rn as sha256, Rt as wrap, S as joinParts, Sn as isArchive, St as readText, Tt as makeFolder, U as viewOf, Ut as spreadSaid, V as decisionsFrom, Vt as ruleLimitSaid, W as withDecision, Wn as Command, Wt as falseAlarmSaid, X as many, Xt as canonical, Y as complain, Yt as sameJson, Z as painter, Zt as parseJson, _ as tell$1, _n as nearest, _t as statusOf, an as factNames, at as historyGiven, bn as checksum, bt as widthOf, cn as counted, ct as profileGiven, dn as unitMark, dt as keepApart, en as gradeWord, et as rulesGiven, fn as whyUnwritable, ft as each, g as eventStatus, gn as readFileSafely, gt as status, h as eventCommand, hn as isFolder, in as plain, it as historyFrom, j as recordIn, jt as recordFile, k as decisionsIn, kt as writtenInto, ln as duration, lt as completenessOf, m as ruleDifferences, mn as filesBelow, mt as today, nn as reachSaid, nt as shipped, on as clean, ot as historyRead, pn as writeWhole, pt as options, q as sameNumber, qt as compare, rn as unreadableSaid, rt as progressOn, sn as shorten, st as profileFrom, tn as missingSaid, tt as rulesRead, un as number, ut as printProfile, vn as limits, vt as asciiOnly, w as eventGiven, wt as riderFrom, xn as audit, xt as readNamed, y as tellGone, yt as coloured, z as caseReadme, zn as raisedLevels, zt as renderJson } from "./program.js";
 import process from "node:process";
 import path from "node:path";
-import { cp, readdir, realpath, stat } from "node:fs/promises";
+import { cp, readdir } from "node:fs/promises";
 // src/cli/facts.ts
 /** Where facts that no file gave are said to stand. */
 const onCommandLine = "options";
@@ -162,37 +162,6 @@ function frameGiven(given, redacted) {
 	});
 	return frame;
 }
-// src/cli/outputs.ts
-/**
-* Sees to it that nothing is written over what is read, and nothing twice to one place, before anything is
-* done: a recording that is overwritten by its own report is evidence lost. Links are followed to their files.
-*
-* @throws Problem `usage`
-*/
-async function keepApart(io, inputs, outputs) {
-	const read = /* @__PURE__ */ new Set();
-	for (const file of inputs) if (file !== void 0) read.add(await placeOf(io, file));
-	const written = /* @__PURE__ */ new Set();
-	for (const { option, file } of outputs) {
-		const place = await placeOf(io, file);
-		if (read.has(place)) throw refused(option, file, "it would be written over, and it is read here");
-		if (written.has(place)) throw refused(option, file, "two outputs would be written to it");
-		written.add(place);
-	}
-}
-/** Where a file lies in truth; of one that is not there yet, where it would. */
-async function placeOf({ cwd }, file) {
-	const place = path.resolve(cwd, file);
-	return await realpath(place).catch(() => realpath(path.dirname(place)).then((folder) => path.join(folder, path.basename(place)), () => place));
-}
-function refused(option, file, what) {
-	return new Problem({
-		code: "usage",
-		what,
-		where: `${option} ${file}`,
-		hint: "Name another file"
-	});
-}
 // src/cli/audit.ts
 /** Pixels that a chart is wide in a file of its own. */
 const chartWidth = 760;
@@ -224,19 +193,25 @@ async function run$6(io, primary, given) {
 		form: formOf(file)
 	}));
 	const frame = frameGiven(given, given.redact === true);
-	await keepApart(io, [
+	const sources = [
 		primary,
 		...given.second ?? [],
-		given.history,
 		given.rider,
-		given.race
-	], [...outs.map(({ file }) => ({
+		given.race,
+		given.history === void 0 ? void 0 : historyRead(given.history),
+		given.rules === void 0 ? void 0 : rulesRead(given.rules)
+	];
+	await keepApart(io, sources, [...outs.map(({ file }) => ({
 		option: "--out",
 		file
 	})), ...given.letter === void 0 ? [] : [{
 		option: "--letter",
 		file: given.letter
-	}]]);
+	}]], given.charts === void 0 ? [] : [{
+		option: "--charts",
+		folder: given.charts,
+		gives: isChartName
+	}]);
 	const progress = progressOn(io);
 	try {
 		const rules = await rulesGiven(io, given.rules);
@@ -369,7 +344,7 @@ async function run$5(io, named, rider, given) {
 		...await restOf(event, entry),
 		...togetherIn(record, row),
 		...rules.files,
-		fileOf("decisions.json", printDecisions(decisions))
+		fileOf(decisionsFile, printDecisions(decisions))
 	];
 	refuseOthers(packed, row);
 	const names = packed.map(({ name }) => name);
@@ -382,6 +357,10 @@ async function run$5(io, named, rider, given) {
 	const files = [fileOf("README.txt", caseReadme(about)), ...packed];
 	const lines = files.map(({ name, bytes }) => `${checksum(bytes)}  ${name}`);
 	const folder = path.resolve(io.cwd, given.out);
+	await keepApart(io, [path.join(event.files.root, decisionsFile)], names.map((name) => ({
+		option: "--out",
+		file: path.join(folder, ...name.split("/"))
+	})));
 	for (const { name, bytes } of files) {
 		const file = path.join(folder, ...name.split("/"));
 		await makeFolder(path.dirname(file), path.dirname(file));
@@ -498,8 +477,9 @@ Examples:
   $ wattassay decide round-3.event.json 17 sprint-overshoot --decision explained --by jury \\
       --why "The trainer is known for it; pedals decide until it is repaired." --until 2026-09-30
 
-The record is decisions.json beside the event file; it may be edited by hand too. It changes no measurement and no
-grade. With --out the overview and summaries of that run are written anew.
+What the event requires and does not have is asked about as “missing”, a device that recorded for several riders at
+the same time as “shared-device”. The record is decisions.json beside the event file; it may be edited by hand too.
+It changes no measurement and no grade. With --out the overview and summaries of that run are written anew.
 `;
 const fields = [
 	"asked",
@@ -515,7 +495,7 @@ const fields = [
 ];
 /** `wattassay decide EVENT RIDER RULE`. `done` is told the exit status. */
 function decideCommand(io, done) {
-	return new Command("decide").summary("keep on record what was asked, answered and decided").description("Keeps on record what was asked about a finding, what was answered, and what was decided.").argument("<event>", "the event file or folder").argument("<rider>", "the rider's number").argument("<rule>", "the rule whose finding it is about, or “missing”").addOption(options.day("--asked <day>", "when the question was sent, like 2026-03-15")).addOption(options.day("--due <day>", "when the answer is due")).addOption(options.day("--answered <day>", "when the answer came")).option("--answer <text>", "the answer in a few words").addOption(new Option("--decision <decision>", "what was decided").choices([
+	return new Command("decide").summary("keep on record what was asked, answered and decided").description("Keeps on record what was asked about a finding, what was answered, and what was decided.").argument("<event>", "the event file or folder").argument("<rider>", "the rider's number").argument("<rule>", "the rule whose finding it is about, “missing” or “shared-device”").addOption(options.day("--asked <day>", "when the question was sent, like 2026-03-15")).addOption(options.day("--due <day>", "when the answer is due")).addOption(options.day("--answered <day>", "when the answer came")).option("--answer <text>", "the answer in a few words").addOption(new Option("--decision <decision>", "what was decided").choices([
 		"stands",
 		"explained",
 		"does not stand",
@@ -573,7 +553,7 @@ function noRider({ plan }, rider) {
 	});
 }
 function refuseUnknownRule({ sets }, rule) {
-	const known = ["missing", ...new Set([...sets.values(), shipped].flatMap(({ rules }) => rules.map(({ id }) => id)))];
+	const known = [...besideRules, ...new Set([...sets.values(), shipped].flatMap(({ rules }) => rules.map(({ id }) => id)))];
 	if (known.includes(rule)) return;
 	const near = nearest(rule, known);
 	throw new Problem({
@@ -597,10 +577,18 @@ function mergeCommand(io, done) {
 	return new Command("merge").summary("put the parts of an event together").description("Puts together the parts of an event that `event --part` audited, on one machine or several.").argument("<event>", "the event file or folder, as the parts were given it").argument("<parts...>", "the folder of each part").requiredOption("--out <folder>", "where the overview, the record and the reports go").addOption(options.rules()).addOption(options.earlier()).addOption(options.since()).addOption(options.today()).addOption(options.failOn()).option("--redact", "the parts were audited with --redact").addHelpText("after", examples$3).action(async (named, parts, given) => done(await run$3(io, named, parts, given)));
 }
 async function run$3(io, named, parts, given) {
-	refuseOver(io, parts, given.out);
 	await refusePart(io, named, parts);
 	const event = await eventGiven(io, named, given);
-	const earlier = await earlierGiven(io, given.earlier ?? []);
+	const records = parts.map((part) => path.join(part, recordFile));
+	const sources = [
+		event.place,
+		...namedAsWritten(event.files.textsRead()),
+		...given.earlier ?? [],
+		...records
+	];
+	const outputs = writtenInto(given.out);
+	await keepApart(io, sources, outputs);
+	const earlier = await earlierGiven(io, given.earlier ?? [], outputs);
 	const before = given.since === void 0 ? null : await recordIn(io, given.since);
 	const decisions = await decisionsIn(event.files.root);
 	const found = [];
@@ -653,17 +641,6 @@ async function refusePart(io, named, parts) {
 		what: "this is a part, and the event is wanted first",
 		where: named,
 		hint: `Name the event file or folder before the parts: wattassay merge EVENT ${[named, ...parts].join(" ")} --out FOLDER`
-	});
-}
-/** A part is left as it is: what goes wrong then costs nothing. */
-function refuseOver(io, parts, out) {
-	const same = parts.find((part) => path.resolve(io.cwd, part) === path.resolve(io.cwd, out));
-	if (same === void 0) return;
-	throw new Problem({
-		code: "usage",
-		what: "the whole would be written over a part",
-		where: same,
-		hint: "Name another folder with --out"
 	});
 }
 // src/cli/new-files.ts
@@ -1020,7 +997,7 @@ function profileCommand(io, done) {
 	return new Command("profile").summary("compile a rider's earlier rides into a small file").description("Compiles a folder or ZIP of a rider's earlier rides into a profile for --history.").argument("<folder>", "the recordings; folders in it are searched too").option("--out <file>", "write the profile to a file instead of printing it").option("--history <profile>", "an earlier profile to carry on: rides that it knows are not read again").addOption(options.rider()).addOption(options.device()).addHelpText("after", examples$1).action(async (folder, given) => done(await run$1(io, folder, given)));
 }
 async function run$1(io, folder, given) {
-	if (given.out !== void 0) await keepApart(io, [folder], [{
+	if (given.out !== void 0) await keepApart(io, [historyRead(folder), given.rider], [{
 		option: "--out",
 		file: given.out
 	}]);
@@ -1310,9 +1287,8 @@ async function offerMembers(archive, offer) {
 }
 async function candidates({ cwd }, named) {
 	const place = path.resolve(cwd, named);
-	const isFolder = await stat(place).then((stats) => stats.isDirectory(), () => false);
 	const most = limits.archiveBytes;
-	if (!isFolder) return [{
+	if (!await isFolder(place)) return [{
 		shown: named,
 		read: async () => (await readFileSafely(place, {
 			most,

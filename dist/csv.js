@@ -1,4 +1,4 @@
-import { Cn as eachRow, Dn as Problem, Pn as day, Sn as conversionOf, Tn as limits, _n as decodeText, bn as firstColumns, c as parseClock, f as assemble, l as timeSeconds, s as dateSeconds, u as decimal, vn as shortName, xn as assumedUnits, yn as findHeadings } from "./program.js";
+import { An as eachRow, Dn as firstColumns, En as findHeadings, Fn as Problem, Nn as limits, On as assumedUnits, Tn as shortName, Vn as day, c as parseClock, f as assemble, jn as tooMany, kn as conversionOf, l as timeSeconds, s as dateSeconds, u as decimal, wn as decodeText } from "./program.js";
 // src/read/csv/numbers.ts
 /** What programs write where they have no value. */
 const missing = /* @__PURE__ */ new Set([...[
@@ -133,7 +133,8 @@ function pastMidnight(index) {
 * without units (a line of units below them is understood). Times without a zone are read as UTC; times
 * without a date count from 1970. Both are said in a defect.
 *
-* @throws Problem `format-unknown`, with the columns found, when there is no time or no channel among them.
+* @throws Problem `format-unknown`, with the columns found, when there is no time or no channel among them;
+* `format-limits` when there is more of it than a recording has.
 */
 function readCsv(bytes) {
 	const text = decodeText(bytes);
@@ -150,6 +151,7 @@ function readCsv(bytes) {
 		if (time.length === 0 && takeUnits(columns, cells)) return true;
 		clock ??= timeReader(headings, cells);
 		time.push(clock?.read(cells) ?? NaN);
+		if (time.length * columns.length > limits.csvValues) throw tooMany("values", limits.csvValues);
 		for (const column of columns) {
 			const cell = cells[column.index] ?? "";
 			const value = cellNumber(cell, commaIsDecimal);

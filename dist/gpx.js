@@ -1,4 +1,4 @@
-import { _n as decodeText, a as indoorsOf, n as readMarkup, o as sportOf, t as Trackpoints, vn as shortName } from "./program.js";
+import { Tn as shortName, a as indoorsOf, n as readMarkup, o as sportOf, t as Trackpoints, wn as decodeText } from "./program.js";
 // src/read/xml/gpx.ts
 /**
 * Reads a GPX 1.0 or 1.1 track with what recorders put into its extensions. Times without a zone are UTC, as

@@ -48,7 +48,8 @@ function mean(values) {
 function meanOfValid(column) {
 	let sum = 0;
 	let count = 0;
-	for (const value of column) {
+	for (let i = 0; i < column.length; i++) {
+		const value = column[i];
 		if (Number.isNaN(value)) continue;
 		sum += value;
 		count++;
@@ -79,7 +80,11 @@ function autocovariance(column, lags) {
 	const { mean, count } = meanOfValid(column);
 	const covariance = new Float64Array(lags + 1);
 	if (count === 0) return covariance;
-	const centred = column.map((value) => Number.isNaN(value) ? 0 : value - mean);
+	const centred = new Float64Array(column.length);
+	for (let t = 0; t < column.length; t++) {
+		const value = column[t];
+		if (!Number.isNaN(value)) centred[t] = value - mean;
+	}
 	for (let lag = 0; lag <= lags; lag++) {
 		let products = 0;
 		for (let t = lag; t < centred.length; t++) products += centred[t] * centred[t - lag];
@@ -106,7 +111,7 @@ function levinson(covariance) {
 /** Length (s) of the blocks whose own mean and spread the residuals are brought to: about one surge. */
 const scaleBlock = 60;
 /** Residuals beyond this many local spreads are cut: one spike must not decide a correlation. */
-const cut$1 = 4;
+const cut = 4;
 /** Enough to take out pedalling rhythm and a few seconds of averaging. */
 const order$1 = 4;
 /**
@@ -136,7 +141,7 @@ function evenOut(residual) {
 	for (let from = 0; from < residual.length; from += scaleBlock) {
 		const to = Math.min(from + scaleBlock, residual.length);
 		const scale = Math.max(rootMeanSquare(residual, from, to), overall / 10);
-		for (let t = from; t < to; t++) residual[t] = Math.max(-4, Math.min(cut$1, residual[t] / scale));
+		for (let t = from; t < to; t++) residual[t] = Math.max(-4, Math.min(cut, residual[t] / scale));
 	}
 	return residual;
 }
@@ -164,6 +169,36 @@ function rootMeanSquare(values, from, to) {
 	}
 	return count === 0 ? 0 : Math.sqrt(sum / count);
 }
+// src/types.ts
+var channels, SecondState, levels;
+var init_types = __esmMin((() => {
+	channels = [
+		"power",
+		"cadence",
+		"heartRate",
+		"speed",
+		"altitude",
+		"distance",
+		"temperature",
+		"balance"
+	];
+	SecondState = {
+		/** At least one record fell into it. */
+		recorded: 0,
+		/** Between two records of a recorder that writes irregularly; carried over from the last record. */
+		bridged: 1,
+		/** Inside a pause that the file states, or one that began at a standstill. */
+		paused: 2,
+		/** No record where there should be one. */
+		missing: 3
+	};
+	levels = [
+		"none",
+		"note",
+		"query",
+		"refer"
+	];
+}));
 // src/units.ts
 /** Rounds half away from zero to the unit's decimals; never returns -0. */
 function roundTo(value, unit) {
@@ -171,11 +206,19 @@ function roundTo(value, unit) {
 	const rounded = Math.sign(value) * Math.round(Math.abs(value) * scale) / scale;
 	return rounded === 0 ? 0 : rounded;
 }
-/** Rounds to so many significant figures; what is not finite stays as it is. */
+/** Rounds to so many significant figures, 1 to 12; what is not finite stays as it is. */
 function toFigures(value, figures) {
-	return Number.isFinite(value) ? Number(value.toPrecision(figures)) : value;
+	if (!Number.isFinite(value)) return value;
+	const least = 10 ** (figures - 1);
+	let scale = 1;
+	while (Math.abs(value) * scale < least && scale < greatestExact) scale *= 10;
+	const scaled = Math.abs(value) * scale;
+	const below = Math.floor(scaled);
+	const part = scaled - below;
+	if (!(scaled >= least && scaled < 10 * least && Math.abs(part - .5) > .001)) return Number(value.toPrecision(figures));
+	return Math.sign(value) * (part < .5 ? below : below + 1) / scale;
 }
-var decimals, kmh, day;
+var decimals, kmh, day, greatestExact;
 var init_units$1 = __esmMin((() => {
 	decimals = {
 		"%": 1,
@@ -196,8 +239,10 @@ var init_units$1 = __esmMin((() => {
 	};
 	kmh = 3.6;
 	day = 86400;
+	greatestExact = 1e22;
 }));
 // src/math/lagged.ts
+init_types();
 init_units$1();
 /**
 * Sums over own[t] and other[t - lag] for t in [from, to), as far as the other reaches, pairs with a
@@ -225,6 +270,121 @@ function laggedSums(own, other, lag, from = 0, to = own.length) {
 		count
 	};
 }
+// src/math/stretches.ts
+/**
+* The maximal stretches of `[from, to)` in which `holds` is true, at least `shortest` long; gaps of up
+* to `bridge` in between are joined over.
+*/
+function stretchesWhere(from, to, holds, shortest = 1, bridge = 0) {
+	const found = [];
+	let start = -1;
+	let last = -1;
+	for (let i = from; i <= to; i++) if (i < to && holds(i)) {
+		if (start < 0) start = i;
+		last = i;
+	} else if (start >= 0 && (i === to || i - last > bridge)) {
+		if (last + 1 - start >= shortest) found.push([start, last + 1]);
+		start = -1;
+	}
+	return found;
+}
+/** Stretches in order of time, those that touch made one. */
+function touching(stretches) {
+	const out = [];
+	for (const [from, to] of [...stretches].sort(([a], [b]) => a - b)) {
+		const last = out[out.length - 1];
+		if (last !== void 0 && from <= last[1]) out[out.length - 1] = [last[0], Math.max(last[1], to)];
+		else out.push([from, to]);
+	}
+	return out;
+}
+/** Summed length of stretches that do not overlap. */
+function totalLength(stretches) {
+	let total = 0;
+	for (const [from, to] of stretches) total += to - from;
+	return total;
+}
+/** The longest stretch's length, 0 where there is none. */
+function longestLength(stretches) {
+	let longest = 0;
+	for (const [from, to] of stretches) longest = Math.max(longest, to - from);
+	return longest;
+}
+// src/math/lagged-correlations.ts
+/**
+* Correlation of two columns around zero at every lag within ±`reach`: of own[t] with other[t - lag], at index
+* lag + reach, over the pairs of which neither is missing. NaN where either does not vary over them.
+*/
+function laggedCorrelations(own, other, reach) {
+	const products = laggedProducts(own, other, reach);
+	const squares = squaresWhereKnown(own, other);
+	const otherSquares = squaresWhereKnown(other, own);
+	return products.map((product, k) => {
+		const lag = k - reach;
+		const scale = Math.sqrt(squares(lag) * otherSquares(-lag));
+		return scale > 0 ? Math.max(-1, Math.min(1, product / scale)) : NaN;
+	});
+}
+/** Lags that are taken in one pass, so that each value is read once for all of them. */
+const together$3 = 4;
+/** Σ own[t]·other[t - lag] for the same lags, a missing value as 0. */
+function laggedProducts(own, other, reach) {
+	const lags = 2 * reach + 1;
+	const most = together$3 * Math.ceil(lags / together$3);
+	const products = new Float64Array(most);
+	const a = padded(own, 0, own.length);
+	const b = padded(other, most - 1 - reach, own.length + most);
+	for (let k = 0; k < most; k += together$3) {
+		const at = most - together$3 - k;
+		let third = b[at];
+		let second = b[at + 1];
+		let first = b[at + 2];
+		let [sum0, sum1, sum2, sum3] = [
+			0,
+			0,
+			0,
+			0
+		];
+		for (let t = 0; t < own.length; t++) {
+			const value = a[t];
+			const newest = b[at + 3 + t];
+			sum0 += value * newest;
+			sum1 += value * first;
+			sum2 += value * second;
+			sum3 += value * third;
+			third = second;
+			second = first;
+			first = newest;
+		}
+		products.set([
+			sum0,
+			sum1,
+			sum2,
+			sum3
+		], k);
+	}
+	return products.subarray(0, lags);
+}
+/** A column behind so many zeros, with zeros where a value is missing and to the end of this length at least. */
+function padded(column, zeros, length) {
+	const out = new Float64Array(Math.max(length, zeros + column.length));
+	for (let t = 0; t < column.length; t++) {
+		const value = column[t];
+		if (!Number.isNaN(value)) out[zeros + t] = value;
+	}
+	return out;
+}
+/** Σ column[t]² over the t at which other[t - lag] is known, by running sums over each stretch that is. */
+function squaresWhereKnown(column, other) {
+	const running = new Float64Array(column.length + 1);
+	for (let t = 0; t < column.length; t++) {
+		const value = column[t];
+		running[t + 1] = running[t] + (Number.isNaN(value) ? 0 : value * value);
+	}
+	const known = stretchesWhere(0, other.length, (t) => !Number.isNaN(other[t]));
+	const within = (t) => Math.max(0, Math.min(column.length, t));
+	return (lag) => known.reduce((sum, [from, to]) => sum + running[within(to + lag)] - running[within(from + lag)], 0);
+}
 // src/align/settings.ts
 /** The numbers of aligning, each with its reason. */
 const settings$4 = {
@@ -239,13 +399,20 @@ const settings$4 = {
 	/** The best lag's log-likelihood must exceed the best of a time-reversed second by this factor. */
 	surrogateFactor: 1.5,
 	/**
-	* Residuals of two riders of one race correlate by up to 0.15 in simulated races. Up to this, the trend-free
-	* cadence must agree as well (two riders' at most 0.22 where power does; two sensors of one ride's at least 0.31), or
-	* else heart rate (0.77; its sensors in half of the rides 0.98).
+	* Residuals of two riders of one race correlate by up to 0.15 in simulated races, those of one workout on two days
+	* by up to 0.21. Up to this, the fast detail of cadence must agree as well (two riders' and two days' by at most
+	* 0.37 where power does; two sensors of one ride's by at least 0.37, 0.65 as a rule), or else heart rate (0.89; its
+	* sensors in half of the rides 0.98).
 	*/
-	ridersOfOneRace: .16,
-	sameLegs: .3,
-	sameHeart: .85,
+	weakAgreement: .22,
+	/** Who leaves out the stretches that do not agree finds more agreement: below this share held they must as well. */
+	mostHeld: .9,
+	sameLegs: .37,
+	sameHeart: .9,
+	/** What is faster than this (s) is detail of cadence: how legs wander, not how a course or a workout moves them. */
+	legSeconds: 20,
+	/** Trend-free power or cadence that agree so, or heart rate as above, let a stretch be of the same ride. */
+	sameStretch: .3,
 	/** Header times this close (s) to a lag may choose it among equals. */
 	clockSeconds: 12,
 	/** Offsets so near (s) to whole quarters of an hour look like a time-zone slip. */
@@ -260,16 +427,23 @@ const settings$4 = {
 	creepCost: 25,
 	/**
 	* Correlation of residuals that is taken for right, at most and at least: two meters share less of their
-	* detail in some stretches. And the stretches (s) over which it is taken.
+	* detail in some stretches. And of how many windows the stretches are over which it is taken: ten minutes.
 	*/
 	segmentCorrelation: .7,
 	leastSegmentCorrelation: .05,
-	shareWindow: 600,
+	shareWindows: 20,
 	/** Shortest stretch (s) that is asked for a lag of its own, longest pause (s) by which that may differ. */
 	leastSegmentSeconds: 120,
 	longestPauseSeconds: 1800,
 	/** How many lags of its own such a stretch proposes at a time. */
 	lagsOfStretch: 3,
+	/**
+	* Windows (s) at the ends of a stretch that must bear its lag out, and trend-free cadence that does. Of 360
+	* simulated workouts in which one clock stopped, 14 pairs were asked about for minutes that ran on; of 840 honest
+	* pairs without a stop none loses a second.
+	*/
+	endWindow: 240,
+	sameEnd: .4,
 	/** How often new lags are looked for where none holds, and what is shared is taken anew, to this precision. */
 	segmentRounds: 8,
 	segmentPrecision: .02,
@@ -281,6 +455,11 @@ const settings$4 = {
 	/** Seconds that both wrote, fewest for a lag to a fraction of a second. */
 	leastDelayCount: 60,
 	driftWindows: 4,
+	/**
+	* A clock slides past the messages of a meter that sends one a second: what it writes becomes younger or older by up
+	* to as much (s) over the ride, half of it either way, which no clock did. Without it 52 of 65 intervals held the drift.
+	*/
+	linkSlide: .5,
 	/** Lags (s) searched for each channel around the chosen offset: heart rate is buffered longest. */
 	channelLag: {
 		power: 5,
@@ -329,13 +508,10 @@ function byChannel(primary, shifted) {
 /** Best lag within ±`reach` seconds of two detrended columns, with its correlation; null without variation. */
 function bestLag(own, other, reach) {
 	let best = null;
-	for (let lag = -reach; lag <= reach; lag++) {
-		const correlation = correlationAt(own, other, lag);
-		if (correlation !== null && (best === null || correlation > best.correlation)) best = {
-			lag,
-			correlation
-		};
-	}
+	for (const [k, correlation] of laggedCorrelations(own, other, reach).entries()) if (correlation > (best?.correlation ?? -Infinity)) best = {
+		lag: k - reach,
+		correlation
+	};
 	return best;
 }
 /** Correlation of columns around zero at one lag; null when either does not vary there. */
@@ -362,6 +538,449 @@ function detrend(column) {
 	}
 	return rest;
 }
+// src/align/belongs.ts
+/**
+* Least trend-free agreement (correlation) that lets a stretch be of one ride: one channel is enough, for meters
+* fail and so do straps.
+*/
+const least = [
+	["power", settings$4.sameStretch],
+	["cadence", settings$4.sameStretch],
+	["heartRate", settings$4.sameHeart]
+];
+/**
+* Asks what else than the fine detail of power was recorded.
+*
+* `belongs`: whether a stretch may be of one ride on both, at a lag, although no lag explains that detail: an even
+* ride has little, yet power as a whole, legs or heart go up and down together. Where both recorded something and none
+* of it does, one of them holds another ride there, and nothing may be concluded from it.
+*
+* `bearsOut`: whether a lag that was found elsewhere holds here as well. Of a workout's steps power is at any lag like
+* that of others: where legs can be compared, they alone tell.
+*/
+function recordedBeside(primary, second) {
+	const known = /* @__PURE__ */ new Map();
+	const even = (column) => {
+		const detrended = known.get(column) ?? detrend(column);
+		known.set(column, detrended);
+		return detrended;
+	};
+	const agreement = (channel, [start, end], lag) => {
+		const own = primary.channels[channel];
+		const other = second.channels[channel];
+		if (own === void 0 || other === void 0) return null;
+		const from = Math.max(start, lag, 0);
+		const to = Math.min(end, primary.length, second.length + lag);
+		if (to - from < settings$4.leastSegmentSeconds) return null;
+		return bestLag(even(own).subarray(from, to), even(other).subarray(from - lag, to - lag), settings$4.channelLag[channel])?.correlation ?? null;
+	};
+	const belongs = (stretch, lag) => {
+		const found = least.flatMap(([channel, needed]) => {
+			const correlation = agreement(channel, stretch, lag);
+			return correlation === null ? [] : [correlation >= needed];
+		});
+		return found.length === 0 || found.some((agrees) => agrees);
+	};
+	const bearsOut = (stretch, lag) => {
+		const legs = agreement("cadence", stretch, lag);
+		return legs === null ? belongs(stretch, lag) : legs >= settings$4.sameEnd;
+	};
+	return {
+		belongs,
+		bearsOut
+	};
+}
+// src/math/correlation-gain.ts
+/**
+* Log-likelihood that two traces share what correlates in them, over that they share nothing: −n/2·ln(1 − r²) for
+* normal values; 0 where they do not go along.
+*
+* @param correlation -1 to 1
+* @param n independent values that it rests on
+*/
+function gainOf(correlation, n) {
+	return correlation > 0 ? -n / 2 * Math.log(1 - Math.min(correlation, .999999) ** 2) : 0;
+}
+// node_modules/simple-statistics/dist/simple-statistics.mjs
+/**
+* This is the internal implementation of quantiles: when you know
+* that the order is sorted, you don't need to re-sort it, and the computations
+* are faster.
+*
+* This implements the linear interpolation method (type=7 in R/numpy),
+* which is the default in numpy.percentile and R's quantile.
+*
+* @param {Array<number>} x sample of one or more data points
+* @param {number} p desired quantile: a number between 0 to 1, inclusive
+* @returns {number} quantile value
+* @throws {Error} if p ix outside of the range from 0 to 1
+* @throws {Error} if x is empty
+* @example
+* quantileSorted([3, 6, 7, 8, 8, 9, 10, 13, 15, 16, 20], 0.5); // => 9
+*/
+function quantileSorted(x, p) {
+	var idx = (x.length - 1) * p;
+	if (x.length === 0) throw new Error("quantile requires at least one data point.");
+	else if (p < 0 || p > 1) throw new Error("quantiles must be between 0 and 1");
+	else if (p === 1) return x[x.length - 1];
+	else if (p === 0) return x[0];
+	else if (idx % 1 !== 0) {
+		var lower = Math.floor(idx);
+		var upper = Math.ceil(idx);
+		var fraction = idx - lower;
+		return x[lower] + fraction * (x[upper] - x[lower]);
+	} else return x[idx];
+}
+/**
+* Rearrange items in `arr` so that all items in `[left, k]` range are the smallest.
+* The `k`-th element will have the `(k - left + 1)`-th smallest value in `[left, right]`.
+*
+* Implements Floyd-Rivest selection algorithm https://en.wikipedia.org/wiki/Floyd-Rivest_algorithm
+*
+* @param {Array<number>} arr input array
+* @param {number} k pivot index
+* @param {number} [left] left index
+* @param {number} [right] right index
+* @returns {void} mutates input array
+* @example
+* var arr = [65, 28, 59, 33, 21, 56, 22, 95, 50, 12, 90, 53, 28, 77, 39];
+* quickselect(arr, 8);
+* // = [39, 28, 28, 33, 21, 12, 22, 50, 53, 56, 59, 65, 90, 77, 95]
+*/
+function quickselect(arr, k, left, right) {
+	left = left || 0;
+	right = right || arr.length - 1;
+	while (right > left) {
+		if (right - left > 600) {
+			var n = right - left + 1;
+			var m = k - left + 1;
+			var z = Math.log(n);
+			var s = .5 * Math.exp(2 * z / 3);
+			var sd = .5 * Math.sqrt(z * s * (n - s) / n);
+			if (m - n / 2 < 0) sd *= -1;
+			quickselect(arr, k, Math.max(left, Math.floor(k - m * s / n + sd)), Math.min(right, Math.floor(k + (n - m) * s / n + sd)));
+		}
+		var t = arr[k];
+		var i = left;
+		var j = right;
+		swap(arr, left, k);
+		if (arr[right] > t) swap(arr, left, right);
+		while (i < j) {
+			swap(arr, i, j);
+			i++;
+			j--;
+			while (arr[i] < t) i++;
+			while (arr[j] > t) j--;
+		}
+		if (arr[left] === t) swap(arr, left, j);
+		else {
+			j++;
+			swap(arr, j, right);
+		}
+		if (j <= k) left = j + 1;
+		if (k <= j) right = j - 1;
+	}
+}
+function swap(arr, i, j) {
+	var tmp = arr[i];
+	arr[i] = arr[j];
+	arr[j] = tmp;
+}
+/**
+* The [quantile](https://en.wikipedia.org/wiki/Quantile):
+* this is a population quantile, since we assume to know the entire
+* dataset in this library. This implementation uses linear interpolation,
+* equivalent to R's type=7 and numpy's default percentile method.
+*
+* Sample is a one-dimensional array of numbers,
+* and p is either a decimal number from 0 to 1 or an array of decimal
+* numbers from 0 to 1.
+* In terms of a k/q quantile, p = k/q - it's just dealing with fractions or dealing
+* with decimal values.
+* When p is an array, the result of the function is also an array containing the appropriate
+* quantiles in input order
+*
+* @param {Array<number>} x sample of one or more numbers
+* @param {Array<number> | number} p the desired quantile, as a number between 0 and 1
+* @returns {number} quantile
+* @example
+* quantile([3, 6, 7, 8, 8, 9, 10, 13, 15, 16, 20], 0.5); // => 9
+*/
+function quantile(x, p) {
+	var copy = x.slice();
+	if (Array.isArray(p)) {
+		multiQuantileSelect(copy, p);
+		var results = [];
+		for (var i = 0; i < p.length; i++) results[i] = quantileSorted(copy, p[i]);
+		return results;
+	} else {
+		quantileSelect(copy, quantileIndex(copy.length, p), 0, copy.length - 1);
+		return quantileSorted(copy, p);
+	}
+}
+function quantileSelect(arr, k, left, right) {
+	if (k % 1 === 0) quickselect(arr, k, left, right);
+	else {
+		k = Math.floor(k);
+		quickselect(arr, k, left, right);
+		quickselect(arr, k + 1, k + 1, right);
+	}
+}
+function multiQuantileSelect(arr, p) {
+	var positions = /* @__PURE__ */ new Set();
+	for (var i = 0; i < p.length; i++) {
+		var idx = quantileIndex(arr.length, p[i]);
+		positions.add(Math.floor(idx));
+		positions.add(Math.ceil(idx));
+	}
+	var indices = Array.from(positions).sort(compare$3);
+	multiselect(arr, indices, 0, indices.length - 1, 0, arr.length - 1);
+}
+function multiselect(arr, indices, lo, hi, left, right) {
+	if (lo > hi) return;
+	var mid = lo + hi >> 1;
+	quickselect(arr, indices[mid], left, right);
+	multiselect(arr, indices, lo, mid - 1, left, indices[mid] - 1);
+	multiselect(arr, indices, mid + 1, hi, indices[mid] + 1, right);
+}
+function compare$3(a, b) {
+	return a - b;
+}
+function quantileIndex(len, p) {
+	var idx = (len - 1) * p;
+	if (p === 1) return len - 1;
+	else if (p === 0) return 0;
+	else if (idx % 1 !== 0) return idx;
+	else return idx;
+}
+/**
+* The [median](http://en.wikipedia.org/wiki/Median) is
+* the middle number of a list. This is often a good indicator of 'the middle'
+* when there are outliers that skew the `mean()` value.
+* This is a [measure of central tendency](https://en.wikipedia.org/wiki/Central_tendency):
+* a method of finding a typical or central value of a set of numbers.
+*
+* The median isn't necessarily one of the elements in the list: the value
+* can be the average of two elements if the list has an even length
+* and the two central values are different.
+*
+* @param {Array<number>} x input
+* @returns {number} median value
+* @example
+* median([10, 2, 5, 100, 2, 1]); // => 3.5
+*/
+function median$1(x) {
+	return +quantile(x, .5);
+}
+/**
+* The [median](http://en.wikipedia.org/wiki/Median) is
+* the middle number of a list. This is often a good indicator of 'the middle'
+* when there are outliers that skew the `mean()` value.
+* This is a [measure of central tendency](https://en.wikipedia.org/wiki/Central_tendency):
+* a method of finding a typical or central value of a set of numbers.
+*
+* The median isn't necessarily one of the elements in the list: the value
+* can be the average of two elements if the list has an even length
+* and the two central values are different.
+*
+* @param {Array<number>} sorted input
+* @returns {number} median value
+* @example
+* medianSorted([10, 2, 5, 100, 2, 1]); // => 52.5
+*/
+function medianSorted(sorted) {
+	return quantileSorted(sorted, .5);
+}
+/**
+* [Bayesian Classifier](http://en.wikipedia.org/wiki/Naive_Bayes_classifier)
+*
+* This is a naïve bayesian classifier that takes
+* singly-nested objects.
+*
+* @class
+* @example
+* var bayes = new BayesianClassifier();
+* bayes.train({
+*   species: 'Cat'
+* }, 'animal');
+* var result = bayes.score({
+*   species: 'Cat'
+* })
+* // result
+* // {
+* //   animal: 1
+* // }
+*/
+var BayesianClassifier = function BayesianClassifier() {
+	this.totalCount = 0;
+	this.data = {};
+};
+/**
+* Train the classifier with a new item, which has a single
+* dimension of Javascript literal keys and values.
+*
+* @param {Object} item an object with singly-deep properties
+* @param {string} category the category this item belongs to
+* @return {undefined} adds the item to the classifier
+*/
+BayesianClassifier.prototype.train = function train(item, category) {
+	if (!this.data[category]) this.data[category] = {};
+	for (var k in item) {
+		var v = item[k];
+		if (this.data[category][k] === void 0) this.data[category][k] = {};
+		if (this.data[category][k][v] === void 0) this.data[category][k][v] = 0;
+		this.data[category][k][v]++;
+	}
+	this.totalCount++;
+};
+/**
+* Generate a score of how well this item matches all
+* possible categories based on its attributes
+*
+* @param {Object} item an item in the same format as with train
+* @returns {Object} of probabilities that this item belongs to a
+* given category.
+*/
+BayesianClassifier.prototype.score = function score(item) {
+	var odds = {};
+	var category;
+	for (var k in item) {
+		var v = item[k];
+		for (category in this.data) {
+			if (odds[category] === void 0) odds[category] = {};
+			if (this.data[category][k]) odds[category][k + "_" + v] = (this.data[category][k][v] || 0) / this.totalCount;
+			else odds[category][k + "_" + v] = 0;
+		}
+	}
+	var oddsSums = {};
+	for (category in odds) {
+		oddsSums[category] = 0;
+		for (var combination in odds[category]) oddsSums[category] += odds[category][combination];
+	}
+	return oddsSums;
+};
+var COEFFICIENTS = [
+	.9999999999999971,
+	57.15623566586292,
+	-59.59796035547549,
+	14.136097974741746,
+	-.4919138160976202,
+	3399464998481189e-20,
+	4652362892704858e-20,
+	-9837447530487956e-20,
+	.0001580887032249125,
+	-.00021026444172410488,
+	.00021743961811521265,
+	-.0001643181065367639,
+	8441822398385275e-20,
+	-26190838401581408e-21,
+	36899182659531625e-22
+];
+var g = 607 / 128;
+var LOGSQRT2PI = Math.log(Math.sqrt(2 * Math.PI));
+/**
+* Compute the logarithm of the [gamma function](https://en.wikipedia.org/wiki/Gamma_function) of a value using Lanczos' approximation.
+* This function takes as input any real-value n greater than 0.
+* This function is useful for values of n too large for the normal gamma function (n > 165).
+* The code is based on Lanczo's Gamma approximation, defined [here](http://my.fit.edu/~gabdo/gamma.txt).
+*
+* @param {number} n Any real number greater than zero.
+* @returns {number} The logarithm of gamma of the input value.
+*
+* @example
+* gammaln(500); // 2605.1158503617335
+* gammaln(2.4); // 0.21685932244884043
+*/
+function gammaln(n) {
+	if (n <= 0) return Number.POSITIVE_INFINITY;
+	n--;
+	var a = COEFFICIENTS[0];
+	for (var i = 1; i < 15; i++) a += COEFFICIENTS[i] / (n + i);
+	var tmp = g + .5 + n;
+	return LOGSQRT2PI + Math.log(a) - tmp + (n + .5) * Math.log(tmp);
+}
+var SQRT_2PI$1 = Math.sqrt(2 * Math.PI);
+function cumulativeDistribution(z) {
+	var sum = z;
+	var tmp = z;
+	for (var i = 1; i < 30; i++) {
+		tmp *= z * z / (2 * i + 1);
+		sum += tmp;
+	}
+	return Math.round((.5 + sum / SQRT_2PI$1 * Math.exp(-z * z / 2)) * 1e4) / 1e4;
+}
+/**
+* A standard normal table, also called the unit normal table or Z table,
+* is a mathematical table for the values of Φ (phi), which are the values of
+* the [cumulative distribution function](https://en.wikipedia.org/wiki/Normal_distribution#Cumulative_distribution_function)
+* of the normal distribution. It is used to find the probability that a
+* statistic is observed below, above, or between values on the standard
+* normal distribution, and by extension, any normal distribution.
+*/
+var standardNormalTable = [];
+for (var z$1 = 0; z$1 <= 3.09; z$1 += .01) standardNormalTable.push(cumulativeDistribution(z$1));
+/**
+* This is a single-layer [Perceptron Classifier](http://en.wikipedia.org/wiki/Perceptron) that takes
+* arrays of numbers and predicts whether they should be classified
+* as either 0 or 1 (negative or positive examples).
+* @class
+* @example
+* // Create the model
+* var p = new PerceptronModel();
+* // Train the model with input with a diagonal boundary.
+* for (var i = 0; i < 5; i++) {
+*     p.train([1, 1], 1);
+*     p.train([0, 1], 0);
+*     p.train([1, 0], 0);
+*     p.train([0, 0], 0);
+* }
+* p.predict([0, 0]); // 0
+* p.predict([0, 1]); // 0
+* p.predict([1, 0]); // 0
+* p.predict([1, 1]); // 1
+*/
+var PerceptronModel = function PerceptronModel() {
+	this.weights = [];
+	this.bias = 0;
+};
+/**
+* **Predict**: Use an array of features with the weight array and bias
+* to predict whether an example is labeled 0 or 1.
+*
+* @param {Array<number>} features an array of features as numbers
+* @returns {number|null} 1 if the score is over 0, otherwise 0; null if
+* the model has not been trained on feature arrays of this length
+*/
+PerceptronModel.prototype.predict = function predict(features) {
+	if (features.length !== this.weights.length) return null;
+	var score = 0;
+	for (var i = 0; i < this.weights.length; i++) score += this.weights[i] * features[i];
+	score += this.bias;
+	if (score > 0) return 1;
+	else return 0;
+};
+/**
+* **Train** the classifier with a new example, which is
+* a numeric array of features and a 0 or 1 label.
+*
+* @param {Array<number>} features an array of features as numbers
+* @param {number} label either 0 or 1
+* @returns {PerceptronModel|null} this, or null if the label is not 0 or 1
+*/
+PerceptronModel.prototype.train = function train(features, label) {
+	if (label !== 0 && label !== 1) return null;
+	if (features.length !== this.weights.length) {
+		this.weights = features.slice();
+		this.bias = 1;
+	}
+	var prediction = this.predict(features);
+	if (typeof prediction === "number" && prediction !== label) {
+		var gradient = label - prediction;
+		for (var i = 0; i < this.weights.length; i++) this.weights[i] += gradient * features[i];
+		this.bias += gradient;
+	}
+	return this;
+};
 // src/math/cross-products.ts
 var import_fft = /* @__PURE__ */ __toESM((/* @__PURE__ */ __commonJSMin(((exports, module) => {
 	function FFT(size) {
@@ -716,49 +1335,57 @@ var import_fft = /* @__PURE__ */ __toESM((/* @__PURE__ */ __commonJSMin(((export
 	};
 })))(), 1);
 /**
-* Cross-correlates two series over every lag, in n log n. Both transforms come from one complex
-* transform (a as the real part, b as the imaginary part).
+* Cross-correlates two series over the lags from `first` to `last`, all that meet when left out, in n log n. Both
+* transforms come from one complex transform (a as the real part, b as the imaginary part), and both results go back
+* as one. The transform goes round: it need only be so long that what meets at another lag falls on none of these.
 */
-function crossProducts(a, b) {
-	const lags = a.length + b.length - 1;
-	let size = 2;
-	while (size < lags) size *= 2;
-	const fft = transformOf(size);
-	const packed = new Float64Array(2 * size);
-	for (let t = 0; t < a.length; t++) packed[2 * t] = a[t];
-	for (let t = 0; t < b.length; t++) packed[2 * t + 1] = b[t];
-	const spectrum = new Float64Array(2 * size);
-	fft.transform(spectrum, packed);
-	const { same, turned } = products(spectrum, size);
-	for (let i = 0; i < 2 * size; i += 2) {
-		packed[i] = same[i] - turned[i + 1];
-		packed[i + 1] = same[i + 1] + turned[i];
-	}
-	fft.inverseTransform(spectrum, packed);
+function crossProducts(a, b, first = 1 - b.length, last = a.length - 1) {
+	const { size, fft, series, spectrum } = spaceFor(Math.max(a.length, b.length, a.length - first, b.length + last));
+	series.fill(0);
+	for (let t = 0; t < a.length; t++) series[2 * t] = a[t];
+	for (let t = 0; t < b.length; t++) series[2 * t + 1] = b[t];
+	fft.transform(spectrum, series);
+	multiply(spectrum, series, size);
+	fft.inverseTransform(spectrum, series);
+	const lags = last - first + 1;
 	const forward = new Float64Array(lags);
 	const reversed = new Float64Array(lags);
 	for (let i = 0; i < lags; i++) {
-		const lag = i - (b.length - 1);
-		forward[i] = spectrum[2 * ((lag + size) % size)];
-		reversed[i] = spectrum[2 * i + 1];
+		const lag = i + first;
+		forward[i] = spectrum[2 * (lag < 0 ? lag + size : lag)];
+		reversed[i] = spectrum[2 * (lag + b.length - 1) + 1];
 	}
 	return {
 		forward,
 		reversed
 	};
 }
-let last = null;
-/** The transform of a size, its tables kept for the next of the same size: rides of one event are alike. */
-function transformOf(size) {
-	if (last?.size !== size) last = new import_fft.default(size);
-	return last;
+/** By size: rides of one event are alike. */
+const spaces = /* @__PURE__ */ new Map();
+/** Space for at least so many values, kept for the next of the same size. */
+function spaceFor(least) {
+	let size = 2;
+	while (size < least) size *= 2;
+	let space = spaces.get(size);
+	if (space === void 0) {
+		const [series, spectrum] = [new Float64Array(2 * size), new Float64Array(2 * size)];
+		space = {
+			size,
+			fft: new import_fft.default(size),
+			series,
+			spectrum
+		};
+		spaces.set(size, space);
+	}
+	return space;
 }
-/** A·conj(B) and A·B from the transform of a + i·b. */
-function products(spectrum, size) {
-	const same = new Float64Array(2 * size);
-	const turned = new Float64Array(2 * size);
+/**
+* From the transform of a + i·b, A·conj(B) + i·A·B: both go back to real series, the first as the real part, the
+* second as the imaginary part.
+*/
+function multiply(spectrum, out, size) {
 	for (let k = 0; k < size; k++) {
-		const mirror = (size - k) % size;
+		const mirror = size - k & size - 1;
 		const re = spectrum[2 * k];
 		const im = spectrum[2 * k + 1];
 		const mirrorRe = spectrum[2 * mirror];
@@ -767,15 +1394,13 @@ function products(spectrum, size) {
 		const aIm = (im - mirrorIm) / 2;
 		const bRe = (im + mirrorIm) / 2;
 		const bIm = (mirrorRe - re) / 2;
-		same[2 * k] = aRe * bRe + aIm * bIm;
-		same[2 * k + 1] = aIm * bRe - aRe * bIm;
-		turned[2 * k] = aRe * bRe - aIm * bIm;
-		turned[2 * k + 1] = aRe * bIm + aIm * bRe;
+		const sameRe = aRe * bRe + aIm * bIm;
+		const sameIm = aIm * bRe - aRe * bIm;
+		const turnedRe = aRe * bRe - aIm * bIm;
+		const turnedIm = aRe * bIm + aIm * bRe;
+		out[2 * k] = sameRe - turnedIm;
+		out[2 * k + 1] = sameIm + turnedRe;
 	}
-	return {
-		same,
-		turned
-	};
 }
 // src/align/lags.ts
 /**
@@ -783,49 +1408,55 @@ function products(spectrum, size) {
 * log-likelihood of a shared component in n white samples.
 */
 function lags(primary, second) {
-	const products = crossProducts(primary, second);
 	const own = energies(primary);
 	const other = energies(second);
-	const mirrored = energies(second.toReversed());
-	const count = primary.length + second.length - 1;
-	const first = -(second.length - 1);
+	const overlapAt = (lag) => {
+		const from = Math.max(0, lag);
+		const to = Math.min(primary.length, second.length + lag);
+		return {
+			from,
+			to,
+			count: Math.min(own.count(from, to), other.count(from - lag, to - lag))
+		};
+	};
 	const least = Math.max(settings$4.leastOverlapSeconds, settings$4.leastOverlapShare * Math.min(own.active, other.active));
-	const gain = new Float64Array(count);
-	const correlation = new Float64Array(count);
+	let first = 1 - second.length;
+	let last = primary.length - 1;
+	while (first <= last && overlapAt(first).count < least) first++;
+	while (first <= last && overlapAt(last).count < least) last--;
+	if (first > last) return null;
+	const products = crossProducts(primary, second, first, last);
+	const gain = new Float64Array(last - first + 1);
+	const correlation = new Float64Array(gain.length);
 	let surrogate = {
 		gain: 0,
 		correlation: 0
 	};
-	let considered = 0;
-	for (let i = 0; i < count; i++) {
+	for (let i = 0; i < gain.length; i++) {
 		const lag = i + first;
-		const from = Math.max(0, lag);
-		const to = Math.min(primary.length, second.length + lag);
-		const n = Math.min(own.count(from, to), other.count(from - lag, to - lag));
-		if (n < least) continue;
-		considered++;
+		const { from, to, count } = overlapAt(lag);
+		if (count < least) continue;
 		const energy = own.sum(from, to);
 		correlation[i] = ratio$2(products.forward[i], energy * other.sum(from - lag, to - lag));
-		gain[i] = gainOf(correlation[i], n);
-		const chance = ratio$2(products.reversed[i], energy * mirrored.sum(from - lag, to - lag));
-		const chanceGain = gainOf(chance, n);
+		gain[i] = gainOf(correlation[i], count);
+		const mirrored = other.sum(second.length + lag - to, second.length + lag - from);
+		const chance = ratio$2(products.reversed[i], energy * mirrored);
+		const chanceGain = gainOf(chance, count);
 		if (chanceGain > surrogate.gain) surrogate = {
 			gain: chanceGain,
 			correlation: chance
 		};
 	}
-	return considered === 0 ? null : {
+	return {
 		first,
 		gain,
 		correlation,
 		surrogate
 	};
 }
+/** Correlation from a sum of products and the product of both sums of squares. */
 function ratio$2(product, energies) {
 	return energies > 0 ? Math.max(-1, Math.min(1, product / Math.sqrt(energies))) : 0;
-}
-function gainOf(correlation, n) {
-	return correlation > 0 ? -n / 2 * Math.log(1 - Math.min(correlation, .999999) ** 2) : 0;
 }
 /** Running sums of squares and of how many residuals count, so that any overlap costs one subtraction. */
 function energies(residual) {
@@ -842,431 +1473,247 @@ function energies(residual) {
 	};
 }
 /** Lags that are highest within `sameAnswerSeconds` either side, the best first, at most `most`. */
-function peaks({ first, gain }, most, leastGain) {
-	const reach = settings$4.sameAnswerSeconds;
+function peaks({ first, gain }, most) {
 	const found = [];
+	let least = 0;
 	for (let i = 0; i < gain.length; i++) {
-		if (gain[i] < leastGain || gain[i] === 0) continue;
-		let highest = true;
-		for (let j = Math.max(0, i - reach); j <= Math.min(gain.length - 1, i + reach) && highest; j++) highest = gain[j] < gain[i] || j >= i;
-		if (highest) found.push({
+		const own = gain[i];
+		if (own <= least || !isHighest(gain, i)) continue;
+		const place = found.findIndex((other) => other.gain < own);
+		found.splice(place < 0 ? found.length : place, 0, {
 			lag: i + first,
-			gain: gain[i]
+			gain: own
 		});
+		found.length = Math.min(found.length, most);
+		least = found[most - 1]?.gain ?? 0;
 	}
-	return found.sort((a, b) => b.gain - a.gain || a.lag - b.lag).slice(0, most);
+	return found;
+}
+function isHighest(gain, i) {
+	const to = Math.min(gain.length - 1, i + settings$4.sameAnswerSeconds);
+	for (let j = Math.max(0, i - settings$4.sameAnswerSeconds); j <= to; j++) if (j < i ? gain[j] >= gain[i] : gain[j] > gain[i]) return false;
+	return true;
 }
 /** The gain of one lag over a stretch of the primary alone. */
 function gainWithin(primary, second, from, to, lag) {
+	const { products, squares, otherSquares, count } = residualSums(primary, second, from, to, lag);
+	return squares > 0 && otherSquares > 0 ? gainOf(products / Math.sqrt(squares * otherSquares), count) : 0;
+}
+/** Correlation of the residuals over several stretches, each at its lag; 0 where either has none there. */
+function correlationAlong(primary, second, segments) {
+	const sums = segments.map(({ stretch: [from, to], lag }) => residualSums(primary, second, from, to, lag));
+	const total = (of) => sums.reduce((sum, one) => sum + one[of], 0);
+	return ratio$2(total("products"), total("squares") * total("otherSquares"));
+}
+/** What residuals make together in a stretch at a lag; where either is 0 it says nothing. */
+function residualSums(primary, second, from, to, lag) {
 	let products = 0;
-	let own = 0;
-	let other = 0;
+	let squares = 0;
+	let otherSquares = 0;
 	let count = 0;
-	for (let t = Math.max(from, lag); t < Math.min(to, second.length + lag); t++) {
+	for (let t = Math.max(from, lag); t < Math.min(to, primary.length, second.length + lag); t++) {
 		const a = primary[t];
 		const b = second[t - lag];
+		if (a === 0 || b === 0) continue;
 		products += a * b;
-		own += a * a;
-		other += b * b;
-		if (a !== 0 && b !== 0) count++;
+		squares += a * a;
+		otherSquares += b * b;
+		count++;
 	}
-	return own > 0 && other > 0 ? gainOf(products / Math.sqrt(own * other), count) : 0;
+	return {
+		products,
+		squares,
+		otherSquares,
+		count
+	};
 }
-// node_modules/simple-statistics/dist/simple-statistics.mjs
+// src/align/lags-within.ts
 /**
-* This is the internal implementation of quantiles: when you know
-* that the order is sorted, you don't need to re-sort it, and the computations
-* are faster.
-*
-* This implements the linear interpolation method (type=7 in R/numpy),
-* which is the default in numpy.percentile and R's quantile.
-*
-* @param {Array<number>} x sample of one or more data points
-* @param {number} p desired quantile: a number between 0 to 1, inclusive
-* @returns {number} quantile value
-* @throws {Error} if p ix outside of the range from 0 to 1
-* @throws {Error} if x is empty
-* @example
-* quantileSorted([3, 6, 7, 8, 8, 9, 10, 13, 15, 16, 20], 0.5); // => 9
+* The lags from `low` to `high` whose gain over a stretch of the primary is at least `least`, with it. All are
+* reckoned at once by transforms, in n log n, and only those that come so far by themselves.
 */
-function quantileSorted(x, p) {
-	var idx = (x.length - 1) * p;
-	if (x.length === 0) throw new Error("quantile requires at least one data point.");
-	else if (p < 0 || p > 1) throw new Error("quantiles must be between 0 and 1");
-	else if (p === 1) return x[x.length - 1];
-	else if (p === 0) return x[0];
-	else if (idx % 1 !== 0) {
-		var lower = Math.floor(idx);
-		var upper = Math.ceil(idx);
-		var fraction = idx - lower;
-		return x[lower] + fraction * (x[upper] - x[lower]);
-	} else return x[idx];
+function lagsWithin(primary, second, [from, to], [low, high], least) {
+	const a = primary.subarray(from, to);
+	const start = Math.max(0, from - high);
+	const b = second.subarray(start, Math.max(start, to - low));
+	const more = from - start;
+	const first = Math.max(low - more, 1 - b.length);
+	const last = Math.min(high - more, a.length - 1);
+	if (first > last) return [];
+	const sums = (own, other) => crossProducts(own, other, first, last).forward;
+	const [counts, otherCounts] = [a.map(isSome), b.map(isSome)];
+	const products = sums(a, b);
+	const squares = sums(a.map(square), otherCounts);
+	const otherSquares = sums(counts, b.map(square));
+	const count = sums(counts, otherCounts);
+	const found = [];
+	for (let i = 0; i < products.length; i++) {
+		if (gainOf(ratio$2(products[i], squares[i] * otherSquares[i]), count[i]) < least - rounding$1) continue;
+		const lag = i + first + more;
+		const gain = gainWithin(primary, second, from, to, lag);
+		if (gain >= least) found.push({
+			lag,
+			gain
+		});
+	}
+	return found;
 }
+const square = (residual) => residual ** 2;
+/** 1 where a residual counts. */
+const isSome = (residual) => residual === 0 ? 0 : 1;
+/** A gain by a transform differs by less from the one that is summed. */
+const rounding$1 = .001;
+// src/align/path.ts
 /**
-* Rearrange items in `arr` so that all items in `[left, k]` range are the smallest.
-* The `k`-th element will have the `(k - left + 1)`-th smallest value in `[left, right]`.
+* The most likely way through windows, one state a window (Viterbi 1967), where a jump costs `jumpCost` and a creep
+* `creepCost`.
 *
-* Implements Floyd-Rivest selection algorithm https://en.wikipedia.org/wiki/Floyd-Rivest_algorithm
-*
-* @param {Array<number>} arr input array
-* @param {number} k pivot index
-* @param {number} [left] left index
-* @param {number} [right] right index
-* @returns {void} mutates input array
-* @example
-* var arr = [65, 28, 59, 33, 21, 56, 22, 95, 50, 12, 90, 53, 28, 77, 39];
-* quickselect(arr, 8);
-* // = [39, 28, 28, 33, 21, 12, 22, 50, 53, 56, 59, 65, 90, 77, 95]
+* @param likelihoods of each state, log-likelihoods of the windows
+* @param near of each state
+* @returns of each window, the index of its state
 */
-function quickselect(arr, k, left, right) {
-	left = left || 0;
-	right = right || arr.length - 1;
-	while (right > left) {
-		if (right - left > 600) {
-			var n = right - left + 1;
-			var m = k - left + 1;
-			var z = Math.log(n);
-			var s = .5 * Math.exp(2 * z / 3);
-			var sd = .5 * Math.sqrt(z * s * (n - s) / n);
-			if (m - n / 2 < 0) sd *= -1;
-			quickselect(arr, k, Math.max(left, Math.floor(k - m * s / n + sd)), Math.min(right, Math.floor(k + (n - m) * s / n + sd)));
+function likeliestPath(likelihoods, near) {
+	const states = likelihoods.length;
+	const windows = likelihoods[0].length;
+	const origins = [];
+	let score = new Float64Array(states);
+	for (let w = 0; w < windows; w++) {
+		const { before, after } = bestAside(score);
+		const origin = new Int32Array(states);
+		const next = new Float64Array(states);
+		for (let s = 0; s < states; s++) {
+			const [first, last] = near[s];
+			let from = s;
+			let value = score[s];
+			for (let other = first; other <= last; other++) {
+				const crept = score[other] - settings$4.creepCost;
+				if (crept <= value) continue;
+				from = other;
+				value = crept;
+			}
+			const jump = better(score, first > 0 ? before[first - 1] : s, last + 1 < states ? after[last + 1] : s);
+			const jumped = score[jump] - settings$4.jumpCost;
+			if (jumped > value) {
+				from = jump;
+				value = jumped;
+			}
+			origin[s] = from;
+			next[s] = value + likelihoods[s][w];
 		}
-		var t = arr[k];
-		var i = left;
-		var j = right;
-		swap(arr, left, k);
-		if (arr[right] > t) swap(arr, left, right);
-		while (i < j) {
-			swap(arr, i, j);
-			i++;
-			j--;
-			while (arr[i] < t) i++;
-			while (arr[j] > t) j--;
+		origins.push(origin);
+		score = next;
+	}
+	return backtrack(origins, highest$40(score));
+}
+/** Of each state, which has the highest score of those up to it, and of those from it on. */
+function bestAside(score) {
+	const last = score.length - 1;
+	const before = new Int32Array(score.length);
+	const after = new Int32Array(score.length).fill(last);
+	for (let s = 1; s <= last; s++) before[s] = better(score, before[s - 1], s);
+	for (let s = last - 1; s >= 0; s--) after[s] = better(score, s, after[s + 1]);
+	return {
+		before,
+		after
+	};
+}
+/** Which of two has the higher score; of equals the first. */
+function better(score, one, other) {
+	return score[other] > score[one] ? other : one;
+}
+function highest$40(score) {
+	return score.indexOf(Math.max(...score));
+}
+function backtrack(origins, end) {
+	const path = new Int32Array(origins.length);
+	let state = end;
+	for (let w = origins.length - 1; w >= 0; w--) {
+		path[w] = state;
+		state = origins[w][state];
+	}
+	return path;
+}
+// src/align/window-sums.ts
+const windowsIn = (seconds) => Math.ceil(seconds / settings$4.segmentWindow);
+/** @param lag grid index of the primary minus that of the second */
+function windowSums(primary, second, lag) {
+	const windows = windowsIn(primary.length);
+	const sums = {
+		products: new Float64Array(windows),
+		own: new Float64Array(windows),
+		other: new Float64Array(windows),
+		count: new Int32Array(windows)
+	};
+	const end = Math.min(primary.length, second.length + lag);
+	for (let w = 0; w < windows; w++) {
+		const to = Math.min((w + 1) * settings$4.segmentWindow, end);
+		let products = 0;
+		let own = 0;
+		let other = 0;
+		let count = 0;
+		for (let t = Math.max(w * settings$4.segmentWindow, lag); t < to; t++) {
+			const a = primary[t];
+			const b = second[t - lag];
+			if (a === 0 || b === 0) continue;
+			products += a * b;
+			own += a * a;
+			other += b * b;
+			count++;
 		}
-		if (arr[left] === t) swap(arr, left, j);
-		else {
-			j++;
-			swap(arr, j, right);
-		}
-		if (j <= k) left = j + 1;
-		if (k <= j) right = j - 1;
+		sums.products[w] = products;
+		sums.own[w] = own;
+		sums.other[w] = other;
+		sums.count[w] = count;
 	}
+	return sums;
 }
-function swap(arr, i, j) {
-	var tmp = arr[i];
-	arr[i] = arr[j];
-	arr[j] = tmp;
-}
-/**
-* The [quantile](https://en.wikipedia.org/wiki/Quantile):
-* this is a population quantile, since we assume to know the entire
-* dataset in this library. This implementation uses linear interpolation,
-* equivalent to R's type=7 and numpy's default percentile method.
-*
-* Sample is a one-dimensional array of numbers,
-* and p is either a decimal number from 0 to 1 or an array of decimal
-* numbers from 0 to 1.
-* In terms of a k/q quantile, p = k/q - it's just dealing with fractions or dealing
-* with decimal values.
-* When p is an array, the result of the function is also an array containing the appropriate
-* quantiles in input order
-*
-* @param {Array<number>} x sample of one or more numbers
-* @param {Array<number> | number} p the desired quantile, as a number between 0 and 1
-* @returns {number} quantile
-* @example
-* quantile([3, 6, 7, 8, 8, 9, 10, 13, 15, 16, 20], 0.5); // => 9
-*/
-function quantile$1(x, p) {
-	var copy = x.slice();
-	if (Array.isArray(p)) {
-		multiQuantileSelect(copy, p);
-		var results = [];
-		for (var i = 0; i < p.length; i++) results[i] = quantileSorted(copy, p[i]);
-		return results;
-	} else {
-		quantileSelect(copy, quantileIndex(copy.length, p), 0, copy.length - 1);
-		return quantileSorted(copy, p);
+/** Correlation over the windows from `from` to `to`. */
+function correlationWithin({ products, own, other, count }, from, to) {
+	let shared = 0;
+	let squares = 0;
+	let otherSquares = 0;
+	let seconds = 0;
+	for (let w = from; w < to; w++) {
+		shared += products[w];
+		squares += own[w];
+		otherSquares += other[w];
+		seconds += count[w];
 	}
+	return seconds >= settings$4.segmentWindow ? shared / Math.sqrt(squares * otherSquares) : 0;
 }
-function quantileSelect(arr, k, left, right) {
-	if (k % 1 === 0) quickselect(arr, k, left, right);
-	else {
-		k = Math.floor(k);
-		quickselect(arr, k, left, right);
-		quickselect(arr, k + 1, k + 1, right);
-	}
-}
-function multiQuantileSelect(arr, p) {
-	var positions = /* @__PURE__ */ new Set();
-	for (var i = 0; i < p.length; i++) {
-		var idx = quantileIndex(arr.length, p[i]);
-		positions.add(Math.floor(idx));
-		positions.add(Math.ceil(idx));
-	}
-	var indices = Array.from(positions).sort(compare$3);
-	multiselect(arr, indices, 0, indices.length - 1, 0, arr.length - 1);
-}
-function multiselect(arr, indices, lo, hi, left, right) {
-	if (lo > hi) return;
-	var mid = lo + hi >> 1;
-	quickselect(arr, indices[mid], left, right);
-	multiselect(arr, indices, lo, mid - 1, left, indices[mid] - 1);
-	multiselect(arr, indices, mid + 1, hi, indices[mid] + 1, right);
-}
-function compare$3(a, b) {
-	return a - b;
-}
-function quantileIndex(len, p) {
-	var idx = (len - 1) * p;
-	if (p === 1) return len - 1;
-	else if (p === 0) return 0;
-	else if (idx % 1 !== 0) return idx;
-	else return idx;
+/** Log-likelihood of each window's residuals sharing a component that makes them correlate so, against none. */
+function likelihoods({ products, own, other, count }, correlation) {
+	return products.map((shared, w) => likelihood(shared, own[w] + other[w], count[w], correlation));
 }
 /**
-* The [median](http://en.wikipedia.org/wiki/Median) is
-* the middle number of a list. This is often a good indicator of 'the middle'
-* when there are outliers that skew the `mean()` value.
-* This is a [measure of central tendency](https://en.wikipedia.org/wiki/Central_tendency):
-* a method of finding a typical or central value of a set of numbers.
+* Log-likelihood of `count` pairs of standard normal values that correlate so, against none.
 *
-* The median isn't necessarily one of the elements in the list: the value
-* can be the average of two elements if the list has an even length
-* and the two central values are different.
-*
-* @param {Array<number>} x input
-* @returns {number} median value
-* @example
-* median([10, 2, 5, 100, 2, 1]); // => 3.5
+* @param products Σ of their products
+* @param squares Σ of the squares of both
 */
-function median$1(x) {
-	return +quantile$1(x, .5);
+function likelihood(products, squares, count, correlation) {
+	const left = 1 - correlation ** 2;
+	return (correlation * products - correlation ** 2 * squares / 2) / left - count * Math.log(left) / 2;
 }
-/**
-* The [median](http://en.wikipedia.org/wiki/Median) is
-* the middle number of a list. This is often a good indicator of 'the middle'
-* when there are outliers that skew the `mean()` value.
-* This is a [measure of central tendency](https://en.wikipedia.org/wiki/Central_tendency):
-* a method of finding a typical or central value of a set of numbers.
-*
-* The median isn't necessarily one of the elements in the list: the value
-* can be the average of two elements if the list has an even length
-* and the two central values are different.
-*
-* @param {Array<number>} sorted input
-* @returns {number} median value
-* @example
-* medianSorted([10, 2, 5, 100, 2, 1]); // => 52.5
-*/
-function medianSorted(sorted) {
-	return quantileSorted(sorted, .5);
-}
-/**
-* [Bayesian Classifier](http://en.wikipedia.org/wiki/Naive_Bayes_classifier)
-*
-* This is a naïve bayesian classifier that takes
-* singly-nested objects.
-*
-* @class
-* @example
-* var bayes = new BayesianClassifier();
-* bayes.train({
-*   species: 'Cat'
-* }, 'animal');
-* var result = bayes.score({
-*   species: 'Cat'
-* })
-* // result
-* // {
-* //   animal: 1
-* // }
-*/
-var BayesianClassifier = function BayesianClassifier() {
-	this.totalCount = 0;
-	this.data = {};
-};
-/**
-* Train the classifier with a new item, which has a single
-* dimension of Javascript literal keys and values.
-*
-* @param {Object} item an object with singly-deep properties
-* @param {string} category the category this item belongs to
-* @return {undefined} adds the item to the classifier
-*/
-BayesianClassifier.prototype.train = function train(item, category) {
-	if (!this.data[category]) this.data[category] = {};
-	for (var k in item) {
-		var v = item[k];
-		if (this.data[category][k] === void 0) this.data[category][k] = {};
-		if (this.data[category][k][v] === void 0) this.data[category][k][v] = 0;
-		this.data[category][k][v]++;
-	}
-	this.totalCount++;
-};
-/**
-* Generate a score of how well this item matches all
-* possible categories based on its attributes
-*
-* @param {Object} item an item in the same format as with train
-* @returns {Object} of probabilities that this item belongs to a
-* given category.
-*/
-BayesianClassifier.prototype.score = function score(item) {
-	var odds = {};
-	var category;
-	for (var k in item) {
-		var v = item[k];
-		for (category in this.data) {
-			if (odds[category] === void 0) odds[category] = {};
-			if (this.data[category][k]) odds[category][k + "_" + v] = (this.data[category][k][v] || 0) / this.totalCount;
-			else odds[category][k + "_" + v] = 0;
-		}
-	}
-	var oddsSums = {};
-	for (category in odds) {
-		oddsSums[category] = 0;
-		for (var combination in odds[category]) oddsSums[category] += odds[category][combination];
-	}
-	return oddsSums;
-};
-var COEFFICIENTS = [
-	.9999999999999971,
-	57.15623566586292,
-	-59.59796035547549,
-	14.136097974741746,
-	-.4919138160976202,
-	3399464998481189e-20,
-	4652362892704858e-20,
-	-9837447530487956e-20,
-	.0001580887032249125,
-	-.00021026444172410488,
-	.00021743961811521265,
-	-.0001643181065367639,
-	8441822398385275e-20,
-	-26190838401581408e-21,
-	36899182659531625e-22
-];
-var g = 607 / 128;
-var LOGSQRT2PI = Math.log(Math.sqrt(2 * Math.PI));
-/**
-* Compute the logarithm of the [gamma function](https://en.wikipedia.org/wiki/Gamma_function) of a value using Lanczos' approximation.
-* This function takes as input any real-value n greater than 0.
-* This function is useful for values of n too large for the normal gamma function (n > 165).
-* The code is based on Lanczo's Gamma approximation, defined [here](http://my.fit.edu/~gabdo/gamma.txt).
-*
-* @param {number} n Any real number greater than zero.
-* @returns {number} The logarithm of gamma of the input value.
-*
-* @example
-* gammaln(500); // 2605.1158503617335
-* gammaln(2.4); // 0.21685932244884043
-*/
-function gammaln(n) {
-	if (n <= 0) return Number.POSITIVE_INFINITY;
-	n--;
-	var a = COEFFICIENTS[0];
-	for (var i = 1; i < 15; i++) a += COEFFICIENTS[i] / (n + i);
-	var tmp = g + .5 + n;
-	return LOGSQRT2PI + Math.log(a) - tmp + (n + .5) * Math.log(tmp);
-}
-var SQRT_2PI$1 = Math.sqrt(2 * Math.PI);
-function cumulativeDistribution(z) {
-	var sum = z;
-	var tmp = z;
-	for (var i = 1; i < 30; i++) {
-		tmp *= z * z / (2 * i + 1);
-		sum += tmp;
-	}
-	return Math.round((.5 + sum / SQRT_2PI$1 * Math.exp(-z * z / 2)) * 1e4) / 1e4;
-}
-/**
-* A standard normal table, also called the unit normal table or Z table,
-* is a mathematical table for the values of Φ (phi), which are the values of
-* the [cumulative distribution function](https://en.wikipedia.org/wiki/Normal_distribution#Cumulative_distribution_function)
-* of the normal distribution. It is used to find the probability that a
-* statistic is observed below, above, or between values on the standard
-* normal distribution, and by extension, any normal distribution.
-*/
-var standardNormalTable = [];
-for (var z$1 = 0; z$1 <= 3.09; z$1 += .01) standardNormalTable.push(cumulativeDistribution(z$1));
-/**
-* This is a single-layer [Perceptron Classifier](http://en.wikipedia.org/wiki/Perceptron) that takes
-* arrays of numbers and predicts whether they should be classified
-* as either 0 or 1 (negative or positive examples).
-* @class
-* @example
-* // Create the model
-* var p = new PerceptronModel();
-* // Train the model with input with a diagonal boundary.
-* for (var i = 0; i < 5; i++) {
-*     p.train([1, 1], 1);
-*     p.train([0, 1], 0);
-*     p.train([1, 0], 0);
-*     p.train([0, 0], 0);
-* }
-* p.predict([0, 0]); // 0
-* p.predict([0, 1]); // 0
-* p.predict([1, 0]); // 0
-* p.predict([1, 1]); // 1
-*/
-var PerceptronModel = function PerceptronModel() {
-	this.weights = [];
-	this.bias = 0;
-};
-/**
-* **Predict**: Use an array of features with the weight array and bias
-* to predict whether an example is labeled 0 or 1.
-*
-* @param {Array<number>} features an array of features as numbers
-* @returns {number|null} 1 if the score is over 0, otherwise 0; null if
-* the model has not been trained on feature arrays of this length
-*/
-PerceptronModel.prototype.predict = function predict(features) {
-	if (features.length !== this.weights.length) return null;
-	var score = 0;
-	for (var i = 0; i < this.weights.length; i++) score += this.weights[i] * features[i];
-	score += this.bias;
-	if (score > 0) return 1;
-	else return 0;
-};
-/**
-* **Train** the classifier with a new example, which is
-* a numeric array of features and a 0 or 1 label.
-*
-* @param {Array<number>} features an array of features as numbers
-* @param {number} label either 0 or 1
-* @returns {PerceptronModel|null} this, or null if the label is not 0 or 1
-*/
-PerceptronModel.prototype.train = function train(features, label) {
-	if (label !== 0 && label !== 1) return null;
-	if (features.length !== this.weights.length) {
-		this.weights = features.slice();
-		this.bias = 1;
-	}
-	var prediction = this.predict(features);
-	if (typeof prediction === "number" && prediction !== label) {
-		var gradient = label - prediction;
-		for (var i = 0; i < this.weights.length; i++) this.weights[i] += gradient * features[i];
-		this.bias += gradient;
-	}
-	return this;
-};
 // src/align/segments.ts
 /**
-* Finds which lag holds in which stretch, for clocks that skip pauses or creep. The candidates are tried
-* first; where none of them holds, the stretch is asked by itself for the lag that fits it, until nothing
+* Finds which lag holds in which stretch, for clocks that skip pauses or creep. The answers of the whole ride, the
+* best first, and their neighbours are tried first; where none of them holds, the stretch is asked by itself for the lag that fits it, until nothing
 * new is found. A stretch that no lag explains goes with its neighbours where both have the same lag (a
-* value that stood still says nothing of clocks); between different lags it is left out.
+* value that stood still says nothing of clocks) and it belongs to the ride; between different lags it is left
+* out.
 */
-function segments(primary, second, candidates) {
+function segments(primary, second, answers, evidence) {
+	const candidates = withNeighbours(answers);
+	const sumsAt = oncePerLag((lag) => windowSums(primary, second, lag));
 	let pair = {
 		primary,
 		second,
-		correlation: sharedAtBest(primary, second, candidates)
+		sumsAt,
+		correlation: sharedAtBest(candidates.map(sumsAt))
 	};
 	let known = candidates;
-	let pieces = likeliest(pair, known);
+	let pieces = likeliest$1(pair, known);
 	for (let round = 0; round < settings$4.segmentRounds; round++) {
 		const fresh = withNeighbours(pieces.flatMap((piece, i) => piece.lag === null ? lagsFor(pair, pieces, i) : [])).filter((lag) => !known.includes(lag));
 		const shared = sharedBy(pair, pieces);
@@ -1276,9 +1723,10 @@ function segments(primary, second, candidates) {
 			correlation: shared
 		};
 		known = [...known, ...fresh].sort((x, y) => x - y);
-		pieces = likeliest(pair, known);
+		pieces = likeliest$1(pair, known);
 	}
-	return inOrder$1(filled(sharpen(pair, proven(pair, pieces, candidates))));
+	const told = proven(pair, pieces, answers[0], evidence);
+	return inOrder$1(filled(sharpen(pair, told).filter(({ stretch }) => stretch[1] > stretch[0]), evidence.belongs));
 }
 /** Each lag with those that count as the same answer. */
 function withNeighbours(lags) {
@@ -1287,91 +1735,56 @@ function withNeighbours(lags) {
 	return [...new Set(all)].sort((a, b) => a - b);
 }
 const sameAnswer = (a, b) => Math.abs(a - b) <= settings$4.sameAnswerSeconds;
+function oncePerLag(of) {
+	const known = /* @__PURE__ */ new Map();
+	return (lag) => {
+		const found = known.get(lag) ?? of(lag);
+		known.set(lag, found);
+		return found;
+	};
+}
 /**
 * How much of the residuals the two share where a candidate fits best: the upper quartile over stretches of
 * some minutes. Over the whole ride one lag of several shows less than there is.
 */
-function sharedAtBest(primary, second, candidates) {
+function sharedAtBest(candidates) {
+	const windows = candidates[0]?.count.length ?? 0;
 	const best = [];
-	for (let from = 0; from < primary.length; from += settings$4.shareWindow) {
-		const to = from + settings$4.shareWindow;
-		best.push(Math.max(0, ...candidates.map((lag) => sharedWithin$1(primary, second, from, to, lag))));
+	for (let from = 0; from < windows; from += settings$4.shareWindows) {
+		const to = Math.min(from + settings$4.shareWindows, windows);
+		best.push(Math.max(0, ...candidates.map((sums) => correlationWithin(sums, from, to))));
 	}
-	return limited(quantile$1(best, .75));
+	return limited(quantile(best, .75));
 }
 /** The same at the lags found so far. */
-function sharedBy({ primary, second, correlation }, pieces) {
+function sharedBy({ sumsAt, correlation }, pieces) {
 	let sum = 0;
 	let seconds = 0;
 	for (const { stretch, lag } of pieces) {
 		if (lag === null) continue;
-		const length = stretch[1] - stretch[0];
-		sum += length * sharedWithin$1(primary, second, stretch[0], stretch[1], lag);
-		seconds += length;
+		const [from, to] = stretch;
+		const within = correlationWithin(sumsAt(lag), windowsIn(from), windowsIn(to));
+		sum += (to - from) * within;
+		seconds += to - from;
 	}
 	return seconds === 0 ? correlation : limited(sum / seconds);
-}
-function sharedWithin$1(primary, second, from, to, lag) {
-	let products = 0;
-	let own = 0;
-	let other = 0;
-	let count = 0;
-	for (let t = Math.max(from, lag); t < Math.min(to, primary.length, second.length + lag); t++) {
-		const a = primary[t];
-		const b = second[t - lag];
-		if (a === 0 || b === 0) continue;
-		products += a * b;
-		own += a * a;
-		other += b * b;
-		count++;
-	}
-	return count >= settings$4.segmentWindow ? products / Math.sqrt(own * other) : 0;
 }
 function limited(correlation) {
 	return Math.max(settings$4.leastSegmentCorrelation, Math.min(settings$4.segmentCorrelation, correlation));
 }
 /**
-* The most likely path of lags through windows of half a minute (Viterbi 1967), where a jump costs
-* `jumpCost`, as does entering or leaving a stretch without a lag, and a creep of some seconds `creepCost`.
-* The likelihood of a window is that of residuals that share a component, against none.
+* The most likely path of lags through windows of half a minute. Entering or leaving a stretch without a lag is a
+* jump as well; a window of it says nothing for or against.
 */
-function likeliest(pair, candidates) {
-	const width = settings$4.segmentWindow;
-	const windows = Math.ceil(pair.primary.length / width);
-	const states = [...candidates, null];
-	const from = Array.from({ length: windows }, () => new Int16Array(states.length));
-	let score = new Float64Array(states.length);
-	for (let w = 0; w < windows; w++) {
-		const next = new Float64Array(states.length);
-		for (let s = 0; s < states.length; s++) {
-			const lag = states[s];
-			let origin = s;
-			let value = score[s];
-			for (let other = 0; other < states.length; other++) {
-				const moved = score[other] - costOf(states[other], lag);
-				if (moved > value) [origin, value] = [other, moved];
-			}
-			from[w][s] = origin;
-			next[s] = value + likelihood(pair, w * width, width, lag);
-		}
-		score = next;
-	}
-	return merge(backtrack(from, score), states, pair.primary.length);
+function likeliest$1({ primary, sumsAt, correlation }, lags) {
+	const states = [...lags, null];
+	return merge(likeliestPath([...lags.map((lag) => likelihoods(sumsAt(lag), correlation)), new Float64Array(windowsIn(primary.length))], states.map(nearOf)), states, primary.length);
 }
-function costOf(before, after) {
-	return before !== null && after !== null && sameAnswer(before, after) ? settings$4.creepCost : settings$4.jumpCost;
-}
-function likelihood({ primary, second, correlation }, from, width, lag) {
-	if (lag === null) return 0;
-	let sum = 0;
-	const to = Math.min(from + width, primary.length, second.length + lag);
-	for (let t = Math.max(from, lag); t < to; t++) sum += likelihoodOf(primary[t], second[t - lag], correlation);
-	return sum;
-}
-function likelihoodOf(a, b, correlation) {
-	if (a === 0 || b === 0) return 0;
-	const left = 1 - correlation ** 2;
-	return (correlation * a * b - correlation ** 2 * (a * a + b * b) / 2) / left - Math.log(left) / 2;
+/** The lags, in ascending order, that are the same answer as one of them; without a lag there is none other. */
+function nearOf(lag, at, states) {
+	const same = (other) => lag !== null && other !== null && sameAnswer(lag, other);
+	const first = states.findIndex(same);
+	return first < 0 ? [at, at] : [first, states.findLastIndex(same)];
 }
 /**
 * The lags that fit one stretch best by itself, for the path to choose among: between those of its
@@ -1387,14 +1800,7 @@ function lagsFor({ primary, second }, pieces, at) {
 	const reach = settings$4.longestPauseSeconds;
 	const low = Math.min(before ?? after - reach, after ?? before - reach);
 	const high = Math.max(before ?? after + reach, after ?? before + reach);
-	const found = [];
-	for (let lag = low; lag <= high; lag++) {
-		const gain = gainWithin(primary, second, from, to, lag);
-		if (gain >= settings$4.margin) found.push({
-			lag,
-			gain
-		});
-	}
+	const found = lagsWithin(primary, second, [from, to], [low, high], settings$4.margin);
 	found.sort((a, b) => b.gain - a.gain);
 	const distinct = [];
 	for (const { lag } of found) {
@@ -1404,23 +1810,35 @@ function lagsFor({ primary, second }, pieces, at) {
 	return distinct;
 }
 /**
-* Takes a lag that was looked for in a stretch alone back where the stretch is too short to prove it: as many
-* lags were tried as seconds that a pause may last, either way.
+* Takes a lag back where its stretch does not prove it. The best was proved by all of the ride, and what goes on with
+* the lag of a proven neighbour claims nothing; every other one claims that a clock jumped, for a stretch that was
+* picked because it fits. There it must beat chance as a whole ride must, and as many lags as a pause may last either
+* way, for longer than a few spikes that happen to meet: otherwise two dropouts make a jump, or one set of efforts
+* that is like another.
 */
-function proven({ primary, second }, pieces, candidates) {
-	const needed = settings$4.margin + Math.log(2 * settings$4.longestPauseSeconds);
-	const out = [];
-	for (const { stretch, lag } of pieces) {
-		const [from, to] = stretch;
-		const kept = lag !== null && !candidates.includes(lag) && gainWithin(primary, second, from, to, lag) < needed ? null : lag;
-		const last = out.at(-1);
-		if (last !== void 0 && last.lag === kept) last.stretch[1] = to;
-		else out.push({
-			stretch: [from, to],
-			lag: kept
-		});
-	}
-	return out;
+function proven(pair, pieces, best, { surrogateGain, writtenGain }) {
+	const sharp = sharpen(pair, pieces);
+	const gains = sharp.map(({ stretch, lag }) => lag === null ? 0 : writtenGain(stretch, lag));
+	const tried = Math.log(2 * settings$4.longestPauseSeconds);
+	const needed = Math.max(settings$4.surrogateFactor * surrogateGain, settings$4.margin + tried);
+	const ofBest = gains.map((gain, i) => sharp[i].lag !== null && sameAnswer(sharp[i].lag, best) ? gain : 0);
+	const surest = ofBest.indexOf(Math.max(...ofBest));
+	const sure = sharp.map(({ stretch: [from, to], lag }, i) => {
+		if (lag === null) return false;
+		if (i === surest && ofBest[i] > 0) return true;
+		return to - from >= settings$4.segmentWindow && gains[i] >= needed;
+	});
+	return joined$2(pieces.map(({ stretch, lag }, i) => {
+		if (lag === null || sure[i]) return {
+			stretch,
+			lag
+		};
+		const claims = ({ lag: other }, k) => other !== null && (sure[k] || !sameAnswer(lag, other));
+		return {
+			stretch,
+			lag: [pieces.findLastIndex((piece, k) => k < i && claims(piece, k)), pieces.findIndex((piece, k) => k > i && claims(piece, k))].some((k) => k >= 0 && sameAnswer(lag, pieces[k].lag)) ? lag : null
+		};
+	}));
 }
 /**
 * Moves each change of the lag from the edge of a window to the second that fits best. Where the lag grows
@@ -1428,7 +1846,11 @@ function proven({ primary, second }, pieces, candidates) {
 * that no sample of the second is used twice.
 */
 function sharpen({ primary, second, correlation }, coarse) {
-	const at = (t, by) => by === null ? 0 : likelihoodOf(primary[t], second[t - by] ?? 0, correlation);
+	const at = (t, by) => {
+		const a = primary[t];
+		const b = by === null ? 0 : second[t - by] ?? 0;
+		return a === 0 || b === 0 ? 0 : likelihood(a * b, a * a + b * b, 1, correlation);
+	};
 	const sharp = [];
 	for (const { stretch, lag } of coarse) {
 		const last = sharp.at(-1);
@@ -1460,10 +1882,10 @@ function sharpen({ primary, second, correlation }, coarse) {
 			lag
 		});
 	}
-	return sharp.filter(({ stretch }) => stretch[1] > stretch[0]);
+	return sharp;
 }
-/** What no lag explains joins its neighbours where they agree, or where there is only one. */
-function filled(pieces) {
+/** What no lag explains joins its neighbours where they agree, or where there is only one, if it belongs there. */
+function filled(pieces, belongs) {
 	const known = pieces.filter((piece) => piece.lag !== null);
 	const single = known.every(({ lag }) => sameAnswer(lag, known[0].lag));
 	const out = [];
@@ -1476,24 +1898,53 @@ function filled(pieces) {
 			});
 			continue;
 		}
-		const next = pieces[i + 1]?.lag ?? null;
-		if (last !== void 0 && (next === null ? single : sameAnswer(last.lag, next))) last.stretch[1] = stretch[1];
-		else if (last === void 0 && next !== null && single) out.push({
+		const before = pieces[i - 1]?.lag ?? null;
+		const after = pieces[i + 1]?.lag ?? null;
+		const joins = before !== null && after !== null ? sameAnswer(before, after) : single;
+		const by = before ?? after;
+		if (by === null || !joins || !belongs(stretch, by)) continue;
+		if (before !== null) last.stretch[1] = stretch[1];
+		else out.push({
 			stretch: [stretch[0], stretch[1]],
-			lag: next
+			lag: by
 		});
 	}
 	return joined$2(out);
 }
+/**
+* A segment without what at its ends bears its lag out by nothing: where power shares little detail, the path of lags
+* runs on past a stop of the clock at hardly a cost, and minutes before it would be compared with other minutes.
+*
+* @param length of the second: beyond its ends there is nothing to ask
+*/
+function borneOut({ stretch, lag }, length, evidence) {
+	const step = settings$4.endWindow;
+	const stands = (part) => evidence.writtenGain(part, lag) >= settings$4.margin || evidence.bearsOut(part, lag);
+	const [first, last] = [Math.max(stretch[0], lag), Math.min(stretch[1], length + lag)];
+	let [from, to] = [first, last];
+	while (from + step <= to && !stands([from, from + step])) from += step;
+	while (from + step <= to && !stands([to - step, to])) to -= step;
+	if (from === first && to === last) return [{
+		stretch,
+		lag
+	}];
+	const kept = [from === first ? stretch[0] : from, to === last ? stretch[1] : to];
+	return from < to ? [{
+		stretch: kept,
+		lag
+	}] : [];
+}
+/** Neighbours that meet with one lag are one; as are those without any. */
 function joined$2(pieces) {
 	const out = [];
-	for (const { stretch, lag } of pieces) {
+	for (const piece of pieces) {
+		const { stretch, lag } = piece;
 		const last = out.at(-1);
-		if (last !== void 0 && last.lag === lag && last.stretch[1] === stretch[0]) last.stretch[1] = stretch[1];
-		else out.push({
-			stretch: [stretch[0], stretch[1]],
-			lag
-		});
+		if (last !== void 0 && last.lag === lag && (lag === null || last.stretch[1] === stretch[0])) out[out.length - 1] = {
+			...last,
+			stretch: [last.stretch[0], stretch[1]]
+		};
+		else out.push(piece);
 	}
 	return out;
 }
@@ -1509,15 +1960,6 @@ function inOrder$1(pieces) {
 		});
 	}
 	return out;
-}
-function backtrack(from, score) {
-	const path = [];
-	let state = score.indexOf(Math.max(...score));
-	for (let w = from.length - 1; w >= 0; w--) {
-		path.unshift(state);
-		state = from[w][state];
-	}
-	return path;
 }
 function merge(path, states, length) {
 	const merged = [];
@@ -1567,7 +2009,7 @@ function choose$1(from) {
 		segments: whole(best.lag)
 	};
 	const real = answers.filter(({ gain }) => gain > settings$4.surrogateFactor * surrogateGain);
-	const segments = from.segmentsAmong(withNeighbours(real.map(({ lag }) => lag)));
+	const segments = from.segmentsAmong(real.map(({ lag }) => lag));
 	if (segments.length === 0) return {
 		lag: best.lag,
 		secure: false,
@@ -1575,7 +2017,7 @@ function choose$1(from) {
 		margin,
 		segments: whole(best.lag)
 	};
-	if (segments.some(({ lag }) => !sameAnswer(lag, segments[0].lag))) return chooseBySegment(from, segments);
+	if (segments.some(({ lag }) => !sameAnswer(lag, best.lag))) return chooseBySegment(from, segments);
 	if (margin >= settings$4.margin) return {
 		lag: best.lag,
 		secure: true,
@@ -1610,13 +2052,24 @@ function chooseBySegment(from, segments) {
 function chooseAmongEquals(from, margin, segments) {
 	const best = from.answers[0];
 	const equals = from.answers.filter(({ gain }) => best.gain - gain < settings$4.margin);
-	const chosen = (lag, reason, lead) => ({
-		lag,
-		secure: true,
-		reason,
-		margin: lead,
-		segments: from.segmentsAmong(withNeighbours([lag]))
-	});
+	const unsure = {
+		lag: best.lag,
+		secure: false,
+		reason: "several-lags-fit",
+		margin,
+		segments
+	};
+	const chosen = (lag, reason, lead) => {
+		const held = from.segmentsAmong([lag]);
+		if (held.length === 0 || held.some((segment) => !sameAnswer(segment.lag, lag))) return unsure;
+		return {
+			lag,
+			secure: true,
+			reason,
+			margin: lead,
+			segments: held
+		};
+	};
 	const near = equals.filter(({ lag }) => Math.abs(lag - from.clockLag) <= settings$4.clockSeconds);
 	if (near.length === 1) return chosen(near[0].lag, "clock-chose", margin);
 	const byOthers = equals.map(({ lag }) => ({
@@ -1625,13 +2078,7 @@ function chooseAmongEquals(from, margin, segments) {
 	})).sort((a, b) => b.gain - a.gain);
 	const lead = byOthers[0].gain - (byOthers[1]?.gain ?? 0);
 	if (lead >= settings$4.margin) return chosen(byOthers[0].lag, "channel-chose", lead);
-	return {
-		lag: best.lag,
-		secure: false,
-		reason: "several-lags-fit",
-		margin,
-		segments
-	};
+	return unsure;
 }
 function evidence(agreement) {
 	return agreement === null ? 0 : gainOf(agreement.correlation, agreement.seconds / secondsPerSample);
@@ -1640,43 +2087,34 @@ function longestOf(segments) {
 	const length = ({ stretch }) => stretch[1] - stretch[0];
 	return segments.reduce((longest, segment) => length(segment) > length(longest) ? segment : longest);
 }
+// src/math/nth-smallest.ts
+/**
+* The value that would stand at place `n`, from 0, if all were in ascending order; NaN of none. Orders them in place
+* so far that none before it is greater and none after it less.
+*/
+function nthSmallest(values, n) {
+	quickselect(values, n);
+	return values[n] ?? NaN;
+}
 // src/math/short-filter.ts
 /**
-* Least squares fit of y[t] = intercept + Σ weight·x[t - lag - tap], over the seconds from `from` to `to` in
-* which nothing of it is missing. One pass gathers the sums around the means of the first value, so that
-* nothing is copied; the normal equations are solved by Cholesky's decomposition.
+* Least squares fit of y[t] = intercept + Σ weight·x[t - lag - tap], tap from -`reach` to `reach`, over the seconds
+* from `from` to `to` in which nothing of it is missing. The sums around the first values are gathered without
+* copying anything; the normal equations are solved by Cholesky's decomposition.
 *
 * @param counts which seconds may enter; all of them when left out
 * @returns null when the taps cannot be told apart, or no second enters
 */
-function shortFilter(y, x, lag, taps, from, to, counts = () => true) {
-	const size = taps.length + 1;
-	const row = new Float64Array(size);
-	const sums = new Float64Array(size);
-	const products = new Float64Array(size * size);
-	const origin = new Float64Array(size);
-	let count = 0;
-	const first = Math.max(0, from, lag + Math.max(...taps));
-	const end = Math.min(to, y.length, x.length + lag + Math.min(...taps));
-	for (let t = first; t < end; t++) {
-		let whole = y[t];
-		row[size - 1] = whole;
-		for (let k = 0; k < size - 1; k++) {
-			const value = x[t - lag - taps[k]];
-			row[k] = value;
-			whole += value;
-		}
-		if (Number.isNaN(whole) || !counts(t)) continue;
-		if (count === 0) origin.set(row);
-		count++;
-		for (let i = 0; i < size; i++) {
-			const deviation = row[i] - origin[i];
-			row[i] = deviation;
-			sums[i] += deviation;
-			for (let j = 0; j <= i; j++) products[i * size + j] += deviation * row[j];
-		}
-	}
-	if (count === 0) return null;
+function shortFilter(y, x, lag, reach, from, to, counts = () => true) {
+	const isWhole = (t) => {
+		let sum = y[t];
+		for (let tap = -reach; tap <= reach; tap++) sum += x[t - lag - tap];
+		return !Number.isNaN(sum) && counts(t);
+	};
+	const runs = stretchesWhere(Math.max(0, from, lag + reach), Math.min(to, y.length, x.length + lag - reach), isWhole);
+	if (runs.length === 0) return null;
+	const { count, origin, sums, products } = gather(y, x, lag, reach, runs);
+	const size = sums.length;
 	for (let i = 0; i < size; i++) for (let j = 0; j <= i; j++) products[i * size + j] -= sums[i] * sums[j] / count;
 	const weights = solve$1(products, size);
 	if (weights === null) return null;
@@ -1686,6 +2124,61 @@ function shortFilter(y, x, lag, taps, from, to, counts = () => true) {
 		weights,
 		count
 	};
+}
+/**
+* A tap holds what the one before it held a second earlier. So over a run of seconds the products of two taps are
+* those of the two before them, but for the ends of the run: only those with the first tap, and with y, are summed.
+*/
+function gather(y, x, lag, reach, runs) {
+	const taps = 2 * reach + 1;
+	const size = taps + 1;
+	const sums = new Float64Array(size);
+	const products = new Float64Array(size * size);
+	const start = runs[0][0];
+	const [x0, y0] = [x[start - lag], y[start]];
+	let count = 0;
+	for (const [from, to] of runs) {
+		const length = to - from;
+		count += length;
+		const begin = (tap) => from - lag + reach - tap;
+		for (let d = 0; d < taps; d++) {
+			let product = dot$1(x, begin(d), x0, x, begin(0), x0, length);
+			for (let k = 0;; k++) {
+				products[(d + k) * size + k] += product;
+				if (d + k + 1 === taps) break;
+				const [i, j] = [begin(d + k), begin(k)];
+				product += (x[i - 1] - x0) * (x[j - 1] - x0) - (x[i + length - 1] - x0) * (x[j + length - 1] - x0);
+			}
+			products[taps * size + d] += dot$1(y, from, y0, x, begin(d), x0, length);
+			sums[d] += total$2(x, begin(d), x0, length);
+		}
+		products[taps * size + taps] += dot$1(y, from, y0, y, from, y0, length);
+		sums[taps] += total$2(y, from, y0, length);
+	}
+	return {
+		count,
+		origin: new Float64Array(size).fill(x0).fill(y0, taps),
+		sums,
+		products
+	};
+}
+/** Σ of products of deviations, `length` of them from a[i] and b[j] on. */
+function dot$1(a, i, aOrigin, b, j, bOrigin, length) {
+	let even = 0;
+	let odd = 0;
+	let k = 0;
+	for (; k + 1 < length; k += 2) {
+		even += (a[i + k] - aOrigin) * (b[j + k] - bOrigin);
+		odd += (a[i + k + 1] - aOrigin) * (b[j + k + 1] - bOrigin);
+	}
+	if (k < length) even += (a[i + k] - aOrigin) * (b[j + k] - bOrigin);
+	return even + odd;
+}
+/** Σ of deviations, `length` of them from a[i] on. */
+function total$2(a, i, origin, length) {
+	let sum = 0;
+	for (let k = 0; k < length; k++) sum += a[i + k] - origin;
+	return sum;
 }
 /**
 * Solves the leading block of a symmetric matrix (lower half, row by row) against its last row: Cholesky.
@@ -1717,7 +2210,7 @@ function solve$1(matrix, size) {
 * cannot follow; seconds with power on both count for it. Null when there are too few.
 */
 function originEvidence(own, other) {
-	const fit = shortFilter(other, own, 0, taps$1, 0, own.length, (t) => own[t] > 0 || other[t] > 0);
+	const fit = shortFilter(other, own, 0, reach$3, 0, own.length, (t) => own[t] > 0 || other[t] > 0);
 	if (fit === null || fit.count < settings$4.leastOverlapSeconds) return null;
 	const times = new Int32Array(fit.count);
 	const y = new Float64Array(fit.count);
@@ -1726,11 +2219,11 @@ function originEvidence(own, other) {
 	let count = 0;
 	let ownWork = 0;
 	let otherWork = 0;
-	for (let t = reach$2; t + reach$2 < own.length && count < fit.count; t++) {
+	for (let t = reach$3; t + reach$3 < own.length && count < fit.count; t++) {
 		const at = own[t];
 		const told = other[t];
 		let residual = told - fit.intercept;
-		for (let k = 0; k < taps$1.length; k++) residual -= fit.weights[k] * own[t - taps$1[k]];
+		for (let tap = -reach$3; tap <= reach$3; tap++) residual -= fit.weights[tap + reach$3] * own[t - tap];
 		if (Number.isNaN(residual) || !(at > 0 || told > 0)) continue;
 		times[count] = t;
 		y[count] = told;
@@ -1750,8 +2243,7 @@ function originEvidence(own, other) {
 	};
 }
 /** Averaging over two seconds, moved by a fraction of one, reaches this far (s) to either side. */
-const reach$2 = 2;
-const taps$1 = Array.from({ length: 5 }, (_, k) => k - reach$2);
+const reach$3 = 2;
 /**
 * Whether the second is a measurement of its own. One sensor seen by two recorders differs by radio timing
 * and rounding alone: little of the detail is left over, and the work is the same to a tenth of a percent.
@@ -1772,25 +2264,31 @@ function detail(values, times) {
 	const squares = new Float64Array(values.length);
 	let count = 0;
 	for (let i = 1; i < values.length; i++) if (times[i] - times[i - 1] === 1) squares[count++] = (values[i] - values[i - 1]) ** 2;
-	return mean(squares.subarray(0, count).sort().subarray(0, Math.ceil(.9 * count)));
+	const kept = Math.ceil(.9 * count);
+	nthSmallest(squares.subarray(0, count), kept - 1);
+	return mean(squares.subarray(0, kept));
 }
 /** Mean square misfit in the third of the seconds where power moves most, over that where it moves least. */
 function dynamics(residuals, moves) {
-	const sorted = moves.slice().sort();
-	const slow = sorted[Math.floor(sorted.length / 3)];
-	const fast = sorted[Math.floor(2 * sorted.length / 3)];
-	const meanSquare = (counts) => {
-		let sum = 0;
-		let count = 0;
-		for (let i = 0; i < residuals.length; i++) {
-			if (!counts(moves[i])) continue;
-			sum += residuals[i] ** 2;
-			count++;
+	const sizes = moves.slice();
+	const slow = nthSmallest(sizes, Math.floor(sizes.length / 3));
+	const fast = nthSmallest(sizes, Math.floor(2 * sizes.length / 3));
+	let still = 0;
+	let stillCount = 0;
+	let moving = 0;
+	let movingCount = 0;
+	for (let i = 0; i < residuals.length; i++) {
+		const square = residuals[i] ** 2;
+		if (moves[i] <= slow) {
+			still += square;
+			stillCount++;
 		}
-		return sum / count;
-	};
-	const still = meanSquare((move) => move <= slow);
-	return still > 0 ? meanSquare((move) => move >= fast) / still : Number.POSITIVE_INFINITY;
+		if (moves[i] >= fast) {
+			moving += square;
+			movingCount++;
+		}
+	}
+	return still > 0 ? moving / movingCount / (still / stillCount) : Number.POSITIVE_INFINITY;
 }
 // src/math/normal.ts
 /**
@@ -1805,7 +2303,9 @@ function normalQuantile(p) {
 	const density = Math.exp(-start * start / 2) / Math.sqrt(2 * Math.PI);
 	return start - (normalProbability(start) - p) / density;
 }
-/** Standard errors in half a 95 % interval of what is normal. */
+/** Probability beyond either end of an interval: all intervals hold 95 %. */
+const beyondEnd = .025;
+/** Standard errors in half an interval of what is normal. */
 const normalReach = normalQuantile(.975);
 function roughQuantile(p) {
 	const q = p - .5;
@@ -1868,6 +2368,8 @@ function studentQuantile(p, freedom) {
 	}
 	return t;
 }
+/** Standard errors in half an interval of what was estimated with so many degrees of freedom. */
+const studentReach = (freedom) => studentQuantile(.975, freedom);
 function incompleteBeta(x, a, b) {
 	if (x <= 0) return 0;
 	if (x >= 1) return 1;
@@ -1877,38 +2379,7 @@ function incompleteBeta(x, a, b) {
 	for (let m = 100; m > 0; m--) fraction = m * (b - m) * x / ((a + 2 * m - 1) * (a + 2 * m)) / (1 + -(a + m) * (a + b + m) * x / ((a + 2 * m) * (a + 2 * m + 1)) / (1 + fraction));
 	return front / (a * (1 + -(a + b) * x / (a + 1) / (1 + fraction)));
 }
-// src/types.ts
-var channels, SecondState, levels;
-var init_types = __esmMin((() => {
-	channels = [
-		"power",
-		"cadence",
-		"heartRate",
-		"speed",
-		"altitude",
-		"distance",
-		"temperature",
-		"balance"
-	];
-	SecondState = {
-		/** At least one record fell into it. */
-		recorded: 0,
-		/** Between two records of a recorder that writes irregularly; carried over from the last record. */
-		bridged: 1,
-		/** Inside a pause that the file states, or one that began at a standstill. */
-		paused: 2,
-		/** No record where there should be one. */
-		missing: 3
-	};
-	levels = [
-		"none",
-		"note",
-		"query",
-		"refer"
-	];
-}));
 // src/align/refine.ts
-init_types();
 /**
 * Lags to a fraction of a second in windows of ten minutes: one meter is fitted as a short filter over the
 * other (five seconds around the whole-second lag), and the filter's centre of mass is its delay. Unlike the
@@ -1934,10 +2405,14 @@ function delays(own, other, segments) {
 	});
 }
 function carriedOn({ state }) {
-	return state.reduce((sum, one) => sum + (one === SecondState.bridged ? 1 : 0), 0);
+	let seconds = 0;
+	for (const one of state) if (one === SecondState.bridged) seconds++;
+	return seconds;
 }
 function written({ power, state }) {
-	return power.map((watts, t) => state[t] === SecondState.bridged ? NaN : watts);
+	const own = power.slice();
+	for (let t = 0; t < own.length; t++) if (state[t] === SecondState.bridged) own[t] = NaN;
+	return own;
 }
 /**
 * Each segment with the lag that its windows agree on, to a fraction of a second: the whole second with the
@@ -1969,21 +2444,16 @@ function settle(segments, found) {
 }
 /** Lags (s) of neighbouring segments that are one: found to a fraction of a second, they differ by less. */
 const sameLag = .5;
-const taps = [
-	-2,
-	-1,
-	0,
-	1,
-	2
-];
+/** Seconds of the filter to either side of the whole-second lag. */
+const reach$2 = 2;
 function delayWithin(y, x, from, to, lag) {
-	const fit = shortFilter(y, x, lag, taps, from, to);
+	const fit = shortFilter(y, x, lag, reach$2, from, to);
 	if (fit === null || fit.count < settings$4.leastDelayCount) return null;
 	if (fit.count * 2 < knownWithin(y, from, to)) return null;
 	const { weights } = fit;
 	const gain = weights.reduce((a, b) => a + b, 0);
-	const centre = weights.reduce((sum, weight, k) => sum + weight * taps[k], 0) / gain;
-	return gain > .3 && Math.abs(centre) <= 2 ? centre : null;
+	const centre = weights.reduce((sum, weight, k) => sum + weight * (k - reach$2), 0) / gain;
+	return gain > .3 && Math.abs(centre) <= reach$2 ? centre : null;
 }
 function knownWithin(column, from, to) {
 	let known = 0;
@@ -2004,7 +2474,7 @@ function lagOf(found, chosen) {
 	};
 	const value = mean(lags);
 	const spread = Math.sqrt(lags.reduce((sum, lag) => sum + (lag - value) ** 2, 0) / (lags.length - 1));
-	const half = Math.max(.1, studentQuantile(.975, lags.length - 1) * spread / Math.sqrt(lags.length));
+	const half = Math.max(.1, studentReach(lags.length - 1) * spread / Math.sqrt(lags.length));
 	return {
 		value,
 		low: value - half,
@@ -2013,7 +2483,8 @@ function lagOf(found, chosen) {
 }
 /**
 * How the two clocks run apart, in parts per million of the primary's time; positive when the second's
-* clock runs slow. Null when there are too few windows.
+* clock runs slow, with a 95 % interval from its windows and by how much a link may have slid meanwhile. Null when
+* there are too few windows.
 */
 function driftOf(found, chosen) {
 	const points = found.filter(({ lag }) => Math.abs(lag - chosen) <= settings$4.sameAnswerSeconds);
@@ -2024,7 +2495,8 @@ function driftOf(found, chosen) {
 	const slope = points.reduce((sum, { at, lag }) => sum + (at - meanAt) * (lag - meanLag), 0) / spread;
 	const misfit = points.reduce((sum, { at, lag }) => sum + (lag - meanLag - slope * (at - meanAt)) ** 2, 0);
 	const freedom = points.length - 2;
-	const half = studentQuantile(.975, freedom) * Math.sqrt(misfit / freedom / spread);
+	const span = points.at(-1).at - points[0].at;
+	const half = studentReach(freedom) * Math.sqrt(misfit / freedom / spread) + settings$4.linkSlide / span;
 	return {
 		value: slope * 1e6,
 		low: (slope - half) * 1e6,
@@ -2065,7 +2537,82 @@ function moved(column, length, segments, nothing, Column) {
 	}
 	return out;
 }
+// src/math/robust-spread.ts
+/** Median absolute deviation of a normal distribution, in standard deviations: the 75 % quantile. */
+const medianDeviation = .6745;
+/** Share of a normal sample that its median absolute deviation makes use of (Hampel 1974, J Am Stat Assoc 69:383-393). */
+const medianEfficiency = .37;
+/**
+* Standard deviation of deviations around zero that a few wild ones cannot move: their median size over that
+* of a standard normal. Missing ones are passed over; NaN of none.
+*/
+function robustSpread(deviations) {
+	const all = new Float64Array(deviations.length);
+	let count = 0;
+	for (let i = 0; i < deviations.length; i++) {
+		const size = Math.abs(deviations[i]);
+		if (!Number.isNaN(size)) all[count++] = size;
+	}
+	if (count === 0) return NaN;
+	const sizes = all.subarray(0, count);
+	const middle = count >> 1;
+	let median = nthSmallest(sizes, middle);
+	if (count % 2 === 0) {
+		let below = sizes[0];
+		for (let i = 1; i < middle; i++) if (sizes[i] > below) below = sizes[i];
+		median = (median + below) / 2;
+	}
+	return median / medianDeviation;
+}
+// src/math/fast-detail.ts
+/** Detail beyond this many spreads (median absolute deviation) is cut. */
+const most = 3;
+/**
+* What is faster than `seconds` in a trace: each second minus the centred mean around it, NaN at gaps. What stands
+* out is cut: the few edges of a workout or an attack, which riders share, must not outweigh the many strokes, which
+* they do not.
+*/
+function fastDetail(column, seconds) {
+	const detail = lessItsMean(column, Math.floor(seconds / 2));
+	const edge = most * robustSpread(detail);
+	for (let t = 0; t < detail.length; t++) detail[t] = Math.max(-edge, Math.min(edge, detail[t]));
+	return detail;
+}
+function lessItsMean(column, half) {
+	const sums = new Float64Array(column.length + 1);
+	const gaps = new Int32Array(column.length + 1);
+	for (let t = 0; t < column.length; t++) {
+		const missing = Number.isNaN(column[t]);
+		sums[t + 1] = sums[t] + (missing ? 0 : column[t]);
+		gaps[t + 1] = gaps[t] + (missing ? 1 : 0);
+	}
+	const detail = new Float64Array(column.length).fill(NaN);
+	for (let t = half; t + half < column.length; t++) {
+		const [from, to] = [t - half, t + half + 1];
+		if (gaps[to] === gaps[from]) detail[t] = column[t] - (sums[to] - sums[from]) / (to - from);
+	}
+	return detail;
+}
+// src/align/witness.ts
+/**
+* Whether the legs, or where no cadence can be compared the heart, were those of one rider on one ride. Riders of
+* one race surge together, and whoever rides a workout again follows the same steps: weak agreement in power alone
+* may be theirs. A course and its gears move the cadence alike as well, so that only what is faster counts of it.
+*/
+function witnessed(primary, shifted, byChannel) {
+	const legs = legsAgree(primary.channels.cadence, shifted.channels.cadence);
+	if (legs !== null) return legs >= settings$4.sameLegs;
+	const heart = byChannel.find(({ channel }) => channel === "heartRate");
+	return heart !== void 0 && heart.correlation >= settings$4.sameHeart;
+}
+/** Correlation of what is fast in two columns of cadence; null where either is missing or does not vary. */
+function legsAgree(own, other) {
+	if (own === void 0 || other === void 0) return null;
+	const fast = (column) => fastDetail(column, settings$4.legSeconds);
+	return bestLag(fast(own), fast(other), settings$4.channelLag.cadence)?.correlation ?? null;
+}
 // src/align/index.ts
+init_types();
 /**
 * Puts a second recording on the primary's clock by what both measured, whatever their clocks say:
 * residuals of power correlated over every lag, judged against a time-reversed second and against the
@@ -2082,34 +2629,51 @@ function align(primary, second, subject, window) {
 	const [own, theirs] = whiten([power, other]);
 	const lags$1 = lags(own, theirs);
 	if (lags$1 === null) return unaligned(primary, second, subject, "too-short");
-	const answers = peaks(lags$1, settings$4.segmentCandidates, 0);
+	const [written, theirsWritten] = [whereWritten(own, primary.state), whereWritten(theirs, second.state)];
+	const evidence = {
+		surrogateGain: lags$1.surrogate.gain,
+		writtenGain: ([from, to], lag) => gainWithin(written, theirsWritten, from, to, lag),
+		...recordedBeside(primary, second)
+	};
+	const answers = peaks(lags$1, settings$4.segmentCandidates);
 	const clockLag = second.start - primary.start;
 	const likeliest = choose$1({
 		answers,
 		surrogateGain: lags$1.surrogate.gain,
 		clockLag,
 		length: primary.length,
-		segmentsAmong: (candidates) => segments(own, theirs, candidates),
+		segmentsAmong: (among) => segments(own, theirs, among, evidence),
 		gainWithin: (stretch, lag) => gainWithin(own, theirs, stretch[0], stretch[1], lag),
 		agreement: (lag) => channelAgreement(primary, second, lag)
 	});
 	const choice = likeliest.secure ? likeliest : atLeastByClock(likeliest, clockLag, second.length, window);
-	const peak = lags$1.correlation[choice.lag - lags$1.first] ?? 0;
-	const settled = choice.secure ? delays({
-		power,
-		state: primary.state
-	}, {
-		power: other,
-		state: second.state
-	}, choice.segments) : [];
-	const segments$1 = settle(choice.segments, settled);
-	const series = shift(second, primary, segments$1.map((segment) => ({
-		...segment,
-		lag: Math.round(segment.lag)
-	})));
-	const channels = byChannel(primary, series);
-	const denied = choice.secure && peak < settings$4.ridersOfOneRace && !witnessed(channels);
+	const peak = choice.secure ? correlationAlong(own, theirs, choice.segments) : lags$1.correlation[choice.lag - lags$1.first] ?? 0;
+	const placed = (found) => {
+		const settled = choice.secure ? delays({
+			power,
+			state: primary.state
+		}, {
+			power: other,
+			state: second.state
+		}, found) : [];
+		const segments = settle(found, settled);
+		return {
+			settled,
+			segments,
+			series: shift(second, primary, segments.map((segment) => ({
+				...segment,
+				lag: Math.round(segment.lag)
+			})))
+		};
+	};
+	const all = placed(choice.segments);
+	const weak = peak < settings$4.weakAgreement || heldOf(choice, primary, second) < settings$4.mostHeld;
+	const denied = choice.secure && weak && !witnessed(primary, all.series, byChannel(primary, all.series));
 	const secure = choice.secure && !denied;
+	const kept = secure ? choice.segments.flatMap((segment) => borneOut(segment, second.length, evidence)) : choice.segments;
+	const seconds = (of) => of.reduce((sum, { stretch: [from, to] }) => sum + to - from, 0);
+	const { settled, segments: segments$1, series } = kept.length > 0 && seconds(kept) < seconds(choice.segments) ? placed(kept) : all;
+	const channels = byChannel(primary, series);
 	const found = secure ? settled : [];
 	const lag = lagOf(found, choice.lag);
 	const offset = {
@@ -2209,14 +2773,19 @@ function atLeastByClock(choice, clockLag, length, [from, to]) {
 	};
 }
 /**
-* Whether the legs, or where no cadence can be compared the heart, were those of one rider. Riders of one race
-* surge together, so that weak agreement in power alone may be theirs.
+* Residuals of the seconds that the recorder wrote: those carried on are no samples. A recorder that leaves most of
+* them out has a few large ones, and a handful of those meets by chance.
 */
-function witnessed(channels) {
-	const agreement = (wanted) => channels.find(({ channel }) => channel === wanted)?.correlation;
-	const legs = agreement("cadence");
-	if (legs !== void 0) return legs >= settings$4.sameLegs;
-	return (agreement("heartRate") ?? 0) >= settings$4.sameHeart;
+function whereWritten(residuals, state) {
+	const written = residuals.slice();
+	for (let t = 0; t < written.length; t++) if (state[t] === SecondState.bridged) written[t] = 0;
+	return written;
+}
+/** Share of what both recorded at the chosen lag that its segments hold: the rest was left out. */
+function heldOf({ lag, segments }, primary, second) {
+	const from = Math.max(0, lag);
+	const to = Math.min(primary.length, second.length + lag);
+	return segments.reduce((sum, { stretch }) => sum + Math.max(0, Math.min(stretch[1], to) - Math.max(stretch[0], from)), 0) / (to - from);
 }
 /** What a series on the primary's clock shows against it. */
 function comparison(primary, series, window, secure) {
@@ -2302,7 +2871,9 @@ function zoneSlip(offset) {
 }
 function centred$1(column) {
 	const { mean } = meanOfValid(column);
-	return column.map((value) => value - mean);
+	const out = column.slice();
+	for (let t = 0; t < out.length; t++) out[t] -= mean;
+	return out;
 }
 function coverage$1(own, other, [from, to]) {
 	let both = 0;
@@ -2406,9 +2977,13 @@ function assemble$1(parts) {
 		measurements: parts.measurements.map(summarise),
 		sections: parts.sections,
 		setPoints: parts.setPoints,
-		alignment: all.seconds.map(({ alignment }) => rounded(alignment)),
+		alignment: all.seconds.map(({ alignment }) => alignmentOf(alignment)),
 		steps: parts.steps,
-		charts: [traces$1(all), ...chartsOf(parts.measurements)].map(rounded)
+		charts: [
+			traces$1(all),
+			...parts.sectionKinds === null ? [] : [parts.sectionKinds],
+			...chartsOf(parts.measurements)
+		].map(rounded)
 	};
 }
 function describe$5(series, subject, role, field, declared) {
@@ -2446,6 +3021,23 @@ function count$3(state, wanted) {
 	let counted = 0;
 	for (let i = 0; i < state.length; i++) if (state[i] === wanted) counted++;
 	return counted;
+}
+/** Offsets to a thousandth of a second whatever their size: of a wrong month six figures would leave no second. */
+function alignmentOf(alignment) {
+	const { offset, segments } = alignment;
+	const exact = (seconds) => Math.round(seconds * 1e3) / 1e3;
+	return {
+		...rounded(alignment),
+		offset: offset && {
+			value: exact(offset.value),
+			low: exact(offset.low),
+			high: exact(offset.high)
+		},
+		segments: segments.map((one) => ({
+			...one,
+			offset: exact(one.offset)
+		}))
+	};
 }
 function describeHistory({ history }) {
 	if (history === null) return null;
@@ -2531,7 +3123,9 @@ function rounded(data) {
 	if (typeof data === "number") return Number.isInteger(data) ? data : toFigures(data, 6);
 	if (data === null || typeof data !== "object") return data;
 	if (Array.isArray(data)) return data.every(needsNone) ? data : data.map(rounded);
-	return Object.fromEntries(Object.entries(data).map(([key, value]) => [key, rounded(value)]));
+	const copy = {};
+	for (const key of Object.keys(data)) copy[key] = rounded(data[key]);
+	return copy;
 }
 const needsNone = (value) => value === null || Number.isInteger(value);
 // src/history/before.ts
@@ -2596,17 +3190,24 @@ init_types();
 /**
 * Marks findings that another finding about the same subject accounts for, so that one fault is not told
 * five times: a rule names what it explains, and does so only where it reaches at least the same level.
-* Levels and grade stay as they are.
+* Levels and grade stay as they are. Of findings that would account for each other, as an event's own rules may
+* have it, one stands alone: a fault is told once, and not left out.
 */
 function explain(findings, rules) {
 	const weight = ({ level }) => levels.indexOf(level);
-	return findings.map((finding) => {
-		const leading = findings.find((other) => other.subject === finding.subject && weight(finding) > 0 && weight(other) >= weight(finding) && rules.get(other.rule)?.explains?.includes(finding.rule) === true);
-		return leading === void 0 ? finding : {
-			...finding,
-			explainedBy: leading.rule
-		};
-	});
+	const leaders = /* @__PURE__ */ new Map();
+	const leadsBack = (from, to) => {
+		for (let one = from; one !== void 0; one = leaders.get(one)) if (one === to) return true;
+		return false;
+	};
+	for (const finding of findings) {
+		const leading = findings.find((other) => other.subject === finding.subject && weight(finding) > 0 && weight(other) >= weight(finding) && rules.get(other.rule)?.explains?.includes(finding.rule) === true && !leadsBack(other, finding));
+		if (leading !== void 0) leaders.set(finding, leading);
+	}
+	return findings.map((finding) => ({
+		...finding,
+		explainedBy: leaders.get(finding)?.rule ?? null
+	}));
 }
 // src/judge/limit.ts
 init_types();
@@ -2732,6 +3333,7 @@ function comparable(rule, measurement) {
 		}
 	};
 }
+/** What held the level down is said as the reason for that, and not once more as a remark: one for each circumstance. */
 function findingOf$1(rule, { subject, remarks }, measured) {
 	const verdict = verdictOf(rule, measured);
 	return {
@@ -2745,7 +3347,7 @@ function findingOf$1(rule, { subject, remarks }, measured) {
 		limits: verdict.limits,
 		expected: measured.expected ?? null,
 		ceiling: verdict.ceiling,
-		remarks,
+		remarks: remarks.filter((_, i) => measured.circumstances[i] !== verdict.heldBy),
 		explainedBy: null,
 		stretches: measured.stretches,
 		summary: {
@@ -2756,7 +3358,7 @@ function findingOf$1(rule, { subject, remarks }, measured) {
 		charts: measured.charts.map((chart) => chart.id)
 	};
 }
-/** What the claim may fill in. The measure's own details give way to the four fixed names. */
+/** What the claim may fill in. The measure's own details give way to the five fixed names. */
 function valuesOf(measured, verdict) {
 	const quantity = (value) => ({
 		value,
@@ -2765,6 +3367,7 @@ function valuesOf(measured, verdict) {
 	return {
 		...measured.details,
 		value: quantity(measured.value),
+		size: quantity(Math.abs(measured.value)),
 		low: quantity(measured.interval[0]),
 		high: quantity(measured.interval[1]),
 		...verdict.limit === null ? {} : { limit: quantity(verdict.limit) }
@@ -2793,7 +3396,8 @@ function verdictOf(rule, measured) {
 		side,
 		limit: numberSaid(limits, reached, side, measured),
 		limits,
-		ceiling: held ? lowest.why : null
+		ceiling: held ? lowest.why : null,
+		heldBy: held ? lowest.when : null
 	};
 }
 /** A level's place among the levels: 0 for none. */
@@ -2909,23 +3513,6 @@ function detailRatio(own, other, within) {
 	const ratio = stepRatio(own, other, within);
 	return Number.isNaN(ratio) ? Number.POSITIVE_INFINITY : Math.max(ratio, 1 / ratio);
 }
-/** What is faster than `seconds` in a trace: each second minus the centred mean around it; NaN at gaps. */
-function detailOf(column, seconds) {
-	const half = Math.floor(seconds / 2);
-	const sums = new Float64Array(column.length + 1);
-	const gaps = new Int32Array(column.length + 1);
-	for (let t = 0; t < column.length; t++) {
-		const missing = Number.isNaN(column[t]);
-		sums[t + 1] = sums[t] + (missing ? 0 : column[t]);
-		gaps[t + 1] = gaps[t] + (missing ? 1 : 0);
-	}
-	const detail = new Float64Array(column.length).fill(NaN);
-	for (let t = half; t + half < column.length; t++) {
-		const [from, to] = [t - half, t + half + 1];
-		if (gaps[to] === gaps[from]) detail[t] = column[t] - (sums[to] - sums[from]) / (to - from);
-	}
-	return detail;
-}
 // src/measure/pair/gate.ts
 /** What every comparison of two meters stands on: one clock, and two measurements. */
 function gate({ alignment }) {
@@ -2985,7 +3572,7 @@ const averagingDifference = defineMeasure({
 		return exact(best.seconds, all.window[1] - all.window[0], {
 			stretches: [all.window],
 			details: {
-				smoother: ownSmoother ? "primary" : "second",
+				smoother: ownSmoother ? "primary" : pair.subject,
 				lag: {
 					value: best.lag,
 					unit: "s"
@@ -3177,35 +3764,7 @@ function jackknifeError(without) {
 }
 /** Half of the 95 % interval: t with one degree of freedom less than there are blocks. */
 function jackknifeReach(without) {
-	return studentQuantile(.975, without.length - 1) * jackknifeError(without);
-}
-// src/math/robust-spread.ts
-/** Median absolute deviation of a normal distribution, in standard deviations: the 75 % quantile. */
-const medianDeviation = .6745;
-/** Share of a normal sample that its median absolute deviation makes use of (Hampel 1974, J Am Stat Assoc 69:383-393). */
-const medianEfficiency = .37;
-/**
-* Standard deviation of deviations around zero that a few wild ones cannot move: their median size over that
-* of a standard normal. Missing ones are passed over; NaN of none.
-*/
-function robustSpread(deviations) {
-	const all = new Float64Array(deviations.length);
-	let count = 0;
-	for (let i = 0; i < deviations.length; i++) {
-		const size = Math.abs(deviations[i]);
-		if (!Number.isNaN(size)) all[count++] = size;
-	}
-	if (count === 0) return NaN;
-	const sizes = all.subarray(0, count);
-	const middle = count >> 1;
-	quickselect(sizes, middle);
-	let median = sizes[middle];
-	if (count % 2 === 0) {
-		let below = sizes[0];
-		for (let i = 1; i < middle; i++) if (sizes[i] > below) below = sizes[i];
-		median = (median + below) / 2;
-	}
-	return median / medianDeviation;
+	return studentReach(without.length - 1) * jackknifeError(without);
 }
 // src/math/steady-windows.ts
 /**
@@ -3281,13 +3840,13 @@ function readings(column, from, to) {
 }
 // src/measure/recording/records.ts
 init_types();
-const kept$3 = /* @__PURE__ */ new WeakMap();
+const kept$4 = /* @__PURE__ */ new WeakMap();
 /** Records of a series that holds power, worked out once; null where it holds none. */
 function recordsOf(series) {
 	const { power } = series.channels;
 	if (power === void 0) return null;
-	const known = kept$3.get(series) ?? collect$1(series, power);
-	kept$3.set(series, known);
+	const known = kept$4.get(series) ?? collect$1(series, power);
+	kept$4.set(series, known);
 	return known;
 }
 /** How many seconds record `i` stands for. */
@@ -3501,7 +4060,7 @@ function mostAveraged(power, whole, options) {
 }
 /** Null where too few seconds follow one another. */
 function estimate(power, options) {
-	const scatter = scatterOf$1(power, options);
+	const scatter = scatterOf(power, options);
 	if (scatter.pairs < options.minimumSeconds) return null;
 	const pedalling = {
 		exponent: options.exponent,
@@ -3552,7 +4111,7 @@ function usable({ at, power }, options) {
 	return seconds;
 }
 /** Scatter of means over each span in terms of twice the span; errors leave out one block at a time. */
-function scatterOf$1(power, { spans, stepFactor, modelError }) {
+function scatterOf(power, { spans, stepFactor, modelError }) {
 	let short = deviation(power, spans[0]);
 	const { pairs } = short;
 	const means = [{
@@ -3617,15 +4176,15 @@ function chart$6(id, power, [start, end], { seconds, averaging, scatter }, corre
 	};
 }
 // src/measure/pair/blocks.ts
-const kept$2 = /* @__PURE__ */ new WeakMap();
+const kept$3 = /* @__PURE__ */ new WeakMap();
 /**
 * Averages the compared seconds in blocks of `seconds` by the clock; a block with less than half of its
 * seconds, with a sprint in it, or below a third of the mean power of the ride, is left out: of soft
 * pedalling and coasting a ratio says little. Worked out once for each length.
 */
 function blocksOf(samples, seconds) {
-	const known = kept$2.get(samples) ?? /* @__PURE__ */ new Map();
-	kept$2.set(samples, known);
+	const known = kept$3.get(samples) ?? /* @__PURE__ */ new Map();
+	kept$3.set(samples, known);
 	const blocks = known.get(seconds) ?? average(samples, seconds);
 	known.set(seconds, blocks);
 	return blocks;
@@ -3635,21 +4194,31 @@ function average(samples, seconds) {
 	const own = [];
 	const other = [];
 	const cadence = [];
-	const speed = [];
-	const least = leastShare * meanOf$3(samples.other);
+	const cadenceOfWork = [];
+	const speedOfWork = [];
+	const rise = [];
+	const turn = [];
+	const least = leastShare * mean(samples.other);
 	for (let i = 0; i < samples.at.length;) {
 		const block = Math.floor(samples.at[i] / seconds);
 		const from = i;
 		let ownSum = 0;
 		let otherSum = 0;
 		let cadenceSum = 0;
-		let speedSum = 0;
+		let turnedSum = 0;
+		let movedSum = 0;
+		let riseSum = 0;
+		let turnSum = 0;
 		let sprints = 0;
 		for (; i < samples.at.length && Math.floor(samples.at[i] / seconds) === block; i++) {
 			ownSum += samples.own[i];
 			otherSum += samples.other[i];
+			const work = samples.own[i] + samples.other[i];
 			cadenceSum += samples.cadence[i];
-			speedSum += samples.speed[i];
+			turnedSum += work * samples.cadence[i];
+			movedSum += work * samples.speed[i];
+			riseSum += samples.rise[i];
+			turnSum += samples.turn[i];
 			sprints += samples.sprint[i];
 		}
 		const n = i - from;
@@ -3657,22 +4226,40 @@ function average(samples, seconds) {
 		at.push((block + .5) * seconds);
 		own.push(ownSum / n);
 		other.push(otherSum / n);
+		const work = ownSum + otherSum;
 		cadence.push(cadenceSum / n);
-		speed.push(speedSum / n);
+		cadenceOfWork.push(turnedSum / work);
+		speedOfWork.push(movedSum / work);
+		rise.push(2 * riseSum / work);
+		turn.push(2 * turnSum / work);
 	}
 	return {
 		at: Float64Array.from(at),
 		own: Float64Array.from(own),
 		other: Float64Array.from(other),
 		cadence: Float64Array.from(cadence),
-		speed: Float64Array.from(speed),
+		cadenceOfWork: Float64Array.from(cadenceOfWork),
+		speedOfWork: Float64Array.from(speedOfWork),
+		rise: Float64Array.from(rise),
+		turn: Float64Array.from(turn),
 		count: at.length
 	};
 }
 /** Least mean power of a block, as a share of the second's mean over the ride. */
 const leastShare = 1 / 3;
-function meanOf$3(values) {
-	return values.reduce((a, b) => a + b, 0) / Math.max(1, values.length);
+// src/math/cusum.ts
+/**
+* Running sum of how far each value lies from a reference (Page 1954, Biometrika 41:100-115). It is level where the
+* values are as expected and leans where they are not: a change shows as a corner.
+*/
+function cusum(values, reference) {
+	const sums = new Float64Array(values.length);
+	let sum = 0;
+	for (let i = 0; i < sums.length; i++) {
+		sum += values[i] - reference;
+		sums[i] = sum;
+	}
+	return sums;
 }
 // src/math/change-point.ts
 /**
@@ -3682,13 +4269,12 @@ function meanOf$3(values) {
 function changePoint(values, least) {
 	const n = values.length;
 	if (n < 2 * least) return null;
-	const centre = values.reduce((a, b) => a + b, 0) / n;
-	let total = 0;
+	const centre = mean(values);
+	const sums = cusum(values, centre);
 	const squaresOfOne = values.reduce((sum, value) => sum + (value - centre) ** 2, 0);
 	let best = null;
-	for (let at = 1; at < n; at++) {
-		total += values[at - 1] - centre;
-		if (at < least || n - at < least) continue;
+	for (let at = least; at <= n - least; at++) {
+		const total = sums[at - 1];
 		const squares = squaresOfOne - total ** 2 / at - total ** 2 / (n - at);
 		if (best !== null && squares >= best.squares) continue;
 		best = {
@@ -3717,30 +4303,33 @@ function leastSquares(columns, y, weights) {
 	return {
 		coefficients,
 		residuals,
-		inverse: invertedSquare(upper)
+		inverse: invertedSquare(upper, columns.length)
 	};
 }
 /** The same without `inverse`: see `invertedSquare`. */
 function solve(columns, y, weights) {
 	const rows = y.length;
 	const size = columns.length;
-	const roots = weights?.map(Math.sqrt);
-	const a = columns.map((column) => scaled(column, roots));
-	const b = scaled(y, roots);
-	const diagonal = new Float64Array(size);
+	const space = new Float64Array((size + 1) * rows);
+	const roots = weights && rootsOf(weights);
+	for (let k = 0; k < size; k++) lay(space, k * rows, columns[k], roots);
+	lay(space, size * rows, y, roots);
+	const upper = new Float64Array(size * size);
 	for (let k = 0; k < size; k++) {
-		const mirror = a[k];
-		const norm = lengthFrom(mirror, k);
-		if (!(norm > 1e-12 * lengthFrom(mirror, 0)) || k >= rows) return null;
-		const pivot = mirror[k] > 0 ? -norm : norm;
-		mirror[k] -= pivot;
-		diagonal[k] = pivot;
-		const squared = -pivot * mirror[k];
-		for (let other = k + 1; other < size; other++) reflect(mirror, a[other], k, squared);
-		reflect(mirror, b, k, squared);
+		const mirror = k * rows + k;
+		const norm = Math.sqrt(product(space, mirror, mirror, rows - k));
+		if (!(norm > 1e-12 * Math.sqrt(product(space, k * rows, k * rows, rows))) || k >= rows) return null;
+		const pivot = space[mirror] > 0 ? -norm : norm;
+		space[mirror] -= pivot;
+		upper[k * size + k] = pivot;
+		const squared = -pivot * space[mirror];
+		for (let other = k + 1; other <= size; other++) {
+			const column = other * rows + k;
+			reflect(space, mirror, column, rows - k, squared);
+			if (other < size) upper[k * size + other] = space[column];
+		}
 	}
-	const upper = upperOf(a, diagonal);
-	const coefficients = backSubstitute(upper, b);
+	const coefficients = backSubstitute(upper, space.subarray(size * rows), size);
 	const residuals = y.slice();
 	for (let k = 0; k < size; k++) subtract(residuals, columns[k], coefficients[k]);
 	return {
@@ -3749,53 +4338,52 @@ function solve(columns, y, weights) {
 		upper
 	};
 }
-function scaled(column, roots) {
-	const out = column.slice();
-	if (roots !== void 0) for (let i = 0; i < out.length; i++) out[i] *= roots[i];
-	return out;
+function rootsOf(weights) {
+	const roots = new Float64Array(weights.length);
+	for (let i = 0; i < roots.length; i++) roots[i] = Math.sqrt(weights[i]);
+	return roots;
 }
-function lengthFrom(column, from) {
+/** Writes a column into the space, each row times its root. */
+function lay(space, at, column, roots) {
+	if (roots === void 0) space.set(column, at);
+	else for (let i = 0; i < column.length; i++) space[at + i] = column[i] * roots[i];
+}
+/** Mirrors the rows of one column at those of another, in place. */
+function reflect(space, mirror, column, rows, squared) {
+	const step = product(space, mirror, column, rows) / squared;
+	for (let i = 0; i < rows; i++) space[column + i] -= step * space[mirror + i];
+}
+/** Σ a·b over so many rows. Every other is summed by itself, so that one addition need not wait for the other. */
+function product(space, a, b, rows) {
 	let sum = 0;
-	for (let i = from; i < column.length; i++) sum += column[i] * column[i];
-	return Math.sqrt(sum);
-}
-function reflect(mirror, column, from, squared) {
-	let product = 0;
-	for (let i = from; i < column.length; i++) product += mirror[i] * column[i];
-	const step = product / squared;
-	for (let i = from; i < column.length; i++) column[i] -= step * mirror[i];
+	let beside = 0;
+	for (let i = 1; i < rows; i += 2) {
+		sum += space[a + i - 1] * space[b + i - 1];
+		beside += space[a + i] * space[b + i];
+	}
+	if (rows % 2 === 1) sum += space[a + rows - 1] * space[b + rows - 1];
+	return sum + beside;
 }
 function subtract(from, column, times) {
 	for (let i = 0; i < from.length; i++) from[i] -= column[i] * times;
 }
-function upperOf(reflected, diagonal) {
-	const size = diagonal.length;
-	return Array.from(diagonal, (pivot, i) => {
-		const row = new Float64Array(size);
-		row[i] = pivot;
-		for (let j = i + 1; j < size; j++) row[j] = reflected[j][i];
-		return row;
-	});
-}
-function backSubstitute(upper, right) {
-	const size = upper.length;
+function backSubstitute(upper, right, size) {
 	const solution = new Float64Array(size);
 	for (let i = size - 1; i >= 0; i--) {
-		const row = upper[i];
 		let value = right[i];
-		for (let j = i + 1; j < size; j++) value -= row[j] * solution[j];
-		solution[i] = value / row[i];
+		for (let j = i + 1; j < size; j++) value -= upper[i * size + j] * solution[j];
+		solution[i] = value / upper[i * size + i];
 	}
 	return solution;
 }
-/** R⁻¹·R⁻ᵀ of an upper triangle: (XᵀWX)⁻¹ of what it was solved from. */
-function invertedSquare(upper) {
-	const inverted = upper.map((_, k) => {
-		const unit = new Float64Array(upper.length);
+/** R⁻¹·R⁻ᵀ of the upper triangle of so many columns: (XᵀWX)⁻¹ of what it was solved from, row by row. */
+function invertedSquare(upper, size) {
+	const inverted = Array.from({ length: size }, (_, k) => {
+		const unit = new Float64Array(size);
 		unit[k] = 1;
-		return backSubstitute(upper, unit);
+		return backSubstitute(upper, unit, size);
 	});
-	return upper.map((_, i) => upper[i].map((_, j) => inverted.reduce((sum, column) => sum + column[i] * column[j], 0)));
+	return inverted.map((_, i) => Float64Array.from(inverted, (_, j) => inverted.reduce((sum, column) => sum + column[i] * column[j], 0)));
 }
 // src/math/robust-fit.ts
 /** Tukey's constant for 95 % efficiency at the normal distribution (Beaton & Tukey 1974). */
@@ -3850,12 +4438,13 @@ function greatestChange(before, after) {
 function reachOf$1({ effectiveCount }, weights) {
 	let squares = 0;
 	let fourths = 0;
-	for (const weight of weights) {
-		squares += weight ** 2;
-		fourths += weight ** 4;
+	for (let i = 0; i < weights.length; i++) {
+		const square = weights[i] * weights[i];
+		squares += square;
+		fourths += square * square;
 	}
 	const rows = squares ** 2 / fourths;
-	return studentQuantile(.975, Math.max(leastFreedom, rows * effectiveCount / weights.length - 1));
+	return studentReach(Math.max(leastFreedom, rows * effectiveCount / weights.length - 1));
 }
 const leastFreedom = 3;
 function describe$4(design, fit, weights) {
@@ -3863,12 +4452,12 @@ function describe$4(design, fit, weights) {
 	const rho = Math.max(0, neighbourCorrelation(fit.residuals, weights));
 	const effectiveCount = total * (1 - rho) / (1 + rho);
 	const freedom = Math.max(1, effectiveCount - design.length);
-	const inverse = invertedSquare(fit.upper);
+	const inverse = invertedSquare(fit.upper, design.length);
 	const variance = rowVariance(fit.residuals, weights, design.length) * ((1 + rho) / (1 - rho));
 	return {
 		coefficients: fit.coefficients,
 		errors: fit.coefficients.map((_, k) => Math.sqrt(variance * inverse[k][k])),
-		reach: studentQuantile(.975, freedom),
+		reach: studentReach(freedom),
 		residuals: fit.residuals,
 		weights,
 		inflation: Float64Array.from(design.slice(1), (column, k) => inverse[k + 1][k + 1] * squaresAround(column, weights)),
@@ -3949,8 +4538,14 @@ function cosineProjection(values, halfWaves) {
 function wanderVariance(weights, at, tau) {
 	let variance = 0;
 	let remembered = 0;
+	let apart = 0;
+	let keep = 1;
 	for (let i = 0; i < weights.length; i++) {
-		if (i > 0) remembered *= Math.exp((at[i - 1] - at[i]) / tau);
+		if (i > 0 && at[i] - at[i - 1] !== apart) {
+			apart = at[i] - at[i - 1];
+			keep = Math.exp(-apart / tau);
+		}
+		remembered *= keep;
 		variance += weights[i] * (weights[i] + 2 * remembered);
 		remembered += weights[i];
 	}
@@ -4011,12 +4606,13 @@ function varianceByWander(wander, weights, at) {
 }
 // src/measure/pair/ratio-fit.ts
 /**
-* What is fitted together, for what is asked. Speed is asked for by itself alone: it follows power late, so that
-* a lag between the meters passes for a dependence on it, and takes power's along. Where scatter is asked for,
+* What is fitted together, for what is asked. Dependences are told from blocks so short that a lag between the
+* meters counts where they begin and end. Speed is asked for by itself alone: it follows power late, so that
+* what is left of a lag passes for a dependence on it, and takes power's along. Where scatter is asked for,
 * no slope is fitted below the median: a block of which one meter lost half is one of low power as well, so that
 * such a slope takes scatter for a dependence.
 */
-const together$1 = {
+const together$2 = {
 	time: [
 		"time",
 		"power",
@@ -4034,19 +4630,25 @@ const together$1 = {
 		"time",
 		"power",
 		"below",
-		"cadence"
+		"cadence",
+		"lag",
+		"averaging"
 	],
 	cadence: [
 		"time",
 		"power",
 		"below",
-		"cadence"
+		"cadence",
+		"lag",
+		"averaging"
 	],
 	speed: [
 		"time",
 		"power",
 		"below",
-		"speed"
+		"speed",
+		"lag",
+		"averaging"
 	],
 	scatter: [
 		"time",
@@ -4062,19 +4664,21 @@ const leastSpread = {
 	power: .03,
 	below: .03,
 	cadence: 2,
-	speed: 1
+	speed: 1,
+	lag: 0,
+	averaging: 0
 };
-const kept$1 = /* @__PURE__ */ new WeakMap();
+const kept$2 = /* @__PURE__ */ new WeakMap();
 /**
 * Fits log(own/other) = a + b·time + c·max(0, log(P/P_median)) + e·min(0, log(P/P_median)) + d·cadence over
-* blocks, robustly; speed in place of cadence where it is asked for. P is the mean of both meters: banding by one of them
+* blocks, robustly; speed in place of cadence where it is asked for, and lag and averaging beside dependences. P is the mean of both meters: banding by one of them
 * makes a slope out of noise. Null when there are too few blocks. Worked out once for the same blocks.
 */
 function fitRatio(blocks, asked) {
-	const wanted = together$1[asked];
+	const wanted = together$2[asked];
 	const key = wanted.join(" ");
-	const fits = kept$1.get(blocks) ?? /* @__PURE__ */ new Map();
-	kept$1.set(blocks, fits);
+	const fits = kept$2.get(blocks) ?? /* @__PURE__ */ new Map();
+	kept$2.set(blocks, fits);
 	const known = fits.get(key);
 	if (known !== void 0) return known;
 	const fitted = blocks.count < 2 ? null : fitAnew(blocks, wanted);
@@ -4120,7 +4724,7 @@ function fitAnew(blocks, wanted, stepAt = 0) {
 	const middle = (first + last) / 2;
 	const halfSpan = (last - first) / 2;
 	const power = blocks.own.map((watts, i) => (watts + blocks.other[i]) / 2);
-	const medianPower = medianSorted(Array.from(power).sort((a, b) => a - b));
+	const medianPower = medianSorted(Array.from(power.slice().sort()));
 	const level = power.map((watts) => Math.log(watts / medianPower));
 	const time = blocks.at.map((at) => (at - middle) / halfSpan);
 	const columns = {
@@ -4129,8 +4733,10 @@ function fitAnew(blocks, wanted, stepAt = 0) {
 		power: level.map((log) => Math.max(0, log)),
 		step: blocks.at.map((_, i) => i < stepAt ? 0 : 1),
 		below: level.map((log) => Math.min(0, log)),
-		cadence: blocks.cadence,
-		speed: blocks.speed
+		cadence: blocks.cadenceOfWork,
+		speed: blocks.speedOfWork,
+		lag: blocks.rise,
+		averaging: blocks.turn
 	};
 	const effects = wanted.filter((effect) => spread(columns[effect]) > leastSpread[effect]);
 	const fitted = robustFit(effects.map((effect) => centred(columns[effect])), ratio);
@@ -4184,12 +4790,16 @@ function halfInterval({ fit: fitted, middles, wander }, multiples) {
 }
 /** Standard deviation; NaN (a column with gaps) is not greater than anything. */
 function spread(column) {
-	const mean = column.reduce((a, b) => a + b, 0) / column.length;
-	return Math.sqrt(column.reduce((sum, value) => sum + (value - mean) ** 2, 0) / column.length);
+	const middle = mean(column);
+	let squares = 0;
+	for (let i = 0; i < column.length; i++) squares += (column[i] - middle) ** 2;
+	return Math.sqrt(squares / column.length);
 }
 function centred(column) {
-	const mean = column.reduce((a, b) => a + b, 0) / column.length;
-	return column.map((value) => value - mean);
+	const middle = mean(column);
+	const out = new Float64Array(column.length);
+	for (let i = 0; i < out.length; i++) out[i] = column[i] - middle;
+	return out;
 }
 // src/measure/pair/dependence.ts
 /** Options that the measures of a dependence share. */
@@ -4276,7 +4886,7 @@ function chart$5(subject, blocks, axis, sorted) {
 function meanWithInterval(values) {
 	const mean = values.reduce((a, b) => a + b, 0) / values.length;
 	const variance = values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1);
-	const half = studentQuantile(.975, values.length - 1) * Math.sqrt(variance / values.length);
+	const half = studentReach(values.length - 1) * Math.sqrt(variance / values.length);
 	return {
 		percent: mean,
 		low: mean - half,
@@ -4285,7 +4895,7 @@ function meanWithInterval(values) {
 }
 // src/measure/pair/samples.ts
 init_units$1();
-const kept = /* @__PURE__ */ new WeakMap();
+const kept$1 = /* @__PURE__ */ new WeakMap();
 /**
 * A meter that shows exactly 0 for this long (s) while the other shows real power (W) has lost its link:
 * the second is not a measurement of its. Flywheel tails and lag are shorter (common practice, no source).
@@ -4302,7 +4912,7 @@ const sprintRoom = 5;
 * its link must have been lost. Worked out once a pair.
 */
 function pairSamples(all, pair) {
-	const known = kept.get(pair);
+	const known = kept$1.get(pair);
 	if (known !== void 0) return known;
 	const own = all.primary.channels.power;
 	const other = pair.series.channels.power;
@@ -4310,9 +4920,7 @@ function pairSamples(all, pair) {
 	const otherCadence = pair.series.channels.cadence;
 	const ownSpeed = all.primary.channels.speed;
 	const otherSpeed = pair.series.channels.speed;
-	const lost = new Uint8Array(own.length);
-	markSilence(own, other, lost);
-	markSilence(other, own, lost);
+	const lost = lostLinks(all, pair);
 	const sprinting = new Uint8Array(own.length);
 	for (const { kind, stretch } of all.sections) if (kind === "sprint") sprinting.fill(1, Math.max(0, stretch[0] - sprintRoom), stretch[1] + sprintRoom);
 	const [from, to] = all.window;
@@ -4326,11 +4934,93 @@ function pairSamples(all, pair) {
 		other: taken(at, other),
 		cadence: taken(at, ownCadence, otherCadence),
 		speed: taken(at, ownSpeed, otherSpeed, kmh),
+		rise: new Float64Array(count),
+		turn: new Float64Array(count),
 		sprint: new Uint8Array(count)
 	};
-	for (let i = 0; i < count; i++) samples.sprint[i] = sprinting[at[i]];
-	kept.set(pair, samples);
+	for (let i = 0; i < count; i++) {
+		const t = at[i];
+		const twice = own[t] + other[t];
+		const before = own[t - 1] + other[t - 1];
+		const after = own[t + 1] + other[t + 1];
+		const fromBefore = before >= 0 ? twice - before : 0;
+		const toAfter = after >= 0 ? after - twice : 0;
+		samples.rise[i] = (toAfter + fromBefore) / 4;
+		samples.turn[i] = (toAfter - fromBefore) / 2;
+		samples.sprint[i] = sprinting[t];
+	}
+	kept$1.set(pair, samples);
 	return samples;
+}
+const keptLost = /* @__PURE__ */ new WeakMap();
+/**
+* 1 at the seconds of the primary's series in which either meter's link must have been lost: zeros of one alone, or one
+* value that the second repeats. Worked out once a pair.
+*/
+function lostLinks({ primary }, pair) {
+	const known = keptLost.get(pair);
+	if (known !== void 0) return known;
+	const own = primary.channels.power;
+	const other = pair.series.channels.power;
+	const lost = new Uint8Array(own.length);
+	markSilence(own, other, lost);
+	markSilence(other, own, lost);
+	for (const [from, to] of heldIn$1(other, own)) lost.fill(1, from, to);
+	keptLost.set(pair, lost);
+	return lost;
+}
+/**
+* Where a meter repeats one value while the other moves: the last that a lost link left, or a target in place of a
+* measurement. A second is no second opinion there; what the primary repeats is compared, for it was handed in.
+*/
+function heldIn$1(power, other) {
+	const repeats = (t) => power[t] > 0 && power[t] === power[t + 1];
+	return stretchesWhere(0, power.length, repeats, 19).map(([from, to]) => [from, to + 1]).filter(([from, to]) => other.subarray(from, to).some((watts) => watts !== other[from]));
+}
+/** Share of the compared seconds from which what the primary repeats decides what a pair says (common practice, no source). */
+const mostRepeated = .05;
+/** The circumstance of a pair in which no difference is its meters'. */
+const repeating = { "primary repeats": "the primary repeats one value through a twentieth or more of what is compared, as a lost link leaves it" };
+/** That circumstance, where the primary repeats values for so long while the second moves. */
+function repeatsOf(all, pair) {
+	const { at } = pairSamples(all, pair);
+	const repeated = new Uint8Array(all.primary.length);
+	for (const [from, to] of heldIn$1(all.primary.channels.power, pair.series.channels.power)) repeated.fill(1, from, to);
+	let seconds = 0;
+	for (let i = 0; i < at.length; i++) seconds += repeated[at[i]];
+	return seconds > mostRepeated * at.length ? ["primary repeats"] : [];
+}
+/** Seconds around coasting in which lag and averaging still carry power, and cadence is still told as it was. */
+const coastingRoom = 2;
+/**
+* The seconds with cadence without those in which either meter or the cranks stand still, and those around: torque
+* is power over cadence, and while the cranks come to rest cadence tells more turns than there are.
+*/
+function pedallingSamples(all, pair) {
+	const samples = pairSamples(all, pair);
+	const own = all.primary.channels.power;
+	const other = pair.series.channels.power;
+	const cadence = all.primary.channels.cadence ?? pair.series.channels.cadence;
+	const stands = (t) => own[t] === 0 || other[t] === 0 || cadence?.[t] === 0;
+	const coasting = new Uint8Array(own.length);
+	for (const [from, to] of stretchesWhere(0, own.length, stands)) coasting.fill(1, Math.max(0, from - coastingRoom), to + coastingRoom);
+	const pedalled = samples.at.map((_, i) => i).filter((i) => coasting[samples.at[i]] === 0 && samples.cadence[i] > 0);
+	return {
+		at: picked(samples.at, pedalled),
+		own: picked(samples.own, pedalled),
+		other: picked(samples.other, pedalled),
+		cadence: picked(samples.cadence, pedalled),
+		speed: picked(samples.speed, pedalled),
+		rise: picked(samples.rise, pedalled),
+		turn: picked(samples.turn, pedalled),
+		sprint: picked(samples.sprint, pedalled)
+	};
+}
+/** The values at some places of a column, which are fewer than it has. */
+function picked(column, places) {
+	const values = column.slice(0, places.length);
+	for (let k = 0; k < places.length; k++) values[k] = column[places[k]];
+	return values;
 }
 /** Marks stretches in which one meter stays at 0 while the other shows real power for long enough. */
 function markSilence(silent, going, lost) {
@@ -4359,6 +5049,10 @@ function taken(at, first, second, scale = 1) {
 * How much the difference between two meters changes from slow to fast cadence, in percent, at equal power
 * and time; where one may be a trainer and speed was recorded, also from slow to fast speed, which is that of
 * its flywheel. Of the two the one is told that lies farther from what honest meters show.
+*
+* Honest slopes and noise bound what can be found: where a limit lets 0.05 % of 12,229 simulated honest submissions
+* with meters as found be asked, this finds at most 85 % of errors of 8 % over the range of cadence, and 95 % over that of
+* speed.
 */
 const cadenceDependence = defineMeasure({
 	id: "cadence-dependence",
@@ -4378,7 +5072,7 @@ const cadenceDependence = defineMeasure({
 		if (closed !== null) return closed;
 		const blocks = blocksOf(pairSamples(all, pair), options.blockSeconds);
 		const along = (effect, leastRange, spread) => {
-			const column = blocks[effect];
+			const column = effect === "cadence" ? blocks.cadenceOfWork : blocks.speedOfWork;
 			if (column.some(Number.isNaN)) return notApplicable("no-channel", { channel: effect });
 			const distance = (from, to) => to - from;
 			const honest = (from, to) => ({
@@ -4558,17 +5252,17 @@ function agreement$1(counts) {
 * about the digits and the sequence of a recording need. A second recording, which has no other place in
 * the ride than its aligned grid, is taken from there.
 */
-function samplesOf(all, series) {
+function samplesOf$1(all, series) {
 	const column = series.channels.power;
 	if (column === void 0) return null;
 	const { time, channels } = series.recording;
-	if (series !== all.primary || channels.power === void 0) return {
-		power: column,
-		at: column.map((_, second) => second)
-	};
+	const onGrid = series !== all.primary || channels.power === void 0;
+	const power = onGrid ? column : channels.power;
+	const at = new Float64Array(power.length);
+	for (let i = 0; i < at.length; i++) at[i] = onGrid ? i : Math.round(time[i]) - series.start;
 	return {
-		power: channels.power,
-		at: time.map((clock) => Math.round(clock) - series.start)
+		power,
+		at
 	};
 }
 // src/measure/copied-seconds.ts
@@ -4598,9 +5292,9 @@ const copiedSeconds = defineMeasure({
 		minimumSamples: number$1("samples of power below which nothing is said")
 	},
 	compute(all, recording, options) {
-		const samples = samplesOf(all, recording);
+		const samples = samplesOf$1(all, recording);
 		if (samples === null) return notApplicable("no-channel", { channel: "power" });
-		const valid = samples.power.reduce((sum, watts) => Number.isNaN(watts) ? sum : sum + 1, 0);
+		const valid = meanOfValid(samples.power).count;
 		if (valid < options.minimumSamples) return notApplicable("too-short", {
 			seconds: valid,
 			needed: options.minimumSamples
@@ -4776,11 +5470,26 @@ function roots(a, b, c) {
 	const q = -(b + Math.sign(b || 1) * Math.sqrt(squared)) / 2;
 	return [a / q, q / c].filter(Number.isFinite);
 }
+// src/math/misfit.ts
+/**
+* How much better one fit of some values is than another: their number times the logarithm of the squares that the
+* other leaves over those that the one leaves. Of fits with as many coefficients it is twice the difference of
+* their log-likelihoods, for normal errors.
+*
+* @param left residuals of the one
+* @param otherLeft residuals of the other
+*/
+function evidenceFor(left, otherLeft) {
+	return left.length * Math.log(squaresOf(otherLeft) / squaresOf(left));
+}
+function squaresOf(residuals) {
+	return residuals.reduce((sum, residual) => sum + residual ** 2, 0);
+}
 // src/measure/difference-trend.ts
 /**
-* Growth of the difference between two meters from the start to the end of the race, in percent, with the
+* Growth of the difference between two meters over the part of the race that both told, in percent, with the
 * parts that power and cadence explain taken out in one fit. The ratio is fitted on its logarithm. Where one
-* change of level fits better than a line, the growth is that change.
+* change of level fits better than a line, the growth is that change, and it is argued from what follows it.
 */
 const differenceTrend = defineMeasure({
 	id: "difference-trend",
@@ -4795,7 +5504,10 @@ const differenceTrend = defineMeasure({
 		stepBlocks: number$1("fewest blocks on either side of a step"),
 		stepEvidence: number$1("n·log of the misfit of a line over that of a step, from which it counts as a step")
 	},
-	circumstances: { "in one step": "the difference changed in one step, as after a zero offset or when a pedal drops out, not by drifting" },
+	circumstances: {
+		...repeating,
+		"in one step": "the difference changed in one step, where the stretch named begins, as after a zero offset or when a pedal drops out, not by drifting"
+	},
 	compute(all, pair, options) {
 		const closed = gate(pair);
 		if (closed !== null) return closed;
@@ -4807,9 +5519,9 @@ const differenceTrend = defineMeasure({
 		const line = fitRatio(blocks, "time");
 		if (line === null) return notApplicable("cannot-separate");
 		const step = fitStep(blocks, options.stepBlocks, options.mostInflation);
-		if (step !== null && isStep(line, step, options.stepEvidence)) return describe$3(all, pair.subject, blocks, step, options);
+		if (step !== null && isStep(line, step, options.stepEvidence)) return describe$3(all, pair, blocks, step, options);
 		if (effectOf(line, "time").inflation > options.mostInflation) return notApplicable("cannot-separate");
-		return describe$3(all, pair.subject, blocks, line, options);
+		return describe$3(all, pair, blocks, line, options);
 	}
 });
 /**
@@ -4817,18 +5529,17 @@ const differenceTrend = defineMeasure({
 * line in time does. Both have two numbers to fit; the step's place is a third, which the evidence pays for.
 */
 function isStep(line, step, evidence) {
-	const squares = ({ fit }) => fit.residuals.reduce((sum, residual) => sum + residual ** 2, 0);
-	return line.fit.residuals.length * Math.log(squares(line) / squares(step)) >= evidence;
+	return evidenceFor(step.fit.residuals, line.fit.residuals) >= evidence;
 }
-function describe$3(all, subject, blocks, found, options) {
-	const [from, to] = all.window;
+function describe$3(all, pair, blocks, found, options) {
+	const [from, to] = toldIn(blocks, all.window, options.blockSeconds);
 	const stepped = "at" in found;
 	const { coefficient, error, half } = effectOf(found, stepped ? "step" : "time");
 	const race = stepped ? 1 : (to - from) / found.halfSpan;
 	const growth = (b) => 100 * Math.expm1(b * race);
 	const sampling = 100 * race * error;
 	return measured(growth(coefficient), [growth(coefficient - half), growth(coefficient + half)], blocks.count, {
-		stretches: [all.window],
+		stretches: [[stepped ? Math.round(found.at) : from, to]],
 		expected: {
 			declared: {
 				centre: 0,
@@ -4839,7 +5550,7 @@ function describe$3(all, subject, blocks, found, options) {
 				spread: Math.hypot(options.fieldSpread, sampling)
 			}
 		},
-		circumstances: stepped ? ["in one step"] : [],
+		circumstances: [...repeatsOf(all, pair), ...stepped ? ["in one step"] : []],
 		details: {
 			early: {
 				value: thirdDifference(blocks, from, from + (to - from) / 3),
@@ -4854,8 +5565,12 @@ function describe$3(all, subject, blocks, found, options) {
 				unit: "min"
 			}
 		},
-		charts: [ratioChart(subject, blocks, found)]
+		charts: [ratioChart(pair.subject, blocks, found)]
 	});
+}
+/** The part of the race that both meters told: of what lies before and after it a trend would only be guessed. */
+function toldIn({ at }, [from, to], seconds) {
+	return [Math.max(from, at[0] - seconds / 2), Math.min(to, at[at.length - 1] + seconds / 2)];
 }
 /** Plain difference over a part of the race, %: a description, not what is judged. */
 function thirdDifference(blocks, from, to) {
@@ -4914,7 +5629,7 @@ function trendTimes(found) {
 * values, each against the mean of the other two, 2.394 standard deviations in place of 1.960.
 */
 function widthOfFarthest(count) {
-	return normalQuantile(1 - .025 / count) / normalReach;
+	return normalQuantile(1 - beyondEnd / count) / normalReach;
 }
 // src/math/grubbs.ts
 /**
@@ -4983,39 +5698,39 @@ const chainLoss = {
 */
 function expectedDifference(all, subject, watts, error) {
 	const { own, other } = declaredPair(all, subject);
-	const place = placeDifference(own, other);
-	const sides = [own, other].filter((device) => device?.sides === 1).length * 9;
-	const common = place.spread ** 2 + sides + error ** 2;
-	const claims = claimed(own) ** 2 + claimed(other) ** 2;
-	const range = (gains, zero) => ({
+	const place = placeDifference(own, [other]);
+	const range = (varianceOf) => ({
 		centre: place.centre,
-		spread: Math.sqrt(gains + 2 * (100 * zero / watts) ** 2 + common)
+		spread: Math.sqrt(varianceOf(own, watts) + varianceOf(other, watts) + place.spread ** 2 + error ** 2)
 	});
 	return {
-		declared: range(claims, zeroWatts.declared),
-		field: range(2 * fieldScatter ** 2, zeroWatts.field)
+		declared: range(claimedVariance),
+		field: range(fieldVariance)
 	};
 }
-function claimed(device) {
-	return Math.min(claimedSpread(device, fieldScatter), fieldScatter);
+/** Variance of what an honest meter of this kind reads, as found in the field, %², around what its place lets it. */
+function fieldVariance(device, watts) {
+	return variance(device, watts, fieldScatter, zeroWatts.field);
 }
-/** Primary over second, %: a meter behind the chain reads its loss below one before it. */
-function placeDifference(own, other) {
-	const sides = [behindChain(own), behindChain(other)];
+function claimedVariance(device, watts) {
+	return variance(device, watts, Math.min(claimedSpread(device, fieldScatter), fieldScatter), zeroWatts.declared);
+}
+function variance(device, watts, gain, zero) {
+	const sides = device?.sides === 1 ? 9 : 0;
+	return gain ** 2 + (100 * zero / watts) ** 2 + sides;
+}
+/** One meter over the mean of others, %: a meter behind the chain reads its loss below one before it. */
+function placeDifference(own, others) {
+	const sides = [own, ...others].map(behindChain);
 	if (sides.includes(null)) return {
 		centre: 0,
 		spread: Math.hypot(chainLoss.spread, chainLoss.centre / 2)
 	};
-	if (sides[0] === sides[1]) return {
-		centre: 0,
-		spread: 0
-	};
-	return sides[0] === true ? {
-		centre: -chainLoss.centre,
-		spread: chainLoss.spread
-	} : {
-		centre: chainLoss.centre,
-		spread: chainLoss.more
+	const [behind, ...among] = sides.map(Number);
+	const share = mean(among) - behind;
+	return {
+		centre: chainLoss.centre * share,
+		spread: Math.abs(share) * (share > 0 ? chainLoss.more : chainLoss.spread)
 	};
 }
 function behindChain(device) {
@@ -5024,7 +5739,7 @@ function behindChain(device) {
 // src/measure/distance-from-others.ts
 /**
 * With three independent meters or more: how far the one that lies farthest is from the mean of the others,
-* %, loss in the chain allowed for, over the seconds that all of them recorded. Where the others lie as far
+* %, loss in the chain allowed for, over the seconds that all of them measured. Where the others lie as far
 * apart among themselves, none is the odd one. The honest range is that of the farthest of so many meters.
 */
 const distanceFromOthers = defineMeasure({
@@ -5044,13 +5759,14 @@ const distanceFromOthers = defineMeasure({
 	compute(all, _, { blockSeconds, leastBlocks, mostOfDistance }) {
 		const meters = independentMeters(all);
 		if (meters.length < 3) return notApplicable("no-third", { meters: meters.length });
-		const blocks = commonBlocks(meters, all.window, blockSeconds);
+		const blocks = commonBlocks(meters, all.seconds.filter(isIndependent).map((pair) => lostLinks(all, pair)), all.window, blockSeconds);
 		const count = blocks[0].length;
 		if (count < leastBlocks) return notApplicable("too-few-blocks", {
 			blocks: count,
 			needed: leastBlocks
 		});
-		const logs = meters.map(({ device }, i) => Math.log(mean(blocks[i])) - placeOf$2(device) / 100);
+		const watts = blocks.map(mean);
+		const logs = meters.map(({ device }, i) => Math.log(watts[i]) - placeOf$2(device) / 100);
 		const distances = logs.map((log, i) => log - mean(logs.filter((_l, j) => j !== i)));
 		const odd = distances.reduce((far, d, i) => Math.abs(d) > Math.abs(distances[far]) ? i : far, 0);
 		const rest = logs.filter((_, j) => j !== odd);
@@ -5058,8 +5774,10 @@ const distanceFromOthers = defineMeasure({
 		const value = 100 * Math.expm1(distances[odd]);
 		const side = meters.map(({ device }) => behindChain(device));
 		const alone = side.filter((one) => one === side[odd]).length === 1;
-		const share = meters.map(({ device }) => Math.hypot(fieldScatter, device?.sides === 1 ? 3 : 0)).map((spread, i) => i === odd ? spread : spread / rest.length);
-		const spread = Math.hypot(...share, alone ? chainLoss.spread : 0) * widthOfFarthest(meters.length);
+		const devices = meters.map(({ device }) => device);
+		const place = placeDifference(devices[odd], devices.filter((_, j) => j !== odd));
+		const variances = devices.map((device, i) => fieldVariance(device, watts[i]) / (i === odd ? 1 : rest.length ** 2));
+		const spread = Math.sqrt(variances.reduce((sum, one) => sum + one, place.spread ** 2)) * widthOfFarthest(meters.length);
 		return measured(value, [value, value], count, {
 			stretches: [all.window],
 			expected: {
@@ -5078,7 +5796,7 @@ const distanceFromOthers = defineMeasure({
 				...alone ? ["alone on its side"] : []
 			],
 			details: {
-				meter: odd === 0 ? "primary" : `second ${odd}`,
+				meter: meters[odd].subject,
 				apart: {
 					value: 100 * apart,
 					unit: "%"
@@ -5108,8 +5826,8 @@ function independentMeters(all) {
 function placeOf$2(device) {
 	return behindChain(device) === true ? -chainLoss.centre : 0;
 }
-/** Block means of every meter over the seconds that all recorded, with power on at least one. */
-function commonBlocks(meters, [from, to], seconds) {
+/** Block means of every meter over the seconds that all measured, with power on at least one. */
+function commonBlocks(meters, lost, [from, to], seconds) {
 	const blocks = meters.map(() => []);
 	for (let start = from; start + seconds <= to; start += seconds) {
 		const sums = meters.map(() => 0);
@@ -5117,6 +5835,7 @@ function commonBlocks(meters, [from, to], seconds) {
 		for (let t = start; t < start + seconds; t++) {
 			const watts = meters.map(({ power }) => power[t]);
 			if (watts.some(Number.isNaN) || watts.every((w) => w === 0)) continue;
+			if (lost.some((seconds) => seconds[t] === 1)) continue;
 			for (const [i, w] of watts.entries()) sums[i] += w;
 			count++;
 		}
@@ -5144,6 +5863,103 @@ function chart$3(meters, blocks, distances) {
 		})))
 	};
 }
+// src/math/long-run.ts
+/**
+* Mean of values in order of time that resemble their neighbours, with an error that counts that in: the
+* long-run variance as the mean of squared projections on the first cosines (Müller 2004; equal-weighted
+* cosine estimator of Lazarus, Lewis, Stock & Watson 2018), with as many degrees of freedom as cosines.
+*
+* @param values more than there are cosines
+*/
+function longRunMean(values) {
+	const n = values.length;
+	const centre = mean(values);
+	const around = values.map((value) => value - centre);
+	let squares = 0;
+	for (let j = 1; j <= cosines; j++) squares += cosineProjection(around, j) ** 2 * (2 / n);
+	return {
+		mean: centre,
+		error: Math.sqrt(squares / cosines / n),
+		reach: studentReach(cosines)
+	};
+}
+/** Low ones alone: what is slow moves two meters apart most. */
+const cosines = 6;
+// src/math/paired-sums.ts
+function pairedSums(x, y, weights) {
+	let all = {
+		n: 0,
+		centre: [mean(x), mean(y)],
+		x: 0,
+		y: 0,
+		xx: 0,
+		yy: 0,
+		xy: 0
+	};
+	for (let i = 0; i < x.length; i++) all = withPoint(all, x[i], y[i], weights?.[i] ?? 1);
+	return all;
+}
+/** The sums with one point more, or one less where its weight is negative. */
+function withPoint(to, x, y, weight) {
+	const dx = x - to.centre[0];
+	const dy = y - to.centre[1];
+	return {
+		n: to.n + weight,
+		centre: to.centre,
+		x: to.x + weight * dx,
+		y: to.y + weight * dy,
+		xx: to.xx + weight * dx * dx,
+		yy: to.yy + weight * dy * dy,
+		xy: to.xy + weight * dx * dy
+	};
+}
+function momentsOf({ n, centre, x, y, xx, yy, xy }) {
+	const [atX, atY] = [x / n, y / n];
+	return {
+		meanX: centre[0] + atX,
+		meanY: centre[1] + atY,
+		xx: xx / n - atX * atX,
+		yy: yy / n - atY * atY,
+		xy: xy / n - atX * atY
+	};
+}
+// src/math/concordance.ts
+/**
+* How near points lie to the line on which y is x: 2·s_xy / (s_xx + s_yy + (x̄ - ȳ)²), of moments over n (Lin 1989,
+* Biometrics 45:255-268). 1 where they lie on it; it falls with what sets them apart, and for the same distance the
+* further the narrower their range. The 95 % interval is symmetric in Fisher's z; its error is that of the mean of
+* the jackknife's pseudo-values, which resemble their neighbours as the points do.
+*
+* @param x in order of time, as y; more than 6
+* @returns null when nothing varies, or no point lies off that line
+*/
+function concordance(x, y) {
+	const n = x.length;
+	const all = pairedSums(x, y);
+	const z = zOf(all);
+	if (!Number.isFinite(z)) return null;
+	const { error, reach } = longRunMean(x.map((value, i) => n * z - (n - 1) * zOf(withPoint(all, value, y[i], -1))));
+	return {
+		value: Math.tanh(z),
+		low: Math.tanh(z - reach * error),
+		high: Math.tanh(z + reach * error),
+		shared: momentsOf(all).xy
+	};
+}
+/**
+* Concordance of two columns that share so much, lie `apart` in their means, and scatter around each other.
+*
+* @param shared variance that both have in common
+* @param scatter standard deviation of their difference
+*/
+function concordanceOf(shared, apart, scatter) {
+	return 2 * shared / (2 * shared + scatter ** 2 + apart ** 2);
+}
+/** Fisher's z of the concordance. */
+function zOf(sums) {
+	const { meanX, meanY, xx, yy, xy } = momentsOf(sums);
+	return Math.atanh(2 * xy / (xx + yy + (meanX - meanY) ** 2));
+}
 // src/math/limits-of-agreement.ts
 /** Standard deviations between the mean and either limit: the normal quantile of 97.5 %, as rounded by the authors. */
 const limitReach = 1.96;
@@ -5159,22 +5975,34 @@ function limitError(n, efficiency = 1) {
 }
 /**
 * Limits between which about 95 % of the differences of two methods lie (Bland & Altman 1986, Lancet
-* 1:307-310): mean ± 1.96 standard deviations.
+* 1:307-310): mean ± 1.96 standard deviations. Intervals by what each difference adds to mean and limits, which
+* for independent ones comes to the error that they state (`limitError`).
 *
-* @param differences at least 2
+* @param differences in order of time, more than 6
 */
 function limitsOfAgreement(differences) {
 	const n = differences.length;
 	const mean = differences.reduce((a, b) => a + b, 0) / n;
 	const squares = differences.reduce((sum, difference) => sum + (difference - mean) ** 2, 0);
 	const spread = Math.sqrt(squares / (n - 1));
-	const half = limitReach * spread;
+	const reachOf = (sign) => {
+		const { error, reach } = longRunMean(Float64Array.from(differences, (difference) => {
+			const from = difference - mean;
+			const ofSpread = spread > 0 ? (from * from - spread * spread) / (2 * spread) : 0;
+			return from + sign * limitReach * ofSpread;
+		}));
+		return reach * error;
+	};
 	return {
 		mean,
 		spread,
-		low: mean - half,
-		high: mean + half,
-		error: spread * limitError(n)
+		low: mean - limitReach * spread,
+		high: mean + limitReach * spread,
+		half: {
+			mean: reachOf(0),
+			low: reachOf(-1),
+			high: reachOf(1)
+		}
 	};
 }
 // src/measure/effort-spread.ts
@@ -5207,7 +6035,7 @@ const effortSpread = defineMeasure({
 		const spread = robustSpread(residuals);
 		const sampling = limitError(n, medianEfficiency);
 		const half = (deviations) => 100 * Math.expm1(Math.max(0, deviations));
-		const reach = studentQuantile(.975, n - 1) * spread * sampling;
+		const reach = studentReach(n - 1) * spread * sampling;
 		const honest = {
 			centre: honestCentre,
 			spread: Math.hypot(honestSpread, honestCentre * sampling / limitReach)
@@ -5223,24 +6051,34 @@ const effortSpread = defineMeasure({
 				value: blockSeconds,
 				unit: "s"
 			} },
-			charts: [agreementChart(pair.subject, blocks)]
+			charts: [agreementChart(all, pair.subject, blocks, honestCentre / 100 / limitReach)]
 		});
 	}
 });
-function agreementChart(subject, blocks) {
+function agreementChart(all, subject, blocks, scatter) {
 	const points = Array.from(blocks.own, (own, i) => ({
 		watts: (own + blocks.other[i]) / 2,
 		percent: 100 * (own / blocks.other[i] - 1)
 	}));
-	const { mean, low, high } = limitsOfAgreement(points.map(({ percent }) => percent));
+	const { mean: centre, low, high, half } = limitsOfAgreement(points.map(({ percent }) => percent));
+	const found = concordance(blocks.other.map(Math.log), blocks.own.map(Math.log));
+	const { field } = expectedDifference(all, subject, mean(blocks.other), 0);
+	const apart = (Math.abs(field.centre) + normalReach * field.spread) / 100;
 	return {
 		kind: "agreement",
 		id: `agreement ${subject}`,
 		subject,
 		points,
-		mean,
+		mean: centre,
 		low,
-		high
+		high,
+		half,
+		concordance: found === null ? null : {
+			value: found.value,
+			low: found.low,
+			high: found.high,
+			honest: concordanceOf(Math.max(0, found.shared), apart, scatter)
+		}
 	};
 }
 // src/math/normal-table.ts
@@ -5756,7 +6594,7 @@ const excessOverHistory = defineMeasure({
 		const allowed = (c) => Math.exp(valueExceeded(c.belief, rare, c.spread));
 		const middle = Math.exp(beliefQuantile(most.belief, .5));
 		const percent = (over) => 100 * (most.watts / over - 1);
-		return measured(percent(middle), [percent(Math.exp(beliefQuantile(most.belief, .975))), percent(Math.exp(beliefQuantile(most.belief, .025)))], most.near, {
+		return measured(percent(middle), [percent(Math.exp(beliefQuantile(most.belief, .975))), percent(Math.exp(beliefQuantile(most.belief, beyondEnd)))], most.near, {
 			stretches: [[most.from, most.from + most.duration]],
 			expected: sameFor({
 				centre: 0,
@@ -5843,14 +6681,14 @@ function compare$2(all, history, rides, options) {
 			from: race.from[k],
 			best,
 			near,
-			meters: metersOf$1(groups),
+			meters: metersOf$2(groups),
 			belief,
 			spread,
 			height
 		}];
 	});
 }
-function metersOf$1(groups) {
+function metersOf$2(groups) {
 	const some = (kinship) => groups.some(({ meter }) => meter === kinship);
 	if (some("own")) return "own";
 	if (some("likely own")) return "meter unlisted";
@@ -6041,7 +6879,7 @@ const flatPowerShare = defineMeasure({
 			seconds,
 			needed: options.minimumSeconds
 		});
-		const usable = power.reduce((sum, watts) => Number.isNaN(watts) ? sum : sum + 1, 0);
+		const usable = meanOfValid(power).count;
 		const inWindow = Math.round(options.windowSeconds * usable / seconds);
 		const plateaus = plateausOf(records, power, inSteadyWindow(power, Math.max(options.fewestRecords, inWindow), options.spreadWatts), options.stepWatts);
 		const lengths = plateaus.map(({ stretch: [from, to] }) => to - from);
@@ -6106,46 +6944,6 @@ function chart$2(id, power, plateaus) {
 			watts: Math.round(watts * 10) / 10
 		}))
 	};
-}
-// src/math/stretches.ts
-/**
-* The maximal stretches of `[from, to)` in which `holds` is true, at least `shortest` long; gaps of up
-* to `bridge` in between are joined over.
-*/
-function stretchesWhere(from, to, holds, shortest = 1, bridge = 0) {
-	const found = [];
-	let start = -1;
-	let last = -1;
-	for (let i = from; i <= to; i++) if (i < to && holds(i)) {
-		if (start < 0) start = i;
-		last = i;
-	} else if (start >= 0 && (i === to || i - last > bridge)) {
-		if (last + 1 - start >= shortest) found.push([start, last + 1]);
-		start = -1;
-	}
-	return found;
-}
-/** Stretches in order of time, those that touch made one. */
-function touching(stretches) {
-	const out = [];
-	for (const [from, to] of [...stretches].sort(([a], [b]) => a - b)) {
-		const last = out[out.length - 1];
-		if (last !== void 0 && from <= last[1]) out[out.length - 1] = [last[0], Math.max(last[1], to)];
-		else out.push([from, to]);
-	}
-	return out;
-}
-/** Summed length of stretches that do not overlap. */
-function totalLength(stretches) {
-	let total = 0;
-	for (const [from, to] of stretches) total += to - from;
-	return total;
-}
-/** The longest stretch's length, 0 where there is none. */
-function longestLength(stretches) {
-	let longest = 0;
-	for (const [from, to] of stretches) longest = Math.max(longest, to - from);
-	return longest;
 }
 // src/measure/recording/still-balance.ts
 /**
@@ -6274,7 +7072,7 @@ function moves(column, from, to) {
 function firstOrder(signal, tau) {
 	const keep = Math.exp(-1 / tau);
 	const answer = new Float64Array(signal.length);
-	let state = signal.find((value) => !Number.isNaN(value)) ?? NaN;
+	let state = firstKnown(signal);
 	for (let i = 0; i < signal.length; i++) {
 		const value = signal[i];
 		if (!Number.isNaN(value)) state = state * keep + value * (1 - keep);
@@ -6282,44 +7080,47 @@ function firstOrder(signal, tau) {
 	}
 	return answer;
 }
+function firstKnown(signal) {
+	for (let i = 0; i < signal.length; i++) if (!Number.isNaN(signal[i])) return signal[i];
+	return NaN;
+}
 // src/measure/rider/heart-blocks.ts
 /** Share of a block's seconds that must have both readings. */
 const leastKnown = .75;
 /** Means of whole blocks in which both power and heart rate are known for most of the seconds. */
 function heartBlocks(power, followed, heartRate, [from, to], seconds) {
 	const most = Math.max(0, Math.floor((to - from) / seconds));
-	const columns = [
-		0,
-		1,
-		2,
-		3
-	].map(() => new Float64Array(most));
+	const blocks = {
+		at: new Float64Array(most),
+		watts: new Float64Array(most),
+		followed: new Float64Array(most),
+		heartRate: new Float64Array(most)
+	};
 	let count = 0;
 	for (let start = from; start + seconds <= to; start += seconds) {
-		const sums = [
-			0,
-			0,
-			0
-		];
 		let known = 0;
+		let watts = 0;
+		let answer = 0;
+		let beats = 0;
 		for (let i = start; i < start + seconds; i++) {
 			if (Number.isNaN(power[i] + heartRate[i])) continue;
 			known++;
-			sums[0] += power[i];
-			sums[1] += followed[i];
-			sums[2] += heartRate[i];
+			watts += power[i];
+			answer += followed[i];
+			beats += heartRate[i];
 		}
 		if (known < leastKnown * seconds) continue;
-		columns[0][count] = start + seconds / 2;
-		for (let k = 0; k < 3; k++) columns[k + 1][count] = sums[k] / known;
+		blocks.at[count] = start + seconds / 2;
+		blocks.watts[count] = watts / known;
+		blocks.followed[count] = answer / known;
+		blocks.heartRate[count] = beats / known;
 		count++;
 	}
-	const [at, watts, followedMeans, heartRates] = columns.map((column) => column.slice(0, count));
 	return {
-		at,
-		watts,
-		followed: followedMeans,
-		heartRate: heartRates
+		at: blocks.at.subarray(0, count),
+		watts: blocks.watts.subarray(0, count),
+		followed: blocks.followed.subarray(0, count),
+		heartRate: blocks.heartRate.subarray(0, count)
 	};
 }
 /**
@@ -6359,8 +7160,20 @@ const heartRateCircumstances = {
 /** Lowest and highest heart rate of a living rider, bpm. */
 const slowest = 30;
 const fastest = 230;
-/** Sorts out where the heart rate channel shows something other than the heart. */
-function heartRateFaults({ channels, length, state }, limits) {
+const kept = /* @__PURE__ */ new WeakMap();
+/**
+* Sorts out where the heart rate channel shows something other than the heart. Worked out once for the same
+* limits: several rules ask.
+*/
+function heartRateFaults(series, limits) {
+	const known = kept.get(series) ?? /* @__PURE__ */ new Map();
+	kept.set(series, known);
+	const key = Object.keys(heartRateOptions).map((name) => limits[name]).join(" ");
+	const faults = known.get(key) ?? sortOut(series, limits);
+	known.set(key, faults);
+	return faults;
+}
+function sortOut({ channels, length, state }, limits) {
 	const { heartRate, cadence } = channels;
 	if (heartRate === void 0) return {
 		missing: [[0, length]],
@@ -6377,7 +7190,7 @@ function heartRateFaults({ channels, length, state }, limits) {
 		missing,
 		stuck,
 		cadence: counted,
-		leapt: apart(beats, limits)
+		leapt: apart$1(beats, limits)
 	};
 }
 /** A heart rate that a living rider can have; NaN for any other. */
@@ -6388,7 +7201,7 @@ function living(beats) {
 const straySeconds = 3;
 /** Joined over seconds of pedalling alone: cranks that stand still count nothing. */
 function likeCadence(beats, cadence, { cadenceBeats, multipleBeats, cadenceSeconds }) {
-	const turning = known$2(beats).filter((second) => cadence[second] > 0);
+	const turning = known$2(beats, cadence);
 	const near = (k) => {
 		const second = turning[k];
 		const beat = beats[second];
@@ -6397,15 +7210,15 @@ function likeCadence(beats, cadence, { cadenceBeats, multipleBeats, cadenceSecon
 	};
 	return stretchesWhere(0, turning.length, near, cadenceSeconds, straySeconds).map(([from, to]) => [turning[from], turning[to - 1] + 1]);
 }
-/** The seconds that hold a value. */
-function known$2(column) {
-	const seconds = new Int32Array(column.length);
+/** The seconds that hold a heart rate, and with a cadence those of them in which the cranks turn. */
+function known$2(beats, cadence) {
+	const seconds = new Int32Array(beats.length);
 	let count = 0;
-	for (let i = 0; i < column.length; i++) if (!Number.isNaN(column[i])) seconds[count++] = i;
+	for (let i = 0; i < beats.length; i++) if (!Number.isNaN(beats[i]) && (cadence === void 0 || cadence[i] > 0)) seconds[count++] = i;
 	return seconds.subarray(0, count);
 }
 /** Pieces between leaps that stand apart from the longest, unless they last: then nobody can say which is the heart. */
-function apart(beats, { leapBeats, failingSeconds }) {
+function apart$1(beats, { leapBeats, failingSeconds }) {
 	const seconds = known$2(beats);
 	const leaps = [];
 	for (let k = 1; k < seconds.length; k++) {
@@ -6657,6 +7470,20 @@ function describe$2({ blocks, gain, error: gainError }, fit, within, [from, to],
 // src/math/lattice.ts
 /** Lets a product that is a half in decimals count as one, whatever binary makes of the factor. */
 const slack = 1e-9;
+function teethOf(factor, rounding) {
+	return {
+		up: factor > 1,
+		period: 1 / Math.abs(factor - 1),
+		shift: rounding === "nearest" ? .5 : 0
+	};
+}
+/**
+* The place at this number of a comb, from 0: floor(factor·n + shift) is n ± a part that grows by one every
+* `period` numbers; there a number is skipped (factor above 1) or met again (below).
+*/
+function toothAt({ up, period, shift }, number) {
+	return up ? Math.ceil((number + 1 - shift) * period - slack) + number : Math.floor((number + shift) * period + slack) - number;
+}
 /**
 * Writes into `bins` the comb that a factor leaves in whole numbers up to `most`. Above 1: the numbers that
 * whole numbers times the factor never reach, a share of 1 - 1/factor of all. Between 0.5 and 1: those that
@@ -6665,10 +7492,9 @@ const slack = 1e-9;
 * @returns how many there are; what `bins` cannot hold is left out
 */
 function writeComb(factor, most, rounding, bins) {
-	const period = 1 / Math.abs(factor - 1);
-	const shift = rounding === "nearest" ? .5 : 0;
+	const teeth = teethOf(factor, rounding);
 	for (let count = 0; count < bins.length; count++) {
-		const bin = factor > 1 ? Math.ceil((count + 1 - shift) * period - slack) + count : Math.floor((count + shift) * period + slack) - count;
+		const bin = toothAt(teeth, count);
 		if (bin > most) return count;
 		bins[count] = bin;
 	}
@@ -6679,67 +7505,29 @@ function combOf(factor, most, rounding = "nearest") {
 	const bins = new Int32Array(Math.max(0, most) + 1);
 	return Array.from(bins.subarray(0, writeComb(factor, most, rounding, bins)));
 }
-// src/measure/recording/lattice.ts
-/**
-* Looks for a comb in whole watts: places that a factor above 1 leaves empty, or that one below 1 fills
-* twice. At each place the count h stands against the height λ of its flanks, or, where these differ by more
-* than counting allows, of the one that speaks against a comb: so slopes and edges of an honest histogram
-* never look like one. The log-likelihood of a comb over none is Σ h·ln ε + (1 - ε)·λ, or Σ h·ln 2 - λ; by
-* Markov's inequality one among T alternatives exceeds x by chance with probability below T·exp(-x), so
-* nothing need be resampled.
-*
-* @param watts one whole number a sample, without immediate repeats
-*/
-function findLattice(watts, search) {
-	const most = quantile(watts, search.commonShare);
-	const whole = new Histogram(watts, 0, watts.length, most, search);
-	const { combs, tried } = firstLook([whole, ...search.halvesFrom.map((share) => {
-		const from = Math.round(share * watts.length);
-		return new Histogram(watts, from, from + (watts.length >> 1), most, search);
-	})], search);
-	let best = null;
-	for (const comb of combs) {
-		const placed = place(watts, whole, comb, search);
-		if (placed !== null && (best === null || placed.gain > best.gain)) best = placed;
-	}
-	return best === null ? null : refine(watts, whole, best, tried, search);
-}
-/** Watts that this share of the samples does not exceed. */
-function quantile(watts, share) {
-	let most = 0;
-	for (let i = 0; i < watts.length; i++) if (watts[i] > most) most = watts[i];
-	const counts = new Int32Array(most + 1);
-	for (let i = 0; i < watts.length; i++) counts[watts[i]]++;
-	let below = 0;
-	for (let k = 0; k < most; k++) {
-		below += counts[k];
-		if (below >= share * watts.length) return k;
-	}
-	return most;
-}
+// src/measure/recording/watt-histogram.ts
 /** Counts of whole watts, with what the flanks of each lead to expect: cautiously low, cautiously high. */
-var Histogram = class {
+var WattHistogram = class {
 	most;
 	counts;
 	low;
 	high;
-	/** How far the counts lie below `low`, and below `high`. */
-	belowLow;
-	belowHigh;
+	/** What is due comes in so many parts of a count: it is a mean over both flanks. */
+	dueParts;
 	places;
 	stray;
-	constructor(watts, from, to, most, search) {
-		const flank = search.flankWatts;
+	/** @param most watts up to which it goes */
+	constructor(watts, from, to, most, options) {
+		const flank = options.flankWatts;
 		const counts = new Float64Array(most + 2 + flank);
 		for (let i = from; i < to; i++) if (watts[i] < counts.length) counts[watts[i]]++;
 		this.most = most;
-		this.stray = search.strayShare;
+		this.stray = options.strayShare;
 		this.counts = counts;
 		this.low = new Float64Array(most + 1);
 		this.high = new Float64Array(most + 1);
-		this.belowLow = new Float64Array(most + 1);
-		this.belowHigh = new Float64Array(most + 1);
 		this.places = new Int32Array(most + 1);
+		this.dueParts = 2 * flank;
 		let left = 0;
 		let right = 0;
 		for (let k = 1; k <= flank; k++) right += counts[k] ?? 0;
@@ -6747,8 +7535,6 @@ var Histogram = class {
 			const agree = Math.abs(left - right) <= 2 * Math.sqrt(left + right);
 			this.low[k] = (agree ? (left + right) / 2 : Math.min(left, right)) / flank;
 			this.high[k] = (agree ? (left + right) / 2 : Math.max(left, right)) / flank;
-			this.belowLow[k] = this.low[k] - counts[k];
-			this.belowHigh[k] = this.high[k] - counts[k];
 			left += counts[k] - (k >= flank ? counts[k - flank] : 0);
 			right += counts[k + 1 + flank] - counts[k + 1];
 		}
@@ -6757,9 +7543,13 @@ var Histogram = class {
 	placesOf({ factor, rounding }) {
 		return this.places.subarray(0, writeComb(factor, this.most, rounding, this.places));
 	}
+	/** What the flanks lead to expect of each watt, on the side that speaks against a comb of this factor. */
+	dueBy(factor) {
+		return factor > 1 ? this.low : this.high;
+	}
 	/** Counts at the comb's places and what the flanks lead to expect there. */
 	sumsAt(comb) {
-		const due = comb.factor > 1 ? this.low : this.high;
+		const due = this.dueBy(comb.factor);
 		let counted = 0;
 		let expected = 0;
 		for (const k of this.placesOf(comb)) {
@@ -6771,27 +7561,20 @@ var Histogram = class {
 			expected
 		};
 	}
-	/** Standard deviations by which counts at the first `count` places lie below what is due (`up`), or above it. */
-	scoreAt(places, count, up) {
-		const due = up ? this.low : this.high;
-		const below = up ? this.belowLow : this.belowHigh;
-		let short = 0;
-		let expected = 0;
-		for (let i = 0; i < count; i++) {
-			const k = places[i];
-			short += below[k];
-			expected += due[k];
-		}
-		return (up ? short : -short) / Math.sqrt(expected + 1);
+	/** How far the comb stands out: see `standing`. */
+	scoreAt(comb) {
+		const { counted, expected } = this.sumsAt(comb);
+		return standing(comb.factor, counted, expected);
 	}
 	/** Log-likelihood of the comb over none, and the part of it that its best place adds. */
 	gainAt(comb) {
 		const up = comb.factor > 1;
 		const logStray = Math.log(this.stray);
+		const allDue = this.dueBy(comb.factor);
 		let gain = 0;
 		let greatest = 0;
 		for (const k of this.placesOf(comb)) {
-			const due = up ? this.low[k] : this.high[k];
+			const due = allDue[k];
 			const count = up ? this.counts[k] : Math.min(this.counts[k], 2 * due + 3 * Math.sqrt(2 * due));
 			const here = up ? count * logStray + (1 - this.stray) * due : count * Math.LN2 - due;
 			gain += here;
@@ -6803,35 +7586,145 @@ var Histogram = class {
 		};
 	}
 };
-/** Combs that stand out of any of the histograms (few counts where some are due, or many), and all tried. */
-function firstLook(histograms, search) {
-	const { most } = histograms[0];
-	const places = new Int32Array(most + 1);
-	const found = histograms.map(() => []);
-	const ratio = 1 + search.stepWatts / most;
-	let tried = 0;
-	const look = (factor, rounding) => {
-		const count = writeComb(factor, most, rounding, places);
-		for (let k = 0; k < histograms.length; k++) {
-			const score = histograms[k].scoreAt(places, count, factor > 1);
-			if (score >= search.firstLook) found[k].push({
-				comb: {
-					factor,
-					rounding
-				},
-				score
-			});
-		}
-		tried++;
-	};
-	for (const [direction, furthest] of [[1, search.greatestFactor - 1], [-1, 1 - search.leastFactor]]) for (let step = search.blindShare; step <= furthest; step *= ratio) {
-		look(1 + direction * step, "nearest");
-		if (direction > 0) look(1 + direction * step, "down");
+/** Standard deviations by which counts lie below what is expected (factor above 1), or above it. */
+function standing(factor, counted, expected) {
+	return (factor > 1 ? expected - counted : counted - expected) / Math.sqrt(expected + 1);
+}
+/** Watts that this share of the samples does not exceed. */
+function commonest(watts, share) {
+	let most = 0;
+	for (let i = 0; i < watts.length; i++) if (watts[i] > most) most = watts[i];
+	const counts = new Int32Array(most + 1);
+	for (let i = 0; i < watts.length; i++) counts[watts[i]]++;
+	let below = 0;
+	for (let k = 0; k < most; k++) {
+		below += counts[k];
+		if (below >= share * watts.length) return k;
 	}
+	return most;
+}
+/** Share of the watts never recorded, among those that their flanks lead to expect several times. */
+function neverRecorded(watts, due, options) {
+	const most = commonest(watts, options.commonShare);
+	const histogram = new WattHistogram(watts, 0, watts.length, most, options);
+	let looked = 0;
+	let empty = 0;
+	for (let k = 0; k <= most; k++) {
+		if (histogram.low[k] < due) continue;
+		looked++;
+		if (histogram.counts[k] === 0) empty++;
+	}
+	return looked === 0 ? 0 : empty / looked;
+}
+/** Counts of each watt up to the highest looked at, and what its flanks lead to expect. */
+function countsOf(watts, options) {
+	const most = commonest(watts, options.commonShare);
+	const { counts, low } = new WattHistogram(watts, 0, watts.length, most, options);
 	return {
-		combs: histograms.flatMap((histogram, k) => foremost(found[k], search.candidates, ratio).map((comb) => sharpened(histogram, comb, ratio))),
-		tried
+		counts: counts.subarray(0, most + 1),
+		expected: low
 	};
+}
+// src/measure/recording/comb-scores.ts
+/** So many histograms are gone through at once: finding a comb's places costs as much as what stands there. */
+const abreast = 4;
+/** A count beside parts that are due, in one number: sums of 2²⁵ counts and 2²⁸ parts stay whole. */
+const oneCount = 2 ** 28;
+/** `WattHistogram.scoreAt` of every comb, thousands of them: a list for each histogram. All go up to the same watts. */
+function combScores(combs, histograms) {
+	const scores = histograms.map(() => new Float64Array(combs.length));
+	for (let k = 0; k < histograms.length; k += abreast) scoreAbreast(combs, histograms.slice(k, k + abreast), scores.slice(k, k + abreast));
+	return scores;
+}
+function scoreAbreast(combs, histograms, scores) {
+	const { most, dueParts } = histograms[0];
+	const low = tableOf(histograms, (histogram) => histogram.low);
+	const high = tableOf(histograms, (histogram) => histogram.high);
+	const sums = new Float64Array(abreast);
+	for (let i = 0; i < combs.length; i++) {
+		const comb = combs[i];
+		sumUp$1(comb, most, comb.factor > 1 ? low : high, sums);
+		for (let k = 0; k < scores.length; k++) {
+			const counted = Math.floor(sums[k] / oneCount);
+			const expected = (sums[k] - counted * oneCount) / dueParts;
+			scores[k][i] = standing(comb.factor, counted, expected);
+		}
+	}
+}
+/** Counts and what is due of all histograms, watt by watt beside each other. */
+function tableOf(histograms, dueIn) {
+	const table = new Float64Array(abreast * (histograms[0].most + 1));
+	histograms.forEach((histogram, k) => {
+		const { counts, dueParts } = histogram;
+		const due = dueIn(histogram);
+		for (let watt = 0; watt < due.length; watt++) table[abreast * watt + k] = oneCount * counts[watt] + Math.round(dueParts * due[watt]);
+	});
+	return table;
+}
+/** What stands at the comb's places in each column of the table. */
+function sumUp$1(comb, most, table, sums) {
+	const teeth = teethOf(comb.factor, comb.rounding);
+	let first = 0;
+	let second = 0;
+	let third = 0;
+	let fourth = 0;
+	for (let number = 0; number <= most; number++) {
+		const watt = toothAt(teeth, number);
+		if (watt > most) break;
+		const row = abreast * watt;
+		first += table[row];
+		second += table[row + 1];
+		third += table[row + 2];
+		fourth += table[row + 3];
+	}
+	sums[0] = first;
+	sums[1] = second;
+	sums[2] = third;
+	sums[3] = fourth;
+}
+// src/measure/recording/comb-search.ts
+/**
+* Combs that stand out of any of the histograms (few counts where some are due, or many), and how many were
+* tried. The histograms go up to the same watts.
+*/
+function outstandingCombs(histograms, search) {
+	const ratio = 1 + search.stepWatts / histograms[0].most;
+	const tried = grid(ratio, search);
+	const scores = combScores(tried, histograms);
+	return {
+		combs: histograms.flatMap((histogram, k) => {
+			return foremost(scored(tried, scores[k], search.firstLook), search.candidates, ratio).map((comb) => sharpened(histogram, comb, ratio));
+		}),
+		tried: tried.length
+	};
+}
+/** The combs that are tried: from one to the next of a kind, what its factor changes by grows by the ratio. */
+function grid(ratio, { leastFactor, greatestFactor, blindShare }) {
+	const combs = [];
+	for (let step = blindShare; step <= greatestFactor - 1; step *= ratio) combs.push({
+		factor: 1 + step,
+		rounding: "nearest"
+	}, {
+		factor: 1 + step,
+		rounding: "down"
+	});
+	for (let step = blindShare; step <= 1 - leastFactor; step *= ratio) combs.push({
+		factor: 1 - step,
+		rounding: "nearest"
+	});
+	return combs;
+}
+/** Those that stand out by this much. */
+function scored(combs, scores, least) {
+	const found = [];
+	for (let i = 0; i < scores.length; i++) {
+		const score = scores[i];
+		if (score >= least) found.push({
+			comb: combs[i],
+			score
+		});
+	}
+	return found;
 }
 /** So many that stand out most, none beside another. */
 function foremost(found, most, ratio) {
@@ -6847,7 +7740,6 @@ function foremost(found, most, ratio) {
 const finer = 8;
 /** The comb that stands out most between a factor of the grid and its neighbours. */
 function sharpened(histogram, comb, ratio) {
-	const up = comb.factor > 1;
 	let best = comb;
 	let most = Number.NEGATIVE_INFINITY;
 	for (let k = -8; k <= finer; k++) {
@@ -6855,8 +7747,7 @@ function sharpened(histogram, comb, ratio) {
 			...comb,
 			factor: 1 + (comb.factor - 1) * ratio ** (k / finer)
 		};
-		const places = histogram.placesOf(near);
-		const score = histogram.scoreAt(places, places.length, up);
+		const score = histogram.scoreAt(near);
 		if (score > most) {
 			best = near;
 			most = score;
@@ -6869,6 +7760,31 @@ function neighbours(a, b, ratio) {
 	const apart = Math.log((a.factor - 1) / (b.factor - 1));
 	return a.rounding === b.rounding && Math.abs(apart) < 3 * Math.log(ratio);
 }
+// src/measure/recording/lattice.ts
+/**
+* Looks for a comb in whole watts: places that a factor above 1 leaves empty, or that one below 1 fills
+* twice. At each place the count h stands against the height λ of its flanks, or, where these differ by more
+* than counting allows, of the one that speaks against a comb: so slopes and edges of an honest histogram
+* never look like one. The log-likelihood of a comb over none is Σ h·ln ε + (1 - ε)·λ, or Σ h·ln 2 - λ; by
+* Markov's inequality one among T alternatives exceeds x by chance with probability below T·exp(-x), so
+* nothing need be resampled.
+*
+* @param watts one whole number a sample, without immediate repeats
+*/
+function findLattice(watts, search) {
+	const most = commonest(watts, search.commonShare);
+	const whole = new WattHistogram(watts, 0, watts.length, most, search);
+	const { combs, tried } = outstandingCombs([whole, ...search.halvesFrom.map((share) => {
+		const from = Math.round(share * watts.length);
+		return new WattHistogram(watts, from, from + (watts.length >> 1), most, search);
+	})], search);
+	let best = null;
+	for (const comb of combs) {
+		const placed = place(watts, whole, comb, search);
+		if (placed !== null && (best === null || placed.gain > best.gain)) best = placed;
+	}
+	return best === null ? null : refine(watts, whole, best, tried, search);
+}
 /**
 * Whether the samples outside the lattice's stretch are no part of it: enough of them are due at its places,
 * and they speak against it by more than the choice of the best stretch alone would make them.
@@ -6880,31 +7796,9 @@ function isPart(watts, lattice, due, loss, search) {
 	const outside = new Int32Array(watts.length - (lattice.to - lattice.from));
 	outside.set(watts.subarray(0, lattice.from));
 	outside.set(watts.subarray(lattice.to), lattice.from);
-	const most = quantile(watts, search.commonShare);
-	const histogram = new Histogram(outside, 0, outside.length, most, search);
+	const most = commonest(watts, search.commonShare);
+	const histogram = new WattHistogram(outside, 0, outside.length, most, search);
 	return histogram.sumsAt(lattice).expected >= due && histogram.gainAt(lattice).gain <= -loss;
-}
-/** Share of the watts never recorded, among those that their flanks lead to expect several times. */
-function neverRecorded(watts, due, search) {
-	const most = quantile(watts, search.commonShare);
-	const histogram = new Histogram(watts, 0, watts.length, most, search);
-	let looked = 0;
-	let empty = 0;
-	for (let k = 0; k <= most; k++) {
-		if (histogram.low[k] < due) continue;
-		looked++;
-		if (histogram.counts[k] === 0) empty++;
-	}
-	return looked === 0 ? 0 : empty / looked;
-}
-/** Counts of each watt up to the highest looked at, and what its flanks lead to expect. */
-function countsOf(watts, search) {
-	const most = quantile(watts, search.commonShare);
-	const { counts, low } = new Histogram(watts, 0, watts.length, most, search);
-	return {
-		counts: counts.subarray(0, most + 1),
-		expected: low
-	};
 }
 /** The stretch of samples in which a comb gains most: the greatest sum of a run, in one pass. */
 function place(watts, whole, comb, search) {
@@ -6933,7 +7827,7 @@ function place(watts, whole, comb, search) {
 		}
 	}
 	if (to === from) return null;
-	const { gain } = new Histogram(watts, from, to, whole.most, search).gainAt(comb);
+	const { gain } = new WattHistogram(watts, from, to, whole.most, search).gainAt(comb);
 	return {
 		...comb,
 		from,
@@ -6944,7 +7838,7 @@ function place(watts, whole, comb, search) {
 /** The best factor on a finer grid, its range, and the gain that stands without the best place. */
 function refine(watts, whole, start, tried, search) {
 	const { from, to, rounding } = start;
-	const part = new Histogram(watts, from, to, whole.most, search);
+	const part = new WattHistogram(watts, from, to, whole.most, search);
 	const width = 4 / whole.most;
 	const steps = 128;
 	const gains = [];
@@ -7014,7 +7908,7 @@ const latticeExcess = defineMeasure({
 		lowered: "the factor is below 1: such a change only lowers the power"
 	},
 	compute(all, recording, options) {
-		const samples = samplesOf(all, recording);
+		const samples = samplesOf$1(all, recording);
 		if (samples === null) return notApplicable("no-channel", { channel: "power" });
 		const { whole, valid, used } = wholeWatts(samples.power, options);
 		if (valid > 0 && whole < options.wholeShare * valid) return notApplicable("decimal-power", { share: 1 - whole / valid });
@@ -7322,7 +8216,8 @@ init_units$1();
 *
 * A meter that reads low looks like a lighter rider, and nothing in one ride tells the two apart. What does is
 * a second meter of the same ride, and what earlier rides showed with the same meter; both move the honest
-* range and narrow it. A mass that was always understated hides behind its own past: the value is judged
+* range and narrow it. A second that reads far lower than meters do is off itself: heard, it would make a
+* light rider of anyone. A mass that was always understated hides behind its own past: the value is judged
 * without the earlier rides as well, and the range that leaves it further out is stated.
 */
 const massShortfall = defineMeasure({
@@ -7336,6 +8231,7 @@ const massShortfall = defineMeasure({
 		fieldSpread: number$1("SD of meters as found in the field, %"),
 		fieldOffset: number$1("by how much they read low on average, %"),
 		otherSpread: number$1("SD that grade, air and bicycle add, %"),
+		mostApart: number$1("spreads of a pair of meters below which a second one is off itself and not heard"),
 		repeatSpread: number$1("SD of one meter from ride to ride, %"),
 		riderSpread: number$1("SD of a rider’s own mass over the time that past rides are looked at, %"),
 		oldest: number$1("age beyond which a past ride says nothing of that, days")
@@ -7441,7 +8337,7 @@ function honestRange(prior, told, common) {
 /** Share of a meter's power that arrives at the wheel. */
 const arriving = (device) => behindChain(device) === true ? 1 : chainEfficiency;
 /** What a second meter, which reads low like others, says of the primary's on the same climbs: in percent of power. */
-function secondOpinion(all, pair, climbs, { leastStretches, fieldSpread, fieldOffset }) {
+function secondOpinion(all, pair, climbs, { leastStretches, mostApart, fieldSpread, fieldOffset }) {
 	const climbed = new Uint8Array(all.primary.length);
 	for (const { at } of climbs) climbed.fill(1, at, at + 30);
 	const samples = pairSamples(all, pair);
@@ -7460,9 +8356,12 @@ function secondOpinion(all, pair, climbs, { leastStretches, fieldSpread, fieldOf
 	const { own, other } = declaredPair(all, pair.subject);
 	const place = behindChain(own) !== null && behindChain(other) !== null && behindChain(own) === behindChain(other) ? 0 : chainLoss.spread;
 	const sides = other?.sides === 1 ? 3 : 0;
+	const low = 100 * Math.log(second * arriving(other) / (first * arriving(own)));
+	const spread = Math.hypot(fieldSpread, place, sides);
+	if (low < -mostApart * Math.hypot(spread, fieldSpread)) return null;
 	return {
-		low: 100 * Math.log(second * arriving(other) / (first * arriving(own))) + fieldOffset,
-		spread: Math.hypot(fieldSpread, place, sides)
+		low: low + fieldOffset,
+		spread
 	};
 }
 /**
@@ -7488,7 +8387,8 @@ init_types();
 * Share of the records whose place in time is in doubt: as many as each backward step of the clock covers
 * (at most the records before or after it: a clock that is put right in the first minute misplaces only
 * that), far from the body of the ride, without a time, or sharing a second with another where no
-* neighbouring second is free for it. An exact count. Its stretches are the seconds that the clock went back over.
+* neighbouring second is free for it. An exact count. Its stretches are the seconds that the clock went back over,
+* and those that still hold several records.
 */
 const misplacedShare = defineMeasure({
 	id: "misplaced-share",
@@ -7501,13 +8401,12 @@ const misplacedShare = defineMeasure({
 			seconds: 0,
 			needed: 1
 		});
-		const { behind, steps, timeless, far, whole, furthest, twice } = walk$1(recording, time);
-		let recorded = 0;
-		for (const state of recording.state) if (state === SecondState.recorded) recorded++;
-		const doubled = whole ? Math.max(0, time.length - timeless - far - recorded) : 0;
+		const { behind, steps, timeless, far, whole, furthest, twice, records } = walk$1(recording, time);
+		const crowded = whole ? surplus(records, recording.state) : new Int32Array(recording.length);
+		const doubled = crowded.reduce((sum, count) => sum + count, 0);
 		const misplaced = Math.min(time.length, Math.max(behind, doubled) + timeless + far);
 		return exact(misplaced / time.length, time.length, {
-			stretches: stretchesWhere(0, recording.length, (second) => twice[second] > 0),
+			stretches: stretchesWhere(0, recording.length, (second) => twice[second] > 0 || crowded[second] > 0),
 			details: {
 				records: time.length,
 				misplaced,
@@ -7528,6 +8427,8 @@ function walk$1({ start, length }, time) {
 	let latest = -Infinity;
 	/** How many backward steps cover each second: their beginnings less their ends, summed up below. */
 	const twice = new Int32Array(length + 1);
+	/** How many records bear the time of each second. */
+	const records = new Int32Array(length);
 	const found = {
 		behind: 0,
 		steps: 0,
@@ -7535,7 +8436,8 @@ function walk$1({ start, length }, time) {
 		far: 0,
 		whole: true,
 		furthest: 0,
-		twice
+		twice,
+		records
 	};
 	let previous = -Infinity;
 	for (let k = 0; k < time.length; k++) {
@@ -7550,6 +8452,7 @@ function walk$1({ start, length }, time) {
 			found.far++;
 			continue;
 		}
+		records[second - start]++;
 		if (clock < latest && clock < previous) {
 			const back = Math.round(latest - clock);
 			found.steps++;
@@ -7563,6 +8466,19 @@ function walk$1({ start, length }, time) {
 	}
 	for (let second = 1; second < length; second++) twice[second] += twice[second - 1];
 	return found;
+}
+/**
+* How many records of each second had to share it. A second that nobody's time names and that is recorded all
+* the same took one of a neighbour's.
+*/
+function surplus(records, state) {
+	const crowded = records.map((count) => Math.max(0, count - 1));
+	for (let second = 0; second < records.length; second++) {
+		if (records[second] !== 0 || state[second] !== SecondState.recorded) continue;
+		const giver = second > 0 && crowded[second - 1] > 0 ? second - 1 : second + 1;
+		crowded[giver]--;
+	}
+	return crowded;
 }
 // src/measure/missing-channel-count.ts
 init_types();
@@ -7746,19 +8662,19 @@ function heartMoves({ channels: { heartRate } }, limits) {
 /** No formula of power and time tells a heart rate to the beat: the best of several leaves scatter. */
 function heartScatter({ channels: { heartRate, power } }, limits) {
 	if (heartRate === void 0 || power === void 0) return null;
-	const rows = [];
-	for (let i = limits.heartFrom; i < heartRate.length; i += 5) if (heartRate[i] > 0) rows.push(i);
-	if (5 * rows.length < limits.minimumSeconds) return null;
-	const y = new Float64Array(rows.map((i) => heartRate[i]));
-	const ones = new Float64Array(y.length).fill(1);
-	const time = new Float64Array(rows.map((i) => i / heartRate.length));
+	const known = [];
+	for (let i = limits.heartFrom; i < heartRate.length; i += 5) if (heartRate[i] > 0) known.push(i);
+	if (5 * known.length < limits.minimumSeconds) return null;
+	const rows = Int32Array.from(known);
+	const y = at(rows, heartRate);
+	const ones = new Float64Array(rows.length).fill(1);
+	const time = Float64Array.from(rows, (i) => i / heartRate.length);
 	let least = Number.POSITIVE_INFINITY;
 	for (const tau of limits.heartTimes) {
-		const answer = firstOrder(power, tau);
-		const fit = leastSquares([
+		const fit = solve([
 			ones,
 			time,
-			new Float64Array(rows.map((i) => answer[i]))
+			at(rows, firstOrder(power, tau))
 		], y);
 		if (fit === null) continue;
 		const squares = fit.residuals.reduce((sum, residual) => sum + residual * residual, 0);
@@ -7766,6 +8682,12 @@ function heartScatter({ channels: { heartRate, power } }, limits) {
 	}
 	if (!Number.isFinite(least)) return null;
 	return trait(["own heart scatter", "heart rate has a scatter of its own"], least, "bpm", limits.heartScatter, null);
+}
+/** The values of a column at some seconds. */
+function at(seconds, column) {
+	const values = new Float64Array(seconds.length);
+	for (let k = 0; k < values.length; k++) values[k] = column[seconds[k]];
+	return values;
 }
 /** Watts that were measured end on every digit alike. */
 function digits$1({ recording }, limits) {
@@ -7825,6 +8747,17 @@ const missingTraits = defineMeasure({
 		});
 	}
 });
+// src/math/neighbours.ts
+/**
+* Standard error of a mean, from half the mean square of successive differences (von Neumann 1941, Ann Math Stat
+* 12:367-395): what goes from value to value is in it, what makes neighbours alike is not.
+*/
+function errorBetweenNeighbours(values) {
+	const n = values.length;
+	let squares = 0;
+	for (let i = 1; i < n; i++) squares += (values[i] - values[i - 1]) ** 2;
+	return Math.sqrt(squares / (2 * (n - 1)) / n);
+}
 // src/measure/overall-difference.ts
 /**
 * Overall difference of two meters: total work of the primary over that of the second, in percent, over
@@ -7838,10 +8771,15 @@ const overallDifference = defineMeasure({
 	unit: "%",
 	options: {
 		blockSeconds: number$1("length of a block, s"),
-		leastBlocks: number$1("fewest blocks that give an interval")
+		leastBlocks: number$1("fewest blocks that give an interval"),
+		leastFading: number$1("fall of the difference where power rises e-fold, as a share of it, from which it fades as that of legs does")
 	},
-	circumstances: { "third sides with the primary": "a further meter reads nearer to the primary than to this one" },
-	compute(all, pair, { blockSeconds, leastBlocks }) {
+	circumstances: {
+		...repeating,
+		"third sides with the primary": "a further meter reads nearer to the primary than to this one",
+		"fades as one leg doubled": "the second tells no left and right, and the difference fades as power rises, as that of uneven legs does"
+	},
+	compute(all, pair, { blockSeconds, leastBlocks, leastFading }) {
 		const closed = gate(pair);
 		if (closed !== null) return closed;
 		const samples = pairSamples(all, pair);
@@ -7855,15 +8793,20 @@ const overallDifference = defineMeasure({
 		const ratio = ownMean / otherMean;
 		const error = errorBetweenNeighbours(blocks.own.map((watts, i) => (watts - ratio * blocks.other[i]) / otherMean));
 		const percent = 100 * (ratio - 1);
-		const half = 100 * studentQuantile(.975, blocks.count / 2) * error;
+		const half = 100 * studentReach(blocks.count / 2) * error;
 		const expected = expectedDifference(all, pair.subject, otherMean, 100 * error);
+		const excess = percent - expected.field.centre;
 		return measured(percent, [percent - half, percent + half], blocks.count, {
 			stretches: [all.window],
 			expected,
-			circumstances: thirdSides(all, pair, percent - expected.field.centre, {
-				blockSeconds,
-				leastBlocks
-			}) ? ["third sides with the primary"] : [],
+			circumstances: [
+				...repeatsOf(all, pair),
+				...thirdSides(all, pair, excess, {
+					blockSeconds,
+					leastBlocks
+				}) ? ["third sides with the primary"] : [],
+				...excess > 0 && mayDoubleOneLeg(all, pair) && 100 * fading(blocks) >= leastFading * excess ? ["fades as one leg doubled"] : []
+			],
 			details: {
 				own: {
 					value: ownMean,
@@ -7896,12 +8839,23 @@ function thirdSides(all, pair, excess, { blockSeconds, leastBlocks }) {
 		return Math.sign(excess) * overThird < Math.abs(excess) / 2;
 	});
 }
-/** Standard error of a mean, from half the mean square of successive differences (von Neumann 1941). */
-function errorBetweenNeighbours(values) {
-	const n = values.length;
-	let squares = 0;
-	for (let i = 1; i < n; i++) squares += (values[i] - values[i - 1]) ** 2;
-	return Math.sqrt(squares / (2 * (n - 1)) / n);
+/** Whether the second sits where legs push and tells nothing of each of them: it may measure one and double it. */
+function mayDoubleOneLeg(all, pair) {
+	const told = pair.series.channels.balance?.filter((share) => !Number.isNaN(share)) ?? [];
+	const { other } = declaredPair(all, pair.subject);
+	return behindChain(other) !== true && told.every((share) => share === told[0]);
+}
+/**
+* By how much the ratio falls, as a logarithm, where power rises e-fold: the cautious end of it, 0 where it may not
+* fall at all. Legs grow more alike towards full effort (Kell & Greer 2017, J Strength Cond Res 31:468-473), so that
+* what a meter of one of them is off by fades; a gain stays.
+*/
+function fading({ own, other }) {
+	const ratio = own.map((watts, i) => Math.log(watts / other[i]));
+	const level = own.map((watts, i) => Math.log((watts + other[i]) / 2));
+	const centre = mean(level);
+	const fit = robustFit([level.map((log) => log - centre)], ratio);
+	return fit === null ? 0 : Math.max(0, -fit.coefficients[1] - fit.reach * fit.errors[1]);
 }
 // src/measure/power-at-zero-cadence.ts
 /**
@@ -7971,8 +8925,12 @@ function flowAtStill(series, cadence, watts) {
 // src/measure/power-dependence.ts
 /**
 * How much more the primary reads above the second at high power than at the median power of the race,
-* in percent, in blocks long enough that lag and averaging do not count; sprints have a rule of their own. A zero
-* offset is a larger share of low power, and so a part of where honest meters lie.
+* in percent; what a lag and unlike averaging leave at the edges of blocks is taken out in the same fit, and sprints
+* have a rule of their own. A zero offset is a larger share of low power, and so a part of where honest meters lie.
+*
+* Honest slopes and noise, 0.8 % each in a race, bound what can be found: where a limit lets 0.05 % of 12,229 simulated
+* honest submissions with meters as found be asked, this finds 65 % of slopes of 0.2 above 350 W at most and 92 % of
+* 0.4, whether the slope begins at the median or at another quantile from 30 to 80 %.
 */
 const powerDependence = defineMeasure({
 	id: "power-dependence",
@@ -8028,7 +8986,7 @@ function reachOf({ residuals, inverse }, k) {
 	const freedom = residuals.length - inverse.length;
 	if (freedom < 1) return null;
 	const variance = residuals.reduce((sum, r) => sum + r * r, 0) / freedom;
-	return studentQuantile(.975, freedom) * Math.sqrt(variance * inverse[k][k]);
+	return studentReach(freedom) * Math.sqrt(variance * inverse[k][k]);
 }
 /**
 * Three-parameter fit by least squares on time. For a given CP the curve is a straight line in 1/(P - CP),
@@ -8216,7 +9174,7 @@ function allOut(all, { profile, rides }, options) {
 	return options.durations.flatMap((seconds, k) => {
 		const at = profile.durations.indexOf(seconds);
 		const floor = hard[k] * (1 - options.heartRateSlack / 100);
-		const efforts = rides.map((ride) => bestOf(ride, at, floor));
+		const efforts = rides.map((ride) => bestOf$1(ride, at, floor));
 		const watts = efforts.reduce((a, b) => Math.max(a, b), 0);
 		const near = efforts.filter((effort) => effort >= watts * (1 - options.near / 100)).length;
 		return watts > 0 && near >= options.rides ? [{
@@ -8225,9 +9183,93 @@ function allOut(all, { profile, rides }, options) {
 		}] : [];
 	});
 }
-function bestOf(ride, at, floor) {
+function bestOf$1(ride, at, floor) {
 	const bpm = ride.heartRates?.[at] ?? 0;
 	return bpm >= floor && bpm > 0 ? ride.bests[at] ?? 0 : 0;
+}
+// src/measure/pair/stopped-clock.ts
+init_types();
+/**
+* The stretches between which a recording shows that its rider stood still, or shows nothing: there the clock of
+* another recorder may have stopped, so that no one lag holds for all of them. None where nobody stood still.
+*/
+function legsOf(series, [start, end], options) {
+	const { power, cadence } = series.channels;
+	const stands = (t) => series.state[t] === SecondState.paused || series.state[t] === SecondState.missing || power?.[t] === 0 && !((cadence?.[t] ?? 0) > 0);
+	const stops = stretchesWhere(start, end, stands, options.standingSeconds);
+	const legs = [];
+	let from = start;
+	let [least, most] = [0, 0];
+	for (const [stop, go] of [...stops, [end, end]]) {
+		if (stop - from >= options.stretchSeconds) legs.push({
+			stretch: [from, stop],
+			held: [least, most]
+		});
+		from = go;
+		least += Math.max(0, go - stop - options.stopSeconds);
+		most += go - stop;
+	}
+	return legs.length > 1 ? legs : [];
+}
+/** Logarithm of how many sets of lags the legs may have, once the first has its own. */
+function chancesAlong(legs) {
+	let sum = 0;
+	for (let k = 0; k + 1 < legs.length; k++) {
+		const [least, most] = heldBetween(legs, k);
+		sum += Math.log(1 + most - least);
+	}
+	return sum;
+}
+/** Least and most seconds for which the other's clock stood between one leg and the next. */
+function heldBetween(legs, k) {
+	const [before, after] = [legs[k].held, legs[k + 1].held];
+	return [after[0] - before[0], after[1] - before[1]];
+}
+/**
+* What two traces make together, each leg at the lag that suits it best: the leg `first` within `reach` seconds of
+* none, every other as far from its neighbour as the other's clock may have stood between them.
+*/
+function sumsAlong(own, other, legs, first, reach) {
+	const best = (k, low, high) => bestOf(own, other, legs[k].stretch, low, high);
+	const start = best(first, -reach, reach);
+	const all = [start.sums];
+	for (let k = first, { lag } = start; k + 1 < legs.length; k++) {
+		const [least, most] = heldBetween(legs, k);
+		const found = best(k + 1, lag + least, lag + most);
+		all.push(found.sums);
+		lag = found.lag;
+	}
+	for (let k = first, { lag } = start; k > 0; k--) {
+		const [least, most] = heldBetween(legs, k - 1);
+		const found = best(k - 1, lag - most, lag - least);
+		all.push(found.sums);
+		lag = found.lag;
+	}
+	const total = (of) => all.reduce((sum, one) => sum + one[of], 0);
+	return {
+		products: total("products"),
+		squares: total("squares"),
+		otherSquares: total("otherSquares"),
+		count: total("count")
+	};
+}
+function bestOf(own, other, [from, to], low, high) {
+	let best = {
+		lag: low,
+		sums: laggedSums(own, other, low, from, to)
+	};
+	for (let lag = low + 1; lag <= high; lag++) {
+		const sums = laggedSums(own, other, lag, from, to);
+		if (correlationOf(sums) > correlationOf(best.sums)) best = {
+			lag,
+			sums
+		};
+	}
+	return best;
+}
+/** 0 where either trace is even. */
+function correlationOf({ products, squares, otherSquares }) {
+	return squares > 0 && otherSquares > 0 ? products / Math.sqrt(squares * otherSquares) : 0;
 }
 // src/measure/shared-detail.ts
 /**
@@ -8236,7 +9278,9 @@ function bestOf(ride, at, floor) {
 * heart rate where cadence cannot be compared. Riders of one race share surges and climbs, never how their
 * legs wander; two meters on one bicycle do, even where a trainer holds power so even that little of it is
 * left to compare. What one channel may share by chance of a workout (steps of power, the gears of a course), the
-* other does not. This is the one comparison that needs no secure clock.
+* other does not. This is the one comparison that needs no secure clock: where it is not, and somebody stood still, a
+* clock may have stopped. If a lag of their own explains the stretches between stops better, by more than chance would
+* have among as many lags, they count each at its own.
 */
 const sharedDetail = defineMeasure({
 	id: "shared-detail",
@@ -8247,6 +9291,9 @@ const sharedDetail = defineMeasure({
 		legSeconds: number$1("what is faster than this is detail of cadence or heart rate, s"),
 		lagSeconds: number$1("lags searched either side of the alignment, s"),
 		leastSeconds: number$1("fewest seconds compared"),
+		standingSeconds: number$1("shortest standstill at which a clock may have stopped, s"),
+		stopSeconds: number$1("how long a clock may run on after its rider stands, s"),
+		stretchSeconds: number$1("shortest stretch between standstills that may have a lag of its own, s"),
 		leastWatts: number$1("least standard deviation of detail in power, W: less is rounding"),
 		leastRpm: number$1("least standard deviation of detail in cadence, rpm: less is rounding"),
 		leastBeats: number$1("least standard deviation of detail in heart rate, bpm: less is rounding"),
@@ -8263,12 +9310,13 @@ const sharedDetail = defineMeasure({
 			seconds: 0,
 			needed: options.leastSeconds
 		});
-		const power = compare$1(all, pair, "power", options.powerSeconds, options.leastWatts, options);
-		const body = compare$1(all, pair, "cadence", options.legSeconds, options.leastRpm, options) ?? compare$1(all, pair, "heartRate", options.legSeconds, options.leastBeats, options);
 		const unequal = detailRatio(all.primary.channels.power, pair.series.channels.power, all.window) > options.mostDetailRatio;
-		const found = telling$1(power, body, unequal);
+		const traceOf = tracesOf(all, pair, options);
+		const view = (way) => compare$1(traceOf, way, unequal, options);
+		const atOneLag = view(({ own, other }) => around$1(own, other, options.lagSeconds));
+		const { power, body, found } = pair.alignment.secure ? atOneLag : likeliest(atOneLag, all, pair, view, options);
 		if (found.length === 0) return notApplicable("no-detail");
-		const samples = found.map(({ seconds, faster }) => Math.max(4, seconds * options.samplesPerDetail / faster));
+		const samples = found.map((one) => samplesOf(one, options));
 		const z = mean(found.map(({ correlation }) => Math.atanh(Math.min(correlation, .999999))));
 		const half = normalReach * Math.hypot(...samples.map((n) => 1 / Math.sqrt(n - 3))) / found.length;
 		const value = Math.tanh(z);
@@ -8293,42 +9341,105 @@ const sharedDetail = defineMeasure({
 		});
 	}
 });
+function tracesOf(all, pair, options) {
+	const kinds = {
+		power: [options.powerSeconds, options.leastWatts],
+		cadence: [options.legSeconds, options.leastRpm],
+		heartRate: [options.legSeconds, options.leastBeats]
+	};
+	const known = /* @__PURE__ */ new Map();
+	const make = (channel) => {
+		const own = all.primary.channels[channel];
+		const other = pair.series.channels[channel];
+		if (own === void 0 || other === void 0) return null;
+		const [faster, leastSpread] = kinds[channel];
+		return {
+			channel,
+			faster,
+			leastSpread,
+			own: only(fastDetail(own, faster), all.window),
+			other: fastDetail(other, faster)
+		};
+	};
+	return (channel) => {
+		const trace = known.get(channel) ?? make(channel);
+		known.set(channel, trace);
+		return trace;
+	};
+}
+function only(detail, [from, to]) {
+	return detail.fill(NaN, 0, from).fill(NaN, to);
+}
+/** Correlation of detail in each channel where both show detail to speak of, and what of it counts. */
+function compare$1(traceOf, way, unequal, options) {
+	const shared = (channel) => {
+		const trace = traceOf(channel);
+		if (trace === null) return null;
+		let best = null;
+		for (const sums of way(trace)) {
+			const { squares, otherSquares, count: seconds } = sums;
+			if (seconds < options.leastSeconds) continue;
+			if (Math.sqrt(squares / seconds) < trace.leastSpread) continue;
+			if (Math.sqrt(otherSquares / seconds) < trace.leastSpread) continue;
+			const correlation = correlationOf(sums);
+			if (best === null || correlation > best.correlation) best = {
+				channel,
+				faster: trace.faster,
+				correlation,
+				seconds
+			};
+		}
+		return best;
+	};
+	const power = shared("power");
+	const body = shared("cadence") ?? shared("heartRate");
+	return {
+		power,
+		body,
+		found: telling$1(power, body, unequal)
+	};
+}
 /** The channels that count: averaging hides the detail of power, and heart rate may bear out but not deny: straps fail. */
 function telling$1(power, body, unequal) {
 	if (power === null || body === null) return [power, body].filter((one) => one !== null);
 	if (unequal) return [body];
 	return body.channel === "heartRate" && body.correlation < power.correlation ? [power] : [power, body];
 }
-/** Correlation of detail in one channel; null where either side lacks it or shows no detail to speak of. */
-function compare$1(all, pair, channel, faster, leastSpread, options) {
-	const ownColumn = all.primary.channels[channel];
-	const otherColumn = pair.series.channels[channel];
-	if (ownColumn === void 0 || otherColumn === void 0) return null;
-	const own = cut(detailOf(ownColumn, faster));
-	const other = cut(detailOf(otherColumn, faster));
-	let best = null;
-	for (let lag = -options.lagSeconds; lag <= options.lagSeconds; lag++) {
-		const { products, squares, otherSquares, count: seconds } = laggedSums(own, other, lag, ...all.window);
-		if (seconds < options.leastSeconds) continue;
-		if (Math.sqrt(squares / seconds) < leastSpread || Math.sqrt(otherSquares / seconds) < leastSpread) continue;
-		const correlation = products / Math.sqrt(squares * otherSquares);
-		if (best === null || correlation > best.correlation) best = {
-			channel,
-			faster,
-			correlation,
-			seconds
-		};
-	}
-	return best;
+function samplesOf({ seconds, faster }, options) {
+	return Math.max(4, seconds * options.samplesPerDetail / faster);
+}
+function around$1(own, other, reach) {
+	return Array.from({ length: 2 * reach + 1 }, (_, k) => laggedSums(own, other, k - reach));
 }
 /**
-* Cuts, in place, what stands out beyond three spreads (median absolute deviation): the few edges of a workout or an
-* attack, which riders share, must not outweigh the many strokes, which they do not.
+* The comparison with the clock of either recorder stopped wherever the other recording shows a standstill, if that is
+* likelier than one lag by more than it had chances to be; else that at one lag. The lag of the alignment may be that
+* of any of the stretches.
 */
-function cut(detail) {
-	const most = 3 * robustSpread(detail);
-	for (let t = 0; t < detail.length; t++) detail[t] = Math.max(-most, Math.min(most, detail[t]));
-	return detail;
+function likeliest(atOneLag, all, pair, view, options) {
+	const own = legsOf(all.primary, all.window, options);
+	const other = legsOf(pair.series, all.window, options);
+	const stopped = [...own.map((_, k) => ({
+		legs: own,
+		way: (trace) => [sumsAlong(trace.own, trace.other, own, k, options.lagSeconds)]
+	})), ...other.map((_, k) => ({
+		legs: other,
+		way: (trace) => [sumsAlong(trace.other, trace.own, other, k, options.lagSeconds)]
+	}))];
+	const gain = ({ found }) => found.reduce((sum, one) => sum + gainOf(one.correlation, samplesOf(one, options)), 0);
+	let best = {
+		comparison: atOneLag,
+		gain: gain(atOneLag)
+	};
+	for (const { legs, way } of stopped) {
+		const comparison = view(way);
+		const chances = Math.log(stopped.length) + comparison.found.length * chancesAlong(legs);
+		if (gain(comparison) - chances > best.gain) best = {
+			comparison,
+			gain: gain(comparison) - chances
+		};
+	}
+	return best.comparison;
 }
 // src/measure/shared-seconds.ts
 /**
@@ -8483,9 +9594,9 @@ function climbSpread({ channels: { altitude }, length }, { climbSeconds }) {
 	if (altitude === void 0 || length <= climbSeconds) return 0;
 	const climbs = new Float64Array(length - climbSeconds);
 	for (let i = 0; i < climbs.length; i++) climbs[i] = (altitude[i + climbSeconds] - altitude[i]) / climbSeconds;
-	const known = climbs.filter((climb) => !Number.isNaN(climb));
-	const usual = mean(known);
-	return robustSpread(known.map((climb) => climb - usual)) || 0;
+	const usual = meanOfValid(climbs).mean;
+	for (let i = 0; i < climbs.length; i++) climbs[i] -= usual;
+	return robustSpread(climbs) || 0;
 }
 /** The curve that power keeps to most closely, without or with the change of speed. */
 function curveOf({ watts, speed, push }, options, noGame) {
@@ -8521,7 +9632,10 @@ function intervalOf(value, residuals, of) {
 	const reach = jackknifeReach(Array.from({ length: blocks$1 }, (_, k) => {
 		const from = Math.floor(k * residuals.length / blocks$1);
 		const to = Math.floor((k + 1) * residuals.length / blocks$1);
-		return of(residuals.filter((_, i) => i < from || i >= to));
+		const rest = new Float64Array(residuals.length - (to - from));
+		rest.set(residuals.subarray(0, from));
+		rest.set(residuals.subarray(to), from);
+		return of(rest);
 	}));
 	return [Math.max(0, value - reach), value + reach];
 }
@@ -8551,7 +9665,8 @@ function chart(id, { speed, watts, push }, { at, inertia }) {
 /**
 * Counts records that stand alone above everything around them by more than a rider on a wheel can add
 * and take away within a second, and every record of more watts than any rider makes, however many stand
-* together. Torque alone does not tell: a false sample may come with a false cadence.
+* together: these make one place, and weigh by their number. Torque alone does not tell: a false sample may come
+* with a false cadence.
 * Outdoors, one whose energy shows up as speed is left standing.
 */
 const spikeCount = defineMeasure({
@@ -8570,26 +9685,32 @@ const spikeCount = defineMeasure({
 	compute(all, recording, options) {
 		const records = recordsOf(recording);
 		if (records === null) return notApplicable("no-channel", { channel: "power" });
-		const { spikes, valid, highest } = find(recording, records, options);
-		const first = spikes[0];
-		return exact(spikes.length, valid, {
-			stretches: spikes,
-			details: first === void 0 ? { spikes: 0 } : {
-				spikes: spikes.length,
+		const { places, spikes, valid, highest } = find(recording, records, options);
+		const first = places[0];
+		return exact(spikes, valid, {
+			stretches: places,
+			details: first === void 0 ? { spikes } : {
+				spikes,
+				places: places.length,
+				within: {
+					value: options.widestRecords,
+					unit: "s"
+				},
 				highest: {
 					value: highest,
 					unit: "W"
 				},
 				first: first[0]
 			},
-			charts: first === void 0 ? [] : [closeUps$1(`spikes:${subjectOf(all, recording)}`, recording, spikes)]
+			charts: first === void 0 ? [] : [closeUps$1(`spikes:${subjectOf(all, recording)}`, recording, places)]
 		});
 	}
 });
 function find(recording, records, options) {
 	const { at, power, broken } = records;
 	const outdoors = recording.recording.indoors === false;
-	const spikes = [];
+	const places = [];
+	let spikes = 0;
 	let valid = 0;
 	let highest = 0;
 	for (let i = 0; i < power.length; i++) {
@@ -8598,17 +9719,21 @@ function find(recording, records, options) {
 		valid++;
 		if (watts >= options.beyondWatts) {
 			highest = Math.max(highest, watts);
-			spikes.push([at[i], at[i] + 1]);
+			spikes++;
+			const goesOn = broken[i] === 0 && power[i - 1] >= options.beyondWatts;
+			places.push([goesOn ? places.pop()[0] : at[i], at[i] + 1]);
 			continue;
 		}
 		if (broken[i] === 1 || !(watts - power[i - 1] >= options.aboveWatts)) continue;
 		const width = widthOf(power, i, options);
 		if (width === 0 || outdoors && becameSpeed(recording, records, i, width, options)) continue;
 		for (let k = 0; k < width; k++) highest = Math.max(highest, power[i + k]);
-		spikes.push([at[i], at[i + width - 1] + 1]);
+		spikes++;
+		places.push([at[i], at[i + width - 1] + 1]);
 		i += width - 1;
 	}
 	return {
+		places,
 		spikes,
 		valid,
 		highest
@@ -8722,25 +9847,44 @@ function sprintsNeeded(sprint, longest, { sprintRatios, fewest }) {
 	return reached < 0 || longest === 0 ? null : fewest[reached];
 }
 // src/measure/pair/efforts.ts
-/** The sprints among the sections that are whole on both meters, with room around them inside the window. */
+/** The sprints among the sections that both meters told as a whole, with room around them inside the window. */
 function effortsOf(sections, own, other, [from, to], roomSeconds) {
 	return sections.filter(({ kind }) => kind === "sprint").map(({ stretch: core }) => ({
 		core,
 		stretch: [Math.max(from, core[0] - roomSeconds), Math.min(to, core[1] + roomSeconds)]
-	})).filter(({ stretch }) => isWhole(own, stretch) && isWhole(other, stretch));
+	})).filter((effort) => isTold(own, other, effort) && isTold(other, own, effort));
 }
-function isWhole(column, [from, to]) {
-	for (let t = from; t < to; t++) if (Number.isNaN(column[t])) return false;
+/**
+* A power that stands still for so long (s) between the edges of a sprint is the last value that a lost link left;
+* nobody sprints so evenly, and coarse steps repeat for less (common practice, no source).
+*/
+const stillSeconds = 5;
+/**
+* Whether a meter told a sprint: every second of it, no held value between its edges, and no zero there nor around
+* them while the other shows at least half of the sprint's power, where nobody coasts.
+*/
+function isTold(column, beside, { core, stretch }) {
+	const half = mean(beside.subarray(...core)) / 2;
+	for (let t = stretch[0]; t < stretch[1]; t++) if (Number.isNaN(column[t]) || column[t] === 0 && beside[t] >= half) return false;
+	let still = 0;
+	for (let t = core[0]; t < core[1]; t++) {
+		still = t > core[0] && column[t] === column[t - 1] ? still + 1 : 1;
+		if (column[t] === 0 || still >= stillSeconds) return false;
+	}
 	return true;
 }
 // src/measure/sprint-excess.ts
 /**
 * How much more the primary reads above the second in sprints than over the rest of the race: surplus work
 * beyond the steady ratio, in percent of the work between the sprint's edges. The surplus is summed from a
-* few seconds before the sprint until both meters are back, so that lag and averaging cancel. The interval comes
-* from the sprints themselves and never falls below the scatter of stretches elsewhere in the race, as long as a
-* sprint between its edges, of whose work the surplus is told; how far single sprints of honest meters lie
-* apart is stated beside it, and does not shrink with their number.
+* few seconds before the sprint until both meters are back, so that lag and averaging cancel. Honest meters lie
+* the farther apart the harder a sprint is against the rest of the race, so that the harder ones count less. The
+* interval comes from the sprints themselves and never falls below what stretches elsewhere in the race let expect
+* of their noise; how far honest meters lie apart in sprints is stated beside it, and does not shrink with their
+* number.
+*
+* That scatter bounds what can be found: where a limit lets 0.1 % of 12,229 simulated honest submissions with meters as
+* found be asked, this finds 65 % of sprints 15 % high at most, however sprints are weighted by power and length.
 */
 const sprintExcess = defineMeasure({
 	id: "sprint-excess",
@@ -8750,10 +9894,11 @@ const sprintExcess = defineMeasure({
 		roomSeconds: number$1("room before and after for lag and averaging, s"),
 		shortSeconds: number$1("typical sprint below which averaging decides too much, s"),
 		mostDetailRatio: number$1("ratio of second-to-second variation above which one meter averages far longer"),
-		declaredSpread: number$1("honest excess between two meters within their claims, one standard deviation, %"),
-		fieldSpread: number$1("honest excess between two meters as found in the field, one standard deviation, %")
+		declaredSpread: number$1("honest excess of two meters within their claims, one standard deviation, % at the mean power of the rest: in proportion to power"),
+		fieldSpread: number$1("honest excess of two meters as found in the field, one standard deviation, % at the mean power of the rest: in proportion to power")
 	},
 	circumstances: {
+		...repeating,
 		"single sprint": "there is only one sprint, and honest meters lie several percent apart in a single one",
 		"short sprints": "the sprints are so short that averaging decides how high they read",
 		"unequal averaging": "one meter averages over many more seconds than the other"
@@ -8768,40 +9913,39 @@ const sprintExcess = defineMeasure({
 			efforts: 0,
 			needed: 1
 		});
-		const rest = restOf(own, other, all.window, efforts);
+		const rest = restOf(own, other, lostLinks(all, pair), all.window, efforts);
 		const seconds = efforts.map(({ core }) => core[1] - core[0]).sort((a, b) => a - b)[efforts.length >> 1];
-		const placebo = scatterOf(own, other, rest, seconds);
-		if (placebo === null) return notApplicable("too-few-blocks", {
+		const steady = steadyOf(own, other, rest, seconds);
+		if (steady === null) return notApplicable("too-few-blocks", {
 			blocks: rest.length,
 			needed: 5
 		});
-		const excesses = efforts.map((effort) => excessOf(own, other, effort, placebo.level));
-		const { mean, error, reach } = meanOfEfforts(excesses, placebo.spread, placebo.count);
-		const cut = efforts.filter((effort) => isCut(effort, options.roomSeconds)).length;
-		const torn = 100 * clockSpread * cut / (efforts.length * seconds);
-		const half = Math.hypot(reach * error, normalReach * torn);
+		const found = efforts.map((effort) => sprintOf(own, other, effort, steady, options.roomSeconds));
+		const { value, noise, half, intensity } = meanOfSprints(found, steady.count);
 		const circumstances = [
+			...repeatsOf(all, pair),
 			...efforts.length === 1 ? ["single sprint"] : [],
 			...seconds < options.shortSeconds ? ["short sprints"] : [],
 			...detailRatio(own, other, all.window) > options.mostDetailRatio ? ["unequal averaging"] : []
 		];
-		return measured(mean, [mean - half, mean + half], efforts.length, {
+		const excesses = found.map(({ excess }) => excess);
+		return measured(value, [value - half, value + half], efforts.length, {
 			stretches: efforts.map(({ stretch }) => stretch),
 			expected: {
 				declared: {
 					centre: 0,
-					spread: Math.hypot(options.declaredSpread, error)
+					spread: Math.hypot(options.declaredSpread * intensity, noise)
 				},
 				field: {
 					centre: 0,
-					spread: Math.hypot(options.fieldSpread, error)
+					spread: Math.hypot(options.fieldSpread * intensity, noise)
 				}
 			},
 			circumstances,
 			details: {
 				efforts: efforts.length,
 				steady: {
-					value: 100 * (placebo.level - 1),
+					value: 100 * (steady.level - 1),
 					unit: "%"
 				},
 				highest: {
@@ -8817,21 +9961,15 @@ const sprintExcess = defineMeasure({
 		});
 	}
 });
-/** Standard deviation of what whole seconds leave unsaid, s: a rectangle of a second. */
-const clockSpread = 1 / Math.sqrt(12);
-function isCut({ core, stretch }, room) {
-	return core[0] - stretch[0] < room || stretch[1] - core[1] < room;
-}
-/** Stretches of the race outside the sprints. */
-function restOf(own, other, [from, to], efforts) {
-	const inEffort = new Uint8Array(own.length);
-	for (const { stretch } of efforts) inEffort.fill(1, stretch[0], stretch[1]);
+/** Seconds of the race outside the sprints that both meters told. */
+function restOf(own, other, lost, [from, to], efforts) {
+	const leftOut = lost.slice();
+	for (const { stretch } of efforts) leftOut.fill(1, stretch[0], stretch[1]);
 	const rest = [];
-	for (let t = from; t < to; t++) if (inEffort[t] === 0 && own[t] > 0 && other[t] > 0) rest.push(t);
+	for (let t = from; t < to; t++) if (leftOut[t] === 0 && own[t] > 0 && other[t] > 0) rest.push(t);
 	return rest;
 }
-/** Ratio of work over the rest, and how stretches of so many seconds scatter around it, %. */
-function scatterOf(own, other, rest, length) {
+function steadyOf(own, other, rest, length) {
 	let ownAll = 0;
 	let otherAll = 0;
 	const pieces = [];
@@ -8848,33 +9986,60 @@ function scatterOf(own, other, rest, length) {
 		otherAll += piece.other;
 		pieces.push(piece);
 	}
-	if (pieces.length < 5) return null;
+	const count = pieces.length;
+	if (count < 5) return null;
 	const level = ownAll / otherAll;
 	const squares = pieces.reduce((sum, piece) => sum + (piece.own / (level * piece.other) - 1) ** 2, 0);
+	const spread = 100 * Math.sqrt(squares / (count - 1) * length);
 	return {
 		level,
-		spread: 100 * Math.sqrt(squares / (pieces.length - 1)),
-		count: pieces.length
+		watts: otherAll / (count * length),
+		spread,
+		count
 	};
 }
-/** Surplus of the primary beyond the steady ratio, % of the work between the effort's edges. */
-function excessOf(own, other, { stretch, core }, level) {
+function sprintOf(own, other, effort, { level, watts, spread }, room) {
+	const { stretch, core } = effort;
+	const seconds = core[1] - core[0];
 	let surplus = 0;
 	for (let t = stretch[0]; t < stretch[1]; t++) surplus += own[t] - level * other[t];
 	let work = 1;
 	for (let t = core[0]; t < core[1]; t++) work += level * other[t];
-	return 100 * surplus / work;
-}
-function meanOfEfforts(excesses, placebo, placeboCount) {
-	const n = excesses.length;
-	const mean = excesses.reduce((a, b) => a + b, 0) / n;
-	const own = n < 3 ? 0 : Math.sqrt(excesses.reduce((sum, excess) => sum + (excess - mean) ** 2, 0) / (n - 1));
-	const spread = Math.max(own, placebo);
-	const freedom = own > placebo ? n - 1 : placeboCount - 1;
+	const intensity = work / (seconds * level * watts);
+	const around = stretch[1] - stretch[0] - seconds;
+	const stray = spread * Math.sqrt(seconds + around / intensity ** 2) / seconds;
+	const torn = isCut(effort, room) ? 100 * clockSpread / seconds : 0;
 	return {
-		mean,
-		error: spread / Math.sqrt(n),
-		reach: studentQuantile(.975, freedom)
+		excess: 100 * surplus / work,
+		noise: Math.hypot(stray, torn),
+		intensity
+	};
+}
+/** Standard deviation of what whole seconds leave unsaid, s: a rectangle of a second. */
+const clockSpread = 1 / Math.sqrt(12);
+function isCut({ core, stretch }, room) {
+	return core[0] - stretch[0] < room || stretch[1] - core[1] < room;
+}
+/**
+* Mean excess of the sprints, each weighted by the inverse of how far honest meters lie apart in it. All sprints of
+* a pair share its meters, so that their mean intensity tells how far that is in the mean.
+*
+* @param count stretches that noise is known from
+*/
+function meanOfSprints(sprints, count) {
+	const n = sprints.length;
+	const weights = sprints.map(({ intensity }) => 1 / intensity);
+	const total = weights.reduce((a, b) => a + b, 0);
+	const mean = (of) => sprints.reduce((sum, sprint, i) => sum + weights[i] * of(sprint), 0) / total;
+	const error = (of) => Math.sqrt(sprints.reduce((sum, sprint, i) => sum + (weights[i] * of(sprint)) ** 2, 0)) / total;
+	const value = mean(({ excess }) => excess);
+	const noise = error((sprint) => sprint.noise);
+	const between = n < 3 ? 0 : error(({ excess }) => excess - value) * Math.sqrt(n / (n - 1)) * studentReach(n - 1);
+	return {
+		value,
+		noise,
+		half: Math.max(between, noise * studentReach(count - 1)),
+		intensity: mean(({ intensity }) => intensity)
 	};
 }
 /** As many sprints as a reader will look at, the largest excess first. */
@@ -8909,27 +10074,6 @@ function bestMean(column, [from, to]) {
 	}
 	return best;
 }
-// src/math/long-run.ts
-/**
-* Mean of values in order of time that resemble their neighbours, with an error that counts that in: the
-* long-run variance as the mean of squared projections on the first cosines (Müller 2004; equal-weighted
-* cosine estimator of Lazarus, Lewis, Stock & Watson 2018), with as many degrees of freedom as cosines.
-*
-* @param values more than there are cosines
-* @param cosines fewer hear what is slow better
-*/
-function longRunMean(values, cosines) {
-	const n = values.length;
-	const centre = mean(values);
-	const around = values.map((value) => value - centre);
-	let squares = 0;
-	for (let j = 1; j <= cosines; j++) squares += cosineProjection(around, j) ** 2 * (2 / n);
-	return {
-		mean: centre,
-		error: Math.sqrt(squares / cosines / n),
-		reach: studentQuantile(.975, cosines)
-	};
-}
 // src/math/deming.ts
 /**
 * Line through points that err in both coordinates (Deming 1943). With λ = var(error of y) / var(error
@@ -8937,23 +10081,25 @@ function longRunMean(values, cosines) {
 * those of the mean of its pseudo-values, which resemble their neighbours as the points do.
 *
 * @param x in order of time, as y
+* @param weights of the points: where errors grow with what is measured, the inverse square of it (Linnet 1993, Clin
+* Chem 39:424-432); all alike when left out
 * @returns null with fewer than 8 points or when x and y do not move together
 */
-function deming(x, y, errorRatio = 1) {
+function deming(x, y, errorRatio = 1, weights) {
 	const n = x.length;
-	const all = sums(x, y);
+	const all = pairedSums(x, y, weights);
 	const line = n < 8 ? null : lineOf(all, errorRatio);
 	if (line === null) return null;
 	const slopes = new Float64Array(n);
 	const intercepts = new Float64Array(n);
 	for (let i = 0; i < n; i++) {
-		const without = lineOf(plus(all, x[i], y[i], -1), errorRatio);
+		const without = lineOf(withPoint(all, x[i], y[i], -(weights?.[i] ?? 1)), errorRatio);
 		if (without === null) return null;
 		slopes[i] = n * line.slope - (n - 1) * without.slope;
 		intercepts[i] = n * line.intercept - (n - 1) * without.intercept;
 	}
-	const slope = longRunMean(slopes, cosines);
-	const intercept = longRunMean(intercepts, cosines);
+	const slope = longRunMean(slopes);
+	const intercept = longRunMean(intercepts);
 	return {
 		...line,
 		slopeError: slope.error,
@@ -8961,45 +10107,90 @@ function deming(x, y, errorRatio = 1) {
 		reach: intercept.reach
 	};
 }
-/** Low ones alone: what is slow moves a line most. */
-const cosines = 6;
-function sums(x, y) {
-	let all = {
-		n: 0,
-		centre: [mean(x), mean(y)],
-		x: 0,
-		y: 0,
-		xx: 0,
-		yy: 0,
-		xy: 0
-	};
-	for (let i = 0; i < x.length; i++) all = plus(all, x[i], y[i], 1);
-	return all;
-}
-function plus(to, x, y, sign) {
-	const dx = x - to.centre[0];
-	const dy = y - to.centre[1];
-	return {
-		n: to.n + sign,
-		centre: to.centre,
-		x: to.x + sign * dx,
-		y: to.y + sign * dy,
-		xx: to.xx + sign * dx * dx,
-		yy: to.yy + sign * dy * dy,
-		xy: to.xy + sign * dx * dy
-	};
-}
-function lineOf({ n, centre, x, y, xx, yy, xy }, errorRatio) {
-	const sxx = xx - x * x / n;
-	const syy = yy - y * y / n;
-	const sxy = xy - x * y / n;
-	if (!(Math.abs(sxy) > 1e-12 * Math.sqrt(sxx * syy))) return null;
-	const difference = syy - errorRatio * sxx;
-	const slope = (difference + Math.sqrt(difference ** 2 + 4 * errorRatio * sxy ** 2)) / (2 * sxy);
+function lineOf(sums, errorRatio) {
+	const { meanX, meanY, xx, yy, xy } = momentsOf(sums);
+	if (!(Math.abs(xy) > 1e-12 * Math.sqrt(xx * yy))) return null;
+	const difference = yy - errorRatio * xx;
+	const slope = (difference + Math.sqrt(difference ** 2 + 4 * errorRatio * xy ** 2)) / (2 * xy);
 	return {
 		slope,
-		intercept: centre[1] + y / n - slope * (centre[0] + x / n)
+		intercept: meanY - slope * meanX
 	};
+}
+// src/math/passing-bablok.ts
+/**
+* Line through points that err in both coordinates, of the median of the slopes between every two of them
+* (Passing & Bablok 1983, J Clin Chem Clin Biochem 21:709-720): neither stray points nor how much more one
+* coordinate errs than the other moves it far. The median is taken as many places higher as there are slopes below
+* -1, and those of -1 count for nothing, so that x and y may change places; where there are none of either, the
+* line is that of Theil and Sen (Sen 1968, J Am Stat Assoc 63:1379-1389). The intercept is the median of
+* y - slope·x. The interval takes points to be independent of each other; its ranks are rounded to whole ones.
+*
+* @returns null with fewer than 4 points, or when x and y do not rise together
+*/
+function passingBablok(x, y, level = .95) {
+	const n = x.length;
+	const { slopes, below } = slopesBetween(x, y);
+	const count = slopes.length;
+	if (n < 4 || count === 0) return null;
+	const reach = normalQuantile((1 + level) / 2) * Math.sqrt(n * (n - 1) * (2 * n + 5) / 18);
+	const first = Math.round((count - reach) / 2);
+	const at = (rank) => ranked(slopes, rank + below);
+	const slope = (at(Math.ceil(count / 2)) + at(Math.floor(count / 2) + 1)) / 2;
+	if (!(slope > 0 && slope < Number.POSITIVE_INFINITY)) return null;
+	const line = (of) => ({
+		slope: of,
+		intercept: medianIntercept(x, y, of)
+	});
+	return {
+		...line(slope),
+		flattest: line(at(first)),
+		steepest: line(at(count + 1 - first))
+	};
+}
+/**
+* How far points bend away from a line: the greatest running sum of their sides of it, taken along the line, over
+* what chance makes of it (Passing & Bablok 1983). It is the distance of the points above from those below as two
+* samples of places (Smirnov 1948, Ann Math Stat 19:279-281): of independent points 5 in 100 lines show 1.36 and
+* more, 1 in 100 shows 1.63.
+*
+* @param line rising
+*/
+function bendOf(x, y, { slope, intercept }) {
+	const sides = Array.from(x, (value, i) => ({
+		along: y[i] + value / slope,
+		side: Math.sign(y[i] - slope * value - intercept)
+	})).sort((a, b) => a.along - b.along).map(({ side }) => side);
+	const above = sides.filter((side) => side > 0).length;
+	const under = sides.filter((side) => side < 0).length;
+	if (above === 0 || under === 0) return 0;
+	const up = Math.sqrt(under / above);
+	const sums = cusum(sides.map((side) => side > 0 ? up : side < 0 ? -1 / up : 0), 0);
+	return Math.max(...sums.map(Math.abs)) / Math.sqrt(above + under);
+}
+/** Slopes between every two points but those of -1, and how many lie below that. */
+function slopesBetween(x, y) {
+	const n = x.length;
+	const slopes = new Float64Array(n * (n - 1) / 2);
+	let count = 0;
+	let below = 0;
+	for (let i = 0; i < n; i++) for (let j = i + 1; j < n; j++) {
+		const slope = (y[j] - y[i]) / (x[j] - x[i]);
+		if (Number.isNaN(slope) || slope === -1) continue;
+		if (slope < -1) below++;
+		slopes[count++] = slope;
+	}
+	return {
+		slopes: slopes.subarray(0, count),
+		below
+	};
+}
+/** @param rank from 1; beyond either end, the end */
+function ranked(slopes, rank) {
+	return nthSmallest(slopes, Math.max(0, Math.min(slopes.length - 1, rank - 1)));
+}
+function medianIntercept(x, y, slope) {
+	return medianSorted(y.map((value, i) => value - slope * x[i]).sort());
 }
 // src/math/torque.ts
 /** Mean crank torque of a turn (N·m) from power (W) and cadence (rpm): P / ω. */
@@ -9013,9 +10204,11 @@ function crankPower(torque, rpm) {
 // src/measure/torque-offset.ts
 /**
 * Constant torque between two meters, N·m, as a zero offset that was not done leaves it: torque of the
-* primary against torque of the second over blocks, a line through points that err in both (1 N·m is
-* 9.4 W at 90 rpm). Which meter errs more is not known, so the interval covers every error ratio given; slow wander
-* of a gain, which looks like an offset where hard stretches lie together, is in it.
+* primary against torque of the second over blocks of pedalling, a line through points that err in both by a share
+* of what they tell (1 N·m is 9.4 W at 90 rpm). Which meter errs more is not known, so the interval covers every
+* error ratio given; slow wander of a gain, which looks like an offset where hard stretches lie together, is in it. A
+* second line, which neither stray blocks nor that ratio move far, stands beside it: where it finds another offset, or
+* the blocks lie along no one line at all, there is no constant torque.
 */
 const torqueOffset = defineMeasure({
 	id: "torque-offset",
@@ -9026,38 +10219,55 @@ const torqueOffset = defineMeasure({
 		leastBlocks: number$1("fewest blocks that make a line"),
 		leastRange: number$1("least ratio of high to low power: without a range a gain and an offset look alike"),
 		errorRatios: numbers$1("ratios of the error variances of the two meters that are thought possible"),
+		mostBend: number$1("greatest running sum of the sides of the line that blocks of one line show, over what chance makes"),
+		riseEvidence: number$1("n·log of the misfit of a constant torque over that of a rise above the median power, from which it is a rise"),
 		declaredSpread: number$1("honest offset of two meters within their claims, one standard deviation, N·m"),
 		fieldSpread: number$1("honest offset of two meters as found in the field, one standard deviation, N·m")
 	},
 	compute(all, pair, options) {
 		const closed = gate(pair);
 		if (closed !== null) return closed;
-		const blocks = blocksOf(pairSamples(all, pair), options.blockSeconds);
+		const ridden = blocksOf(pairSamples(all, pair), options.blockSeconds);
+		const blocks = blocksOf(pedallingSamples(all, pair), options.blockSeconds);
+		if (!ridden.cadence.some((rpm) => rpm > 0)) return notApplicable("no-channel", { channel: "cadence" });
 		if (blocks.count < options.leastBlocks) return notApplicable("too-few-blocks", {
 			blocks: blocks.count,
 			needed: options.leastBlocks
 		});
-		if (blocks.cadence.some((rpm) => !(rpm > 0))) return notApplicable("no-channel", { channel: "cadence" });
-		const sorted = Array.from(blocks.other).sort((a, b) => a - b);
+		const sorted = Array.from(ridden.other).sort((a, b) => a - b);
 		if (quantileSorted(sorted, .95) < options.leastRange * quantileSorted(sorted, .05)) return notApplicable("narrow-range", { what: "power" });
 		const torque = (watts) => watts.map((w, i) => crankTorque(w, blocks.cadence[i]));
 		const own = torque(blocks.own);
 		const other = torque(blocks.other);
-		const lines = options.errorRatios.map((errorRatio) => deming(other, own, errorRatio));
+		const weights = own.map((newtonMetres, i) => 4 / (newtonMetres + other[i]) ** 2);
+		const lines = options.errorRatios.map((errorRatio) => deming(other, own, errorRatio, weights));
 		if (lines.some((line) => line === null)) return notApplicable("narrow-range", { what: "power" });
 		const middle = lines[lines.length >> 1];
-		const slow = normalReach * errorByWander(other, own, middle, blocks.at);
+		const slow = normalReach * errorByWander({
+			x: other,
+			y: own,
+			weights,
+			at: blocks.at
+		}, middle);
 		const ends = lines.flatMap((line) => {
 			const { intercept, interceptError, reach } = line;
 			const half = Math.hypot(reach * interceptError, slow);
 			return [intercept - half, intercept + half];
 		});
+		const [low, high] = [Math.min(...ends), Math.max(...ends)];
+		const apart = low > 0 || high < 0;
+		const ranked = apart ? passingBablok(other, own) : null;
+		if (apart) {
+			if (ranked === null || !(low <= ranked.intercept && ranked.intercept <= high)) return notApplicable("no-one-line");
+			if (bendOf(other, own, ranked) > options.mostBend) return notApplicable("no-one-line");
+			if (riseOverOffset(blocks, own, other) >= options.riseEvidence) return notApplicable("rises-with-power");
+		}
 		const honest = (spread) => ({
 			centre: 0,
 			spread: Math.hypot(spread, middle.interceptError)
 		});
 		const rpm = mean(blocks.cadence);
-		return measured(middle.intercept, [Math.min(...ends), Math.max(...ends)], blocks.count, {
+		return measured(middle.intercept, [low, high], blocks.count, {
 			stretches: [all.window],
 			expected: {
 				declared: honest(options.declaredSpread),
@@ -9075,23 +10285,52 @@ const torqueOffset = defineMeasure({
 				gain: {
 					value: 100 * (middle.slope - 1),
 					unit: "%"
-				}
+				},
+				...ranked === null ? {} : rankedOffset(ranked, slow)
 			}
 		});
 	}
 });
 /**
-* Standard error that slow wander of the gain gives to the intercept, N·m: a torque off by a share of itself moves
-* it by its weight in a line of least squares, from which Deming's hardly differs for meters that agree.
+* How much better a rise above the median power tells the logarithm of the ratio than a constant torque does, which
+* shows most where torque is least; 0 where either cannot be fitted.
 */
-function errorByWander(x, y, line, at) {
-	const centre = mean(x);
-	const squares = x.reduce((sum, value) => sum + (value - centre) ** 2, 0);
-	const weights = x.map((value) => line.slope * value * (1 / x.length - centre * (value - centre) / squares));
+function riseOverOffset(blocks, own, other) {
+	const ratio = blocks.own.map((watts, i) => Math.log(watts / blocks.other[i]));
+	const power = blocks.own.map((watts, i) => (watts + blocks.other[i]) / 2);
+	const median = medianSorted(Array.from(power).sort((a, b) => a - b));
+	const offset = robustFit([own.map((torque, i) => 2 / (torque + other[i]))], ratio);
+	const rise = robustFit([power.map((watts) => Math.max(0, Math.log(watts / median)))], ratio);
+	return offset === null || rise === null ? 0 : evidenceFor(rise.residuals, offset.residuals);
+}
+/** The offset by the second line, N·m, and the ends of its interval: what is quick by its ranks, and slow wander. */
+function rankedOffset({ intercept, flattest, steepest }, slow) {
+	const of = (value) => ({
+		value,
+		unit: "N·m"
+	});
+	return {
+		ranked: of(intercept),
+		rankedFrom: of(intercept - Math.hypot(intercept - steepest.intercept, slow)),
+		rankedTo: of(intercept + Math.hypot(flattest.intercept - intercept, slow))
+	};
+}
+/**
+* Standard error that slow wander of the gain gives to the intercept, N·m: a torque off by a share of itself moves
+* it by its part in a line of least squares, from which Deming's hardly differs for meters that agree.
+*/
+function errorByWander({ x, y, weights, at }, line) {
+	const all = total$1(weights);
+	const centre = total$1(weights.map((weight, i) => weight * x[i])) / all;
+	const squares = total$1(weights.map((weight, i) => weight * (x[i] - centre) ** 2));
+	const parts = weights.map((weight, i) => line.slope * x[i] * weight * (1 / all - centre * (x[i] - centre) / squares));
 	const shares = x.map((value, i) => (y[i] - line.intercept) / (line.slope * value) - 1);
 	const wild = wildFrom * robustSpread(shares);
 	const tamed = shares.map((share) => Math.max(-wild, Math.min(wild, share)));
-	return Math.sqrt(varianceByWander(pairWander(tamed, at), weights, at));
+	return Math.sqrt(varianceByWander(pairWander(tamed, at), parts, at));
+}
+function total$1(values) {
+	return values.reduce((sum, value) => sum + value, 0);
 }
 /** Robust standard deviations from which a block counts as no more than that. */
 const wildFrom = 3;
@@ -9121,6 +10360,7 @@ const torqueShare = defineMeasure({
 		const heavier = Math.max(1, (all.rider.massKg ?? 0) / options.massKg);
 		const limitAt = (rpm) => heavier * (options.standstill - options.slope * rpm);
 		const hold = options.holdSeconds;
+		const shares = sharesOf(power, cadence, limitAt);
 		let judged = 0;
 		let most = {
 			share: 0,
@@ -9129,7 +10369,7 @@ const torqueShare = defineMeasure({
 		};
 		for (let at = 0; at + hold <= series.length; at++) {
 			if (!isSteady(series, cadence, at, options)) continue;
-			const share = heldShare(power, cadence, at, at + hold, limitAt);
+			const share = lowest(shares, at, at + hold);
 			if (Number.isNaN(share)) continue;
 			judged++;
 			if (share > most.share) most = {
@@ -9174,14 +10414,16 @@ function isSteady({ state }, cadence, at, options) {
 	}
 	return highest - lowest <= options.steadyCadence;
 }
-/** The share of the possible torque that was reached in every second; NaN where power is missing. */
-function heldShare(power, cadence, from, to, limitAt) {
+/** The share of the possible torque in every second; NaN where power is missing. */
+function sharesOf(power, cadence, limitAt) {
+	const shares = new Float64Array(power.length);
+	for (let i = 0; i < shares.length; i++) shares[i] = crankTorque(power[i], cadence[i]) / limitAt(cadence[i]);
+	return shares;
+}
+/** The lowest of some values; NaN where one of them is missing. */
+function lowest(values, from, to) {
 	let least = Infinity;
-	for (let i = from; i < to; i++) {
-		const share = crankTorque(power[i], cadence[i]) / limitAt(cadence[i]);
-		if (Number.isNaN(share)) return share;
-		least = Math.min(least, share);
-	}
+	for (let i = from; i < to; i++) least = Math.min(least, values[i]);
 	return least;
 }
 const meanOf$2 = (column, from, to) => column.subarray(from, to).reduce((a, b) => a + b, 0) / (to - from);
@@ -9578,17 +10820,14 @@ function heartWindows(felt, heartRate, race, { windowSeconds, leastKnown, leastV
 		const [start] = stretch;
 		const heart = heartRate.slice(start, start + windowSeconds);
 		const push = felt.subarray(start, start + windowSeconds);
-		let [known, t, tt] = [
-			0,
-			0,
-			0
-		];
-		let [x, xx, xt] = [
-			0,
-			0,
-			0
-		];
-		let [y, yt] = [0, 0];
+		let known = 0;
+		let t = 0;
+		let tt = 0;
+		let x = 0;
+		let xx = 0;
+		let xt = 0;
+		let y = 0;
+		let yt = 0;
 		for (let i = 0; i < windowSeconds; i++) {
 			const beats = heart[i];
 			const watts = push[i];
@@ -9641,12 +10880,10 @@ function heartWindows(felt, heartRate, race, { windowSeconds, leastKnown, leastV
 */
 function answer({ stretch: [start], heart, known, squares, middle, times }, followed, lag) {
 	const first = start - lag;
-	let [x, xx, xt, xy] = [
-		0,
-		0,
-		0,
-		0
-	];
+	let x = 0;
+	let xx = 0;
+	let xt = 0;
+	let xy = 0;
 	for (let i = 0; i < heart.length; i++) {
 		const beats = heart[i];
 		if (Number.isNaN(beats)) continue;
@@ -9727,6 +10964,7 @@ const unresponsiveShare = defineMeasure({
 			details: {
 				windows: blocks,
 				silent: silent.length,
+				answering: blocks - silent.length,
 				correlation: {
 					value: windows.length === 0 ? 0 : total(best.answers) / windows.length,
 					unit: "r"
@@ -9791,24 +11029,32 @@ const measures = [
 		unit: "share",
 		options: {
 			minimumWatts: number$1("power from which a second counts as pedalling, W"),
-			minimumSeconds: number$1("seconds of pedalling with a cadence below which nothing is said")
+			minimumSeconds: number$1("seconds of pedalling with a cadence below which nothing is said"),
+			shownSeconds: number$1("how long cadence is zero at a stretch, at least, where it is shown, s")
 		},
-		compute(_all, { channels: { power, cadence }, state, length }, options) {
+		compute(all, recording, options) {
+			const { state, length } = recording;
+			const { power, cadence } = recording.channels;
 			if (power === void 0) return notApplicable("no-channel", { channel: "power" });
 			if (cadence === void 0) return notApplicable("no-channel", { channel: "cadence" });
+			const flows = (i) => power[i] >= options.minimumWatts && !Number.isNaN(cadence[i]);
 			let pedalling = 0;
 			let zero = 0;
 			for (let i = 0; i < length; i++) {
-				if (state[i] !== SecondState.recorded || !(power[i] >= options.minimumWatts)) continue;
-				if (Number.isNaN(cadence[i])) continue;
+				if (state[i] !== SecondState.recorded || !flows(i)) continue;
 				pedalling++;
 				if (cadence[i] === 0) zero++;
 			}
 			if (pedalling < options.minimumSeconds) return notApplicable("no-power-flow");
-			return exact(zero / pedalling, pedalling, { details: {
-				seconds: pedalling,
-				zero
-			} });
+			const still = stretchesWhere(0, length, (i) => flows(i) && cadence[i] === 0, options.shownSeconds);
+			return exact(zero / pedalling, pedalling, {
+				stretches: still,
+				details: {
+					seconds: pedalling,
+					zero
+				},
+				charts: still.length === 0 ? [] : [closeUps$1(`dead-cadence:${subjectOf(all, recording)}`, recording, still)]
+			});
 		}
 	}),
 	powerAtZeroCadence,
@@ -9851,7 +11097,7 @@ function measureAll(all, rules, withoutSecond = "no-second") {
 		if (measure === void 0) throw new Error(`rule ${rule.id} names an unknown measure: ${rule.measure}`);
 		return targets(all, rule).map(([subject, target]) => {
 			const outcome = rule.off === void 0 ? outcomeOf(measure, all, target, rule, withoutSecond) : notApplicable("switched-off", { why: rule.off });
-			const remarks = (outcome.state === "measured" ? outcome.circumstances : []).flatMap((circumstance) => measure.circumstances[circumstance] ?? []);
+			const remarks = (outcome.state === "measured" ? outcome.circumstances : []).map((circumstance) => measure.circumstances[circumstance] ?? circumstance);
 			return {
 				measure: measure.id,
 				rule: rule.id,
@@ -9898,12 +11144,24 @@ function blockInterval(deviations) {
 	if (n < leastBlocks) return null;
 	const squares = deviations.reduce((sum, deviation) => sum + deviation ** 2, 0);
 	const error = Math.sqrt(squares / (n - 1) / n);
-	return studentQuantile(.975, n - 1) * error * Math.sqrt(1.3 / .7);
+	return studentReach(n - 1) * error * Math.sqrt(1.3 / .7);
 }
 // src/measure/section-table.ts
 init_units$1();
 /** Blocks (s) that an interval inside a section rests on: short, for sprints have room for few. */
 const blockSeconds = 10;
+/** From so many sections of a kind on, each is one piece: seconds of one sprint are more alike than two sprints. */
+const leastSections = 4;
+/** Kinds that are told, in this order. Of coasting there is no power to compare. */
+const kindsTold = [
+	"first third",
+	"last third",
+	"steady",
+	"climb",
+	"over-under",
+	"set-point block",
+	"sprint"
+];
 /**
 * What each section shows: the primary's mean power, and how each other meter on the same clock differs
 * from it there, so that a reader sees where a meter is good and where not.
@@ -9913,14 +11171,36 @@ const blockSeconds = 10;
 function sectionTable(all, pairs) {
 	return all.sections.map((section) => ({
 		...section,
-		watts: meanPower$1(all.primary, section.stretch),
-		differences: pairs.flatMap((pair) => differenceIn(all.primary, pair, section.stretch) ?? [])
+		...shownIn(all, pairs, [section])
 	}));
 }
-function meanPower$1({ channels: { power } }, [from, to]) {
+/** The same of all sections of a kind together; null where there is no other meter, or nothing to compare. */
+function sectionsChart(all, pairs) {
+	const rows = kindsTold.map((section) => {
+		const of = all.sections.filter(({ kind }) => kind === section);
+		return {
+			section,
+			count: of.length,
+			...shownIn(all, pairs, of)
+		};
+	}).filter(({ differences }) => differences.length > 0);
+	return rows.length === 0 ? null : {
+		kind: "sections",
+		id: "sections",
+		rows
+	};
+}
+function shownIn(all, pairs, sections) {
+	const stretches = sections.map(({ stretch }) => stretch);
+	return {
+		watts: meanPower$1(all.primary, stretches),
+		differences: pairs.flatMap((pair) => differenceIn(all, pair, stretches) ?? [])
+	};
+}
+function meanPower$1({ channels: { power } }, stretches) {
 	let sum = 0;
 	let count = 0;
-	for (let t = from; t < to; t++) {
+	for (const [from, to] of stretches) for (let t = from; t < to; t++) {
 		const watts = power?.[t] ?? NaN;
 		if (Number.isNaN(watts)) continue;
 		sum += watts;
@@ -9928,9 +11208,34 @@ function meanPower$1({ channels: { power } }, [from, to]) {
 	}
 	return count === 0 ? null : roundTo(sum / count, "W");
 }
-function differenceIn(primary, { subject, series }, [from, to]) {
-	const own = primary.channels.power;
-	const other = series.channels.power;
+function differenceIn(all, pair, stretches) {
+	const { subject } = pair;
+	const inEach = stretches.map((stretch) => blocksIn(all, pair, stretch)).filter(({ length }) => length > 0);
+	const pieces = inEach.length >= leastSections ? inEach.map(together$1) : inEach.flat();
+	const work = together$1(pieces);
+	if (work.own <= 0 || work.other <= 0) return null;
+	const ratio = work.own / work.other;
+	const percent = 100 * (ratio - 1);
+	const deviation = blockInterval(Float64Array.from(pieces, (piece) => piece.own - ratio * piece.other));
+	if (deviation === null) return {
+		subject,
+		percent: roundTo(percent, "%"),
+		low: null,
+		high: null
+	};
+	const half = 100 * deviation * pieces.length / work.other;
+	return {
+		subject,
+		percent: roundTo(percent, "%"),
+		low: roundTo(percent - half, "%"),
+		high: roundTo(percent + half, "%")
+	};
+}
+/** Work of both meters in blocks, over the seconds that both measured; blocks without any are left out. */
+function blocksIn(all, pair, [from, to]) {
+	const own = all.primary.channels.power;
+	const other = pair.series.channels.power;
+	const lost = lostLinks(all, pair);
 	const blocks = [];
 	for (let start = from; start < to; start += blockSeconds) {
 		const block = {
@@ -9938,31 +11243,22 @@ function differenceIn(primary, { subject, series }, [from, to]) {
 			other: 0
 		};
 		for (let t = start; t < Math.min(to, start + blockSeconds); t++) {
-			if (Number.isNaN(own[t]) || Number.isNaN(other[t])) continue;
+			if (Number.isNaN(own[t]) || Number.isNaN(other[t]) || lost[t] === 1) continue;
 			block.own += own[t];
 			block.other += other[t];
 		}
 		if (block.own + block.other > 0) blocks.push(block);
 	}
-	const ownSum = blocks.reduce((sum, block) => sum + block.own, 0);
-	const otherSum = blocks.reduce((sum, block) => sum + block.other, 0);
-	if (ownSum <= 0 || otherSum <= 0) return null;
-	const ratio = ownSum / otherSum;
-	const percent = 100 * (ratio - 1);
-	const deviation = blockInterval(Float64Array.from(blocks, (block) => block.own - ratio * block.other));
-	if (deviation === null) return {
-		subject,
-		percent: roundTo(percent, "%"),
-		low: null,
-		high: null
-	};
-	const half = 100 * deviation * blocks.length / otherSum;
-	return {
-		subject,
-		percent: roundTo(percent, "%"),
-		low: roundTo(percent - half, "%"),
-		high: roundTo(percent + half, "%")
-	};
+	return blocks;
+}
+function together$1(pieces) {
+	return pieces.reduce((sum, piece) => ({
+		own: sum.own + piece.own,
+		other: sum.other + piece.other
+	}), {
+		own: 0,
+		other: 0
+	});
 }
 // src/measure/set-points.ts
 init_units$1();
@@ -10140,7 +11436,7 @@ function slopeOf(points, movement) {
 	const value = 10 * fit.coefficients[1];
 	const freedom = x.length - 2;
 	const variance = fit.residuals.reduce((sum, residual) => sum + residual ** 2, 0) / freedom;
-	const half = 10 * studentQuantile(.975, freedom) * Math.sqrt(variance * fit.inverse[1][1]);
+	const half = 10 * studentReach(freedom) * Math.sqrt(variance * fit.inverse[1][1]);
 	return {
 		value: roundTo(value, "%"),
 		low: roundTo(value - half, "%"),
@@ -10194,18 +11490,25 @@ function layColumn(column, order, state) {
 	const laid = new Float64Array(state.length).fill(NaN);
 	for (let i = 0; i < records.length;) {
 		const second = seconds[i];
-		let sum = 0;
-		let count = 0;
-		for (; i < records.length && seconds[i] === second; i++) {
-			const value = column[records[i]];
-			if (Number.isNaN(value)) continue;
-			sum += value;
-			count++;
-		}
-		if (count > 0) laid[second - start] = sum / count;
+		let end = i + 1;
+		while (end < records.length && seconds[end] === second) end++;
+		laid[second - start] = end === i + 1 ? column[records[i]] : meanAt(column, records, i, end);
+		i = end;
 	}
 	for (let i = 1; i < laid.length; i++) if (state[i] === SecondState.bridged) laid[i] = laid[i - 1];
 	return laid;
+}
+/** Mean of what the records from `from` to `to` hold; NaN where they hold nothing. */
+function meanAt(column, records, from, to) {
+	let sum = 0;
+	let count = 0;
+	for (let i = from; i < to; i++) {
+		const value = column[records[i]];
+		if (Number.isNaN(value)) continue;
+		sum += value;
+		count++;
+	}
+	return sum / count;
 }
 function layColumns(columns, order, state) {
 	const laid = {};
@@ -10559,6 +11862,8 @@ var init_limits = __esmMin((() => {
 		csvLines: 1e6,
 		/** Columns of a table. */
 		csvColumns: 256,
+		/** Values read from a table, missing ones among them: such a day with every channel has 8.6 million. */
+		csvValues: 12e6,
 		/** Lines that may stand above the headings. */
 		csvPreamble: 50,
 		/** Characters kept of a name that a file gives to a device or a field. */
@@ -11024,7 +12329,7 @@ init_sizes();
 init_headings();
 init_text();
 /** Bytes looked at to find the root element or the headings. */
-const head$2 = 64 * KiB;
+const head$3 = 64 * KiB;
 const prolog = /^(?:\s|<\?[^>]*>|<!--[\s\S]*?-->|<![^>]*>)*/;
 const rootName = /^<(?:[\w.-]+:)?([\w.-]+)/;
 /** What a file holds, told by its content alone: its name may say anything. */
@@ -11052,7 +12357,7 @@ function sniff(bytes) {
 		5,
 		6
 	])) return "zip";
-	const text = textHead(bytes, head$2);
+	const text = textHead(bytes, head$3);
 	if (text === null) return "other bytes";
 	if (text.startsWith("<")) return sniffMarkup(text);
 	if (text.startsWith("{") || text.startsWith("[")) return "other text";
@@ -11292,15 +12597,16 @@ function assemble(raw) {
 }
 /** Indices of the records that have a time; null when all have. */
 function timedRecords(time) {
-	if (time.every(Number.isFinite)) return null;
 	const kept = new Uint32Array(time.length);
 	let count = 0;
 	for (let i = 0; i < time.length; i++) if (Number.isFinite(time[i])) kept[count++] = i;
-	return kept.subarray(0, count);
+	return count === time.length ? null : kept.subarray(0, count);
 }
 /** Recorders write 0 bpm while they hear no strap: nobody rides at that heart rate, so it is missing. */
 function withoutZeros(column) {
-	return column.map((value) => value === 0 ? NaN : value);
+	const heard = column.slice();
+	for (let i = 0; i < heard.length; i++) if (heard[i] === 0) heard[i] = NaN;
+	return heard;
 }
 function hasValue(column) {
 	return column.some((value) => !Number.isNaN(value));
@@ -32256,19 +33562,28 @@ var init_decode = __esmMin((() => {
 	init_walk();
 }));
 // src/read/fit/crc.ts
-/** The checksum of FIT (FIT Protocol, "CRC"): CRC-16 with the reflected polynomial A001, begun at 0. */
+/**
+* The checksum of FIT (FIT Protocol, "CRC"): CRC-16 with the reflected polynomial A001, begun at 0. Eight bytes a
+* step, each looked up by itself (Kounavis & Berry 2008, IEEE Trans Comput 57:1550).
+*/
 function crc16(bytes, from, to) {
 	let crc = 0;
-	for (let i = from; i < to; i++) crc = crc >>> 8 ^ table$3[(crc ^ bytes[i]) & 255];
+	let i = from;
+	for (; i + stride <= to; i += stride) crc = table$3[1792 | crc & 255 ^ bytes[i]] ^ table$3[1536 | crc >>> 8 ^ bytes[i + 1]] ^ table$3[1280 | bytes[i + 2]] ^ table$3[1024 | bytes[i + 3]] ^ table$3[768 | bytes[i + 4]] ^ table$3[512 | bytes[i + 5]] ^ table$3[256 | bytes[i + 6]] ^ table$3[bytes[i + 7]];
+	for (; i < to; i++) crc = crc >>> 8 ^ table$3[(crc ^ bytes[i]) & 255];
 	return crc;
 }
-var table$3;
+var stride, table$3;
 var init_crc = __esmMin((() => {
-	table$3 = Uint16Array.from({ length: 256 }, (_, byte) => {
+	stride = 8;
+	table$3 = new Uint16Array(stride * 256);
+	for (let byte = 0; byte < 256; byte++) {
 		let crc = byte;
-		for (let bit = 0; bit < 8; bit++) crc = (crc & 1) === 0 ? crc >>> 1 : crc >>> 1 ^ 40961;
-		return crc;
-	});
+		for (let behind = 0; behind < stride; behind++) {
+			for (let bit = 0; bit < 8; bit++) crc = (crc & 1) === 0 ? crc >>> 1 : crc >>> 1 ^ 40961;
+			table$3[behind << 8 | byte] = crc;
+		}
+	}
 }));
 // src/read/fit/parts.ts
 /**
@@ -32393,113 +33708,123 @@ function baseTypeOf(id) {
 	return byId.get(id);
 }
 /** The number of the message whose content begins at `at`; NaN where it is none, or not finite. */
-function numberAt(stored, view, at) {
-	const { type } = stored;
-	const value = rawAt(type.id, view, at + stored.offset, stored.littleEndian);
-	return value === type.invalid || !Number.isFinite(value) ? NaN : value;
+function numberAt({ type, offset, littleEndian }, view, at) {
+	const value = type.take(view, at + offset, littleEndian);
+	return isNumber(value, type) ? value : NaN;
 }
-function rawAt(id, view, at, littleEndian) {
-	switch (id) {
-		case baseTypes.sint8.id: return view.getInt8(at);
-		case baseTypes.sint16.id: return view.getInt16(at, littleEndian);
-		case baseTypes.uint16.id:
-		case baseTypes.uint16z.id: return view.getUint16(at, littleEndian);
-		case baseTypes.sint32.id: return view.getInt32(at, littleEndian);
-		case baseTypes.uint32.id:
-		case baseTypes.uint32z.id: return view.getUint32(at, littleEndian);
-		case baseTypes.float32.id: return view.getFloat32(at, littleEndian);
-		case baseTypes.float64.id: return view.getFloat64(at, littleEndian);
-		case threeBytes.id: return view.getUint16(at, true) | view.getUint8(at + 2) << 16;
-		default: return view.getUint8(at);
-	}
+/** Whether what was taken stands for a number: neither the type's value for none, nor infinite. */
+function isNumber(taken, { invalid }) {
+	return taken !== invalid && Number.isFinite(taken);
 }
-var baseTypes, threeBytes, byId;
+var takeUint8, takeUint16, takeUint32, takeSint8, takeSint16, takeSint32, takeFloat32, takeFloat64, baseTypes, threeBytes, byId;
 var init_base_types = __esmMin((() => {
+	takeUint8 = (view, at) => view.getUint8(at);
+	takeUint16 = (view, at, littleEndian) => view.getUint16(at, littleEndian);
+	takeUint32 = (view, at, littleEndian) => view.getUint32(at, littleEndian);
+	takeSint8 = (view, at) => view.getInt8(at);
+	takeSint16 = (view, at, littleEndian) => view.getInt16(at, littleEndian);
+	takeSint32 = (view, at, littleEndian) => view.getInt32(at, littleEndian);
+	takeFloat32 = (view, at, littleEndian) => view.getFloat32(at, littleEndian);
+	takeFloat64 = (view, at, littleEndian) => view.getFloat64(at, littleEndian);
 	baseTypes = {
 		enum: {
 			name: "enum",
 			id: 0,
 			size: 1,
-			invalid: 255
+			invalid: 255,
+			take: takeUint8
 		},
 		sint8: {
 			name: "sint8",
 			id: 1,
 			size: 1,
-			invalid: 127
+			invalid: 127,
+			take: takeSint8
 		},
 		uint8: {
 			name: "uint8",
 			id: 2,
 			size: 1,
-			invalid: 255
+			invalid: 255,
+			take: takeUint8
 		},
 		sint16: {
 			name: "sint16",
 			id: 131,
 			size: 2,
-			invalid: 32767
+			invalid: 32767,
+			take: takeSint16
 		},
 		uint16: {
 			name: "uint16",
 			id: 132,
 			size: 2,
-			invalid: 65535
+			invalid: 65535,
+			take: takeUint16
 		},
 		sint32: {
 			name: "sint32",
 			id: 133,
 			size: 4,
-			invalid: 2147483647
+			invalid: 2147483647,
+			take: takeSint32
 		},
 		uint32: {
 			name: "uint32",
 			id: 134,
 			size: 4,
-			invalid: 4294967295
+			invalid: 4294967295,
+			take: takeUint32
 		},
 		float32: {
 			name: "float32",
 			id: 136,
 			size: 4,
-			invalid: NaN
+			invalid: NaN,
+			take: takeFloat32
 		},
 		float64: {
 			name: "float64",
 			id: 137,
 			size: 8,
-			invalid: NaN
+			invalid: NaN,
+			take: takeFloat64
 		},
 		uint8z: {
 			name: "uint8z",
 			id: 10,
 			size: 1,
-			invalid: 0
+			invalid: 0,
+			take: takeUint8
 		},
 		uint16z: {
 			name: "uint16z",
 			id: 139,
 			size: 2,
-			invalid: 0
+			invalid: 0,
+			take: takeUint16
 		},
 		uint32z: {
 			name: "uint32z",
 			id: 140,
 			size: 4,
-			invalid: 0
+			invalid: 0,
+			take: takeUint32
 		},
 		byte: {
 			name: "byte",
 			id: 13,
 			size: 1,
-			invalid: 255
+			invalid: 255,
+			take: takeUint8
 		}
 	};
 	threeBytes = {
 		name: "three bytes",
 		id: -1,
 		size: 3,
-		invalid: 16777215
+		invalid: 16777215,
+		take: (view, at) => view.getUint16(at, true) | view.getUint8(at + 2) << 16
 	};
 	byId = new Map(Object.values(baseTypes).map((type) => [type.id, type]));
 }));
@@ -32689,10 +34014,11 @@ function fillRows(sheet, { cells, positions }, view, run) {
 	run.count = 0;
 }
 function fillCells(cell, view, { places, count }, row) {
-	const { column, scale, shift } = cell;
+	const { column, scale, shift, type, offset, littleEndian } = cell;
+	const { take } = type;
 	for (let i = 0; i < count; i++) {
-		const value = numberAt(cell, view, places[i]);
-		if (!Number.isNaN(value)) column[row + i] = value / scale + shift;
+		const value = take(view, places[i] + offset, littleEndian);
+		if (isNumber(value, type)) column[row + i] = value / scale + shift;
 	}
 }
 function isAnywhere(stored, view, { places, count }) {
@@ -33034,9 +34360,12 @@ function collisions(developerNames) {
 		values: { name }
 	}));
 }
-/** Only a bicycle with a motor tells of its battery or its help, whatever sport its rider chose. */
+/**
+* Only a bicycle with a motor tells of its battery or its help, whatever sport its rider chose. A recorder may
+* write 0 into both of any ride.
+*/
 function hasMotor({ ebike_battery_level, ebike_assist_mode }) {
-	return [ebike_battery_level, ebike_assist_mode].some((told) => told?.some((value) => !Number.isNaN(value)));
+	return [ebike_battery_level, ebike_assist_mode].some((told) => told?.some((value) => value > 0));
 }
 var init_fit = __esmMin((() => {
 	init_columns();
@@ -35357,7 +36686,7 @@ function midnight(cell = "") {
 }
 /** "1:02:03.5", "02:03": seconds since midnight or since the start. */
 function timeOfDay(cell = "") {
-	const match = clockTime.exec(cell);
+	const match = clockTime$1.exec(cell);
 	if (match === null) return NaN;
 	const [, hours = "0", minutes, seconds] = match;
 	const rest = timeSeconds(0, Number(minutes), Number(seconds.replace(",", ".")));
@@ -35374,7 +36703,7 @@ function pastMidnight(index) {
 		return time + days * day;
 	};
 }
-var epochSeconds, epochMilliseconds, dottedDate, isoDate, clockTime;
+var epochSeconds, epochMilliseconds, dottedDate, isoDate, clockTime$1;
 var init_times = __esmMin((() => {
 	init_units$1();
 	init_clock();
@@ -35383,7 +36712,7 @@ var init_times = __esmMin((() => {
 	epochMilliseconds = 1e11;
 	dottedDate = /^(\d{1,2})\.(\d{1,2})\.(\d{4})$/;
 	isoDate = /^(\d{4})-(\d\d)-(\d\d)$/;
-	clockTime = /^(?:(\d{1,3}):)?(\d{1,2}):(\d\d(?:[.,]\d{1,9})?)$/;
+	clockTime$1 = /^(?:(\d{1,3}):)?(\d{1,2}):(\d\d(?:[.,]\d{1,9})?)$/;
 }));
 // src/read/csv/csv.ts
 var csv_exports = /* @__PURE__ */ __exportAll({ readCsv: () => readCsv });
@@ -35392,7 +36721,8 @@ var csv_exports = /* @__PURE__ */ __exportAll({ readCsv: () => readCsv });
 * without units (a line of units below them is understood). Times without a zone are read as UTC; times
 * without a date count from 1970. Both are said in a defect.
 *
-* @throws Problem `format-unknown`, with the columns found, when there is no time or no channel among them.
+* @throws Problem `format-unknown`, with the columns found, when there is no time or no channel among them;
+* `format-limits` when there is more of it than a recording has.
 */
 function readCsv(bytes) {
 	const text = decodeText(bytes);
@@ -35409,6 +36739,7 @@ function readCsv(bytes) {
 		if (time.length === 0 && takeUnits(columns, cells)) return true;
 		clock ??= timeReader(headings, cells);
 		time.push(clock?.read(cells) ?? NaN);
+		if (time.length * columns.length > limits$37.csvValues) throw tooMany$2("values", limits$37.csvValues);
 		for (const column of columns) {
 			const cell = cells[column.index] ?? "";
 			const value = cellNumber(cell, commaIsDecimal);
@@ -35896,7 +37227,10 @@ function meanPower({ primary, seconds }) {
 	if (own === void 0) return null;
 	const others = seconds.filter(({ alignment }) => alignment.secure).flatMap(({ series }) => series.channels.power ?? []);
 	if (others.length === 0) return own;
-	return own.map((watts, t) => others.reduce((sum, other) => sum + other[t], watts) / (others.length + 1));
+	const mean = own.slice();
+	for (const other of others) for (let t = 0; t < mean.length; t++) mean[t] += other[t];
+	for (let t = 0; t < mean.length; t++) mean[t] /= others.length + 1;
+	return mean;
 }
 // src/sections/window.ts
 /**
@@ -35933,6 +37267,7 @@ function ridden({ channels: { power }, length }) {
 */
 init_problem();
 init_types();
+init_units$1();
 /**
 * Audits one submission.
 *
@@ -36011,6 +37346,7 @@ function auditRecordings(submission, rules, onStage = () => {}) {
 		otherInputs: submission.otherInputs,
 		windowGiven,
 		sections: sectionTable(all, comparable),
+		sectionKinds: sectionsChart(all, comparable),
 		setPoints: setPointsOf(all, comparable),
 		steps: [
 			...steps,
@@ -36056,7 +37392,7 @@ function alignedStep({ subject, alignment }) {
 		id: "aligned",
 		values: {
 			offset: offset === null ? "" : {
-				value: offset.value,
+				value: roundTo(offset.value, "s"),
 				unit: "s"
 			},
 			segments: segments.length
@@ -36527,11 +37863,13 @@ function limit(limit, unit) {
 	if (limit.atLeast !== null) sides.push(`at least ${quantity(limit.atLeast, unit)}`);
 	return sides.length === 0 ? null : sides.join(" or ");
 }
-/** "1 h 2 min 3 s"; parts that are nought are left out. */
+/** "1 h 2 min 3 s", "31 days 1 h"; parts that are nought are left out. */
 function duration(seconds) {
 	const whole = Math.round(Math.abs(seconds));
+	const days = Math.floor(whole / 86400);
 	const said = [
-		[Math.floor(whole / 3600), "h"],
+		[days, days === 1 ? "day" : "days"],
+		[Math.floor(whole / 3600) % 24, "h"],
 		[Math.floor(whole / 60) % 60, "min"],
 		[whole % 60, "s"]
 	].filter(([count]) => count > 0).map(([count, unit]) => `${count}${space}${unit}`);
@@ -37153,20 +38491,38 @@ function tiles(count, width, least, height) {
 // src/report/chart/agreement.ts
 const height$9 = 230;
 const percent$3 = (value) => quantity(value, "%");
+const around = (value, half) => range([value - half, value + half], "%") ?? "";
 /** Difference of two meters against their mean, with the limits of agreement. */
 function agreement(chart, setting) {
-	const { points, mean, low, high } = chart;
+	const { points, mean, low, high, half } = chart;
 	const title = "How far apart single efforts are";
-	const description = `Each dot is one block: difference of the primary from the second, in per cent, against the mean of both; ${points.length} blocks. The mean difference is ${percent$3(mean)}; about 95 of 100 blocks lie between ${percent$3(low)} and ${percent$3(high)}.`;
+	const description = `Each dot is one block: difference of the primary from the second, in per cent, against the mean of both; ${points.length} blocks. The mean difference is ${percent$3(mean)}; about 95 of 100 blocks lie between ${percent$3(low)} and ${percent$3(high)}.${concordanceSaid(chart)}`;
 	return {
 		title,
 		description,
 		table: {
-			head: ["line", "difference"],
+			head: [
+				"line",
+				"value",
+				"95 % interval"
+			],
 			rows: [
-				["mean", percent$3(mean)],
-				["lower limit of agreement", percent$3(low)],
-				["upper limit of agreement", percent$3(high)]
+				[
+					"mean",
+					percent$3(mean),
+					around(mean, half.mean)
+				],
+				[
+					"lower limit of agreement",
+					percent$3(low),
+					around(low, half.low)
+				],
+				[
+					"upper limit of agreement",
+					percent$3(high),
+					around(high, half.high)
+				],
+				...concordanceRows(chart)
 			]
 		},
 		strip: null,
@@ -37196,6 +38552,22 @@ function agreement(chart, setting) {
 			]);
 		}
 	};
+}
+function concordanceRows({ concordance }) {
+	if (concordance === null) return [];
+	const { value, low, high, honest } = concordance;
+	return [[
+		"concordance",
+		figure$1(value, "r"),
+		range([low, high], "r") ?? ""
+	], [
+		"concordance of honest meters in such a ride, at least",
+		figure$1(honest, "r"),
+		""
+	]];
+}
+function concordanceSaid({ concordance }) {
+	return concordance === null ? "" : ` Concordance is ${figure$1(concordance.value, "r")}: 1 where both read alike in every block. The less the power of a ride varies, the lower it is for the same difference: compare it with no other ride, but with the ${figure$1(concordance.honest, "r")} and more that honest meters have in one like this.`;
 }
 // src/report/chart/averaging.ts
 const upper$1 = 130;
@@ -37733,12 +39105,17 @@ function runs(points, key) {
 }
 // src/report/chart/dependence.ts
 const height$5 = 230;
+/** More dots than these make a cloud that tells no more, and a page of three hours too large to be mailed. */
+const mostDots = 300;
 const percent$2 = (value) => quantity(value, "%");
 /** How the ratio of two meters depends on power or cadence, block by block and in bands. */
 function dependence(chart, setting) {
 	const { points, bands, of, unit } = chart;
+	const step = Math.ceil(points.length / mostDots);
+	const shown = points.filter((_, index) => index % step === 0);
+	const which = step > 1 ? `, of which one in ${step} is shown` : "";
 	const title = `Ratio of the meters by ${of}`;
-	const description = `Each dot is one block: power of the primary over the second, in per cent, against ${of}; ${points.length} blocks. Bars are the means of bands with as many blocks each, with their 95 % intervals.`;
+	const description = `Each dot is one block: power of the primary over the second, in per cent, against ${of}; ${points.length} blocks${which}. Bars are the means of bands with as many blocks each, with their 95 % intervals.`;
 	return {
 		title,
 		description,
@@ -37762,17 +39139,17 @@ function dependence(chart, setting) {
 			say: percent$2
 		},
 		draw: (width) => {
-			const across = extent(points.map(({ x }) => x)) ?? [0, 1];
+			const across = extent(shown.map(({ x }) => x), bands.flatMap(({ from, to }) => [from, to])) ?? [0, 1];
 			const up = extent([
 				100,
-				...points.map((point) => point.percent),
+				...shown.map((point) => point.percent),
 				...bands.flatMap(({ low, high }) => [low, high])
 			]);
 			const on = panel([gutter.left, width - gutter.right], [gutter.title + 6, height$5 - gutter.axis], across, up ?? [90, 110], 5);
 			return sheet(setting.id, [width, height$5], title, description, [
 				axisLeft(on, (value) => `${value} %`),
 				rule([on.left, on.y(100)], [on.right, on.y(100)], "quiet"),
-				dots(points.map((point) => [on.x(point.x), on.y(point.percent)]), 2, "a"),
+				dots(shown.map((point) => [on.x(point.x), on.y(point.percent)]), 2, "a"),
 				bands.flatMap((band) => {
 					const middle = (on.x(band.from) + on.x(band.to)) / 2;
 					return [rule([on.x(band.from), on.y(band.percent)], [on.x(band.to), on.y(band.percent)], "ink", 2), rule([middle, on.y(band.low)], [middle, on.y(band.high)], "ink", 2)];
@@ -37797,7 +39174,7 @@ const legendHeight = 18;
 /** Each sprint on a panel of its own, both meters, all on one scale of watts. */
 function efforts(chart, setting) {
 	const { efforts: all } = chart;
-	const description = `Each sprint second by second on both meters, on one scale of watts: ${all.length} in all. Beyond the steady difference the primary reads above by ${all.map((one) => quantity(one.excess, "%")).join(", ")}.`;
+	const description = `Sprints second by second on both meters, on one scale of watts; ${all.length} are shown. Beyond the steady difference the primary reads above by ${all.map((one) => quantity(one.excess, "%")).join(", ")}.`;
 	const second = setting.meter(chart.subject);
 	return {
 		title: "Sprints, second by second",
@@ -37866,11 +39243,11 @@ function meters$1(chart, setting) {
 			head: [
 				"meter",
 				"mean power",
-				"from the others",
+				"difference",
 				"scatter of single blocks"
 			],
 			rows: [...chart.meters.map(({ subject, watts, percent: value, scatter }) => [
-				name(subject),
+				`${name(subject)}, from the mean of the others`,
 				quantity(watts, "W"),
 				percent$1(value),
 				scatter === null ? "cannot be told" : percent$1(scatter)
@@ -38086,6 +39463,155 @@ function response(chart, setting) {
 		}
 	};
 }
+// src/report/words/names.ts
+const channelNames = {
+	power: "power",
+	cadence: "cadence",
+	heartRate: "heart rate",
+	speed: "speed",
+	altitude: "altitude",
+	distance: "distance",
+	temperature: "temperature",
+	balance: "left–right balance"
+};
+const factNames = {
+	massKg: "body mass",
+	recordClass: "record class",
+	devices: "the meters as declared",
+	start: "the start of the race",
+	finish: "the finish of the race",
+	kind: "the kind of race",
+	required: "what the event requires"
+};
+const formatNames = {
+	fit: "FIT",
+	tcx: "TCX",
+	gpx: "GPX",
+	csv: "CSV"
+};
+const placeNames = {
+	crank: "crank",
+	pedal: "pedals",
+	hub: "hub",
+	trainer: "trainer"
+};
+const requirementNames = {
+	power: "power",
+	cadence: "cadence",
+	heartRate: "heart rate",
+	"second recording": "a second recording",
+	history: "earlier rides"
+};
+const sectionNames = {
+	steady: ["steady stretch", "steady stretches"],
+	sprint: ["sprint", "sprints"],
+	"over-under": ["over-under", "over-unders"],
+	"set-point block": ["set-point block", "set-point blocks"],
+	climb: ["climb", "climbs"],
+	coasting: ["stretch of coasting", "stretches of coasting"],
+	"first third": ["first third", "first thirds"],
+	"last third": ["last third", "last thirds"]
+};
+// src/report/words/sections.ts
+/** Every ride has one of these: there is nothing in counting them. */
+const everyRide = ["first third", "last third"];
+/** "13 sprints", "first third". */
+function kindSaid(kind, count) {
+	const [one, many] = sectionNames[kind];
+	return everyRide.includes(kind) ? one : counted(count, one, many);
+}
+/** "3.2 % (2.9 to 3.5 %)": how the primary differs from a meter there; empty where it cannot be told. */
+function differenceSaid({ differences }, meter) {
+	const found = differences.find(({ subject }) => subject === meter);
+	if (found === void 0) return "";
+	const { percent, low, high } = found;
+	const between = low === null || high === null ? null : range([low, high], "%");
+	return between === null ? quantity(percent, "%") : `${quantity(percent, "%")} (${between})`;
+}
+// src/report/chart/sections.ts
+/** Free on either side of the scale. */
+const edge$1 = 12;
+/** Above the rows: what is shown, and the meters' names under it where there are several. */
+const head$2 = {
+	one: 26,
+	several: 44
+};
+const foot = 24;
+/** A row's name, and the line of each meter: under the name, and beside it where there is room for both. */
+const name = {
+	height: 17,
+	width: 130,
+	roomFrom: 560
+};
+const lineHeight = 12;
+/** Between rows whose names stand beside them. */
+const rowGap = 10;
+/** How far the primary lies from each other meter in every kind of section, so that one sees where they agree. */
+function sections$1(chart, setting) {
+	const { rows } = chart;
+	const meters = [...new Set(rows.flatMap(({ differences }) => differences.map(({ subject }) => subject)))];
+	const against = (subject) => `primary against ${setting.meter(subject)}`;
+	const names = rows.map(({ section, count }) => kindSaid(section, count));
+	const title = meters.length > 1 ? "Where the meters agree and where not" : "Where both meters agree and where not";
+	const description = "Dots: power of the primary over that of the other, all sections of a kind together. Bars: 95 % intervals, where the sections are long enough.";
+	return {
+		title,
+		description,
+		table: {
+			head: [
+				"sections",
+				"mean power",
+				...meters.map(against)
+			],
+			rows: rows.map((row, index) => [
+				names[index],
+				row.watts === null ? "–" : quantity(row.watts, "W"),
+				...meters.map((subject) => differenceSaid(row, subject))
+			])
+		},
+		strip: null,
+		draw: (width) => {
+			const top = meters.length > 1 ? head$2.several : head$2.one;
+			const beside = width >= name.roomFrom;
+			const before = beside ? rowGap : name.height;
+			const rowHeight = before + meters.length * lineHeight;
+			const height = top + rows.length * rowHeight + foot;
+			const [low, high] = extent([0, ...rows.flatMap(({ differences }) => differences.flatMap(({ percent, low, high }) => [
+				low ?? percent,
+				percent,
+				high ?? percent
+			]))]) ?? [-1, 1];
+			const margin = (high - low) * .05 || 1;
+			const domain = [low - margin, high + margin];
+			const on = panel([beside ? name.width : edge$1, width - edge$1], [top, height - foot], domain, [0, 1]);
+			const ticks = roundTicks(domain, on.right - on.left);
+			const grid = ticks.map((tick) => `M${round(on.x(tick))} ${on.top}V${on.bottom}`).join("");
+			const role = (subject) => meters.length === 1 ? "ink" : meterRole(meters.indexOf(subject) + 1);
+			const start = (index) => on.top + index * rowHeight;
+			const nameAt = (index) => beside ? [0, start(index) + before + meters.length * lineHeight / 2] : [on.left + 4, start(index) + 11];
+			const linesOf = (subject, line) => {
+				const found = rows.flatMap(({ differences }, index) => differences.filter((one) => one.subject === subject).map((one) => ({
+					...one,
+					y: start(index) + before + line * lineHeight + 2
+				})));
+				const bars = found.map(({ low, high, y }) => low === null || high === null ? "" : `M${round(on.x(low))} ${round(y)}H${round(on.x(high))}`);
+				const points = found.map(({ percent, y }) => [on.x(percent), y]);
+				return [path(bars.join(""), role(subject), 2.5), dots(points, 4, role(subject))];
+			};
+			return sheet(setting.id, [width, height], title, description, [
+				path(grid, "rule", 1),
+				rule([on.x(0), on.top], [on.x(0), on.bottom], "quiet", 1.5),
+				names.map((text, index) => label(text, nameAt(index), "ink")),
+				meters.flatMap((subject, line) => linesOf(subject, line)),
+				axisBottom(on, ticks, (value) => `${number(value)} %`),
+				heading(on, "Primary over the other, %", meters.length === 1 ? [] : meters.map((subject) => ({
+					name: setting.meter(subject),
+					role: role(subject)
+				})))
+			]);
+		}
+	};
+}
 // src/report/chart/speed-curve.ts
 init_units$1();
 const height$1 = 240;
@@ -38236,13 +39762,13 @@ const closeUp = 600;
 const tableRows = 12;
 /** Every second of the ride on one time axis: the difference of the meters first, then what they read. */
 function traces(chart, setting) {
-	const meters = metersOf(chart, setting);
+	const meters = metersOf$1(chart, setting);
 	const view = setting.view ?? {
 		within: [0, chart.primary.length],
 		averaging: null
 	};
 	return {
-		title: meters.length > 1 ? "Both meters through the ride" : "The ride, second by second",
+		title: titleOf(meters),
 		description: describe$1(chart, meters.length > 1),
 		table: table$2(chart, meters),
 		strip: strip$1(meters),
@@ -38259,11 +39785,15 @@ function traces(chart, setting) {
 				last = on;
 			}
 			if (last !== null) drawn.push(...timeAxis(last, view.within));
-			return sheet(setting.id, [width, top + gutter.axis], "The ride, second by second", describe$1(chart, meters.length > 1), drawn);
+			return sheet(setting.id, [width, top + gutter.axis], titleOf(meters), describe$1(chart, meters.length > 1), drawn);
 		}
 	};
 }
-function metersOf(chart, { meter }) {
+function titleOf({ length }) {
+	if (length === 1) return "The ride, second by second";
+	return length === 2 ? "Both meters through the ride" : "All meters through the ride";
+}
+function metersOf$1(chart, { meter }) {
 	return [{
 		name: meter("primary"),
 		power: chart.primary
@@ -38328,7 +39858,7 @@ function differenceBand(chart, meters, { within, averaging }) {
 		behind: true
 	});
 	return {
-		title: "Primary minus second, W",
+		title: others.length > 1 ? "Primary minus another, W" : "Primary minus second, W",
 		height: 130,
 		zero: true,
 		curves: [...close || averaging !== null ? [] : apart.map(haze), ...apart.map(line)]
@@ -38472,6 +40002,7 @@ function people({ atLeast, atMost, unit }) {
 /** How each kind of chart is told and drawn. The compiler names the kind that is missing here. */
 const kinds$1 = {
 	traces,
+	sections: sections$1,
 	ratio: ratio$1,
 	dependence,
 	agreement,
@@ -38494,62 +40025,28 @@ function picture(chart, setting) {
 	const make = kinds$1[chart.kind];
 	return make(chart, setting);
 }
-// src/report/words/names.ts
-const channelNames = {
-	power: "power",
-	cadence: "cadence",
-	heartRate: "heart rate",
-	speed: "speed",
-	altitude: "altitude",
-	distance: "distance",
-	temperature: "temperature",
-	balance: "left–right balance"
-};
-const factNames = {
-	massKg: "body mass",
-	recordClass: "record class",
-	devices: "the meters as declared",
-	start: "the start of the race",
-	finish: "the finish of the race",
-	kind: "the kind of race",
-	required: "what the event requires"
-};
-const formatNames = {
-	fit: "FIT",
-	tcx: "TCX",
-	gpx: "GPX",
-	csv: "CSV"
-};
-const placeNames = {
-	crank: "crank",
-	pedal: "pedals",
-	hub: "hub",
-	trainer: "trainer"
-};
-const requirementNames = {
-	power: "power",
-	cadence: "cadence",
-	heartRate: "heart rate",
-	"second recording": "a second recording",
-	history: "earlier rides"
-};
-const sectionNames = {
-	steady: ["steady stretch", "steady stretches"],
-	sprint: ["sprint", "sprints"],
-	"over-under": ["over-under", "over-unders"],
-	"set-point block": ["set-point block", "set-point blocks"],
-	climb: ["climb", "climbs"],
-	coasting: ["stretch of coasting", "stretches of coasting"],
-	"first third": ["first third", "first thirds"],
-	"last third": ["last third", "last thirds"]
-};
 // src/report/words/fill.ts
 init_units$1();
 /**
 * `{name}` · `{name:s}` gives a bare number its unit · `{name:at}` is a place in the ride ·
+* `{name:who}` is the meter that a subject stands for ·
 * `{name|record|records}` adds the noun in the right number.
 */
 const placeholder = /\{([A-Za-z][\w-]*)(?::([^{}|]+))?(?:\|([^{}|]*)\|([^{}|]*))?\}/g;
+/** What measures say of a finding in words instead of numbers. */
+const wordsOfMeasures = [
+	"none",
+	"2 parameters",
+	"3 parameters",
+	"women",
+	"open",
+	"below to above",
+	"above to below",
+	"plain mean",
+	"weighted mean",
+	"throughout",
+	"in one half of the ride"
+];
 /** Strings that our own measures and readers put into a sentence, and how they are said. */
 const vocabulary = new Map([
 	...Object.entries({
@@ -38558,11 +40055,7 @@ const vocabulary = new Map([
 		...formatNames
 	}),
 	...Object.values(channelNames).map((word) => [word, word]),
-	...[
-		"none",
-		"2 parameters",
-		"3 parameters"
-	].map((word) => [word, word])
+	...wordsOfMeasures.map((word) => [word, word])
 ]);
 /** A word of ours, or a list of them with commas; null for everything else, which is a stranger's. */
 function ownWords(text) {
@@ -38571,7 +40064,8 @@ function ownWords(text) {
 }
 const isQuantity = (value) => typeof value === "object";
 const isUnit = (text) => text !== void 0 && Object.hasOwn(decimals, text);
-function said$1(value, unit) {
+function said$1(value, unit, nameOf) {
+	if (typeof value === "string" && unit === "who" && nameOf !== null) return [nameOf(value)];
 	if (typeof value === "string") return [ownWords(value) ?? foreign(value)];
 	if (unit === "at") return [position(isQuantity(value) ? value.value : value)];
 	if (isQuantity(value)) return [quantity(value.value, value.unit)];
@@ -38581,8 +40075,12 @@ function said$1(value, unit) {
 function fillable(template, values) {
 	return [...template.matchAll(placeholder)].every(([, name]) => Object.hasOwn(values, name));
 }
-/** Fills a template's placeholders. A value that is not there is said to be unstated, never left blank. */
-function fill(template, values) {
+/**
+* Fills a template's placeholders. A value that is not there is said to be unstated, never left blank.
+*
+* @param nameOf null: no meter is named, as in what was done to a file
+*/
+function fill(template, values, nameOf = null) {
 	const pieces = [];
 	let from = 0;
 	for (const match of template.matchAll(placeholder)) {
@@ -38592,7 +40090,7 @@ function fill(template, values) {
 		if (!Object.hasOwn(values, name)) pieces.push("an unstated value");
 		else {
 			const value = values[name];
-			pieces.push(said$1(value, unit));
+			pieces.push(said$1(value, unit, nameOf));
 			if (one !== void 0) pieces.push(` ${(isQuantity(value) ? value.value : value) === 1 ? one : many}`);
 		}
 	}
@@ -38624,8 +40122,8 @@ const reasons = {
 		full: "too few blocks of data: {blocks} found, {needed} needed"
 	},
 	"too-few-efforts": {
-		short: "too few efforts of the kind it looks at",
-		full: "too few efforts of the kind it looks at: {efforts} found, {needed} needed"
+		short: "too few efforts of the kind it looks at that both meters told",
+		full: "too few efforts of the kind it looks at that both meters told: {efforts} found, {needed} needed"
 	},
 	"no-channel": {
 		short: "a channel it needs was not recorded",
@@ -38667,6 +40165,8 @@ const reasons = {
 		short: "the ride used too narrow a range",
 		full: "the ride used too narrow a range of {what}"
 	},
+	"no-one-line": { short: "the blocks of the two meters lie along no one line" },
+	"rises-with-power": { short: "a rise with power tells the difference of the meters better" },
 	"cannot-separate": { short: "the possible causes cannot be told apart in this ride" },
 	"speed-not-tied": { short: "speed does not follow from power in this ride" },
 	"no-fact": {
@@ -38737,11 +40237,19 @@ function reachSaid({ reach }) {
 	const open = reach.notApplicable === 0 ? "" : `; ${number(reach.notApplicable)} could not be made`;
 	return `${number(reach.judged)} of ${counted(all, "check")} could be judged${open}${broken}.`;
 }
+/** Reasons for which there was nothing to ask: they stood in nobody's way. */
+const nothingToAsk = /* @__PURE__ */ new Set([
+	"no-drift",
+	"no-crossing",
+	"nothing-required",
+	"switched-off"
+]);
 /** Why much could not be judged, the weightiest first; null when everything could. */
 function becauseSaid({ reach }) {
-	if (reach.because.length === 0) return null;
-	const said = reach.because.slice(0, 3).map(({ id, count }) => `${reasonInShort(id)} (${number(count)})`);
-	const more = reach.because.length > said.length ? "; and other reasons" : "";
+	const inTheWay = reach.because.filter(({ id }) => !nothingToAsk.has(id));
+	if (inTheWay.length === 0) return null;
+	const said = inTheWay.slice(0, 3).map(({ id, count }) => `${reasonInShort(id)} (${number(count)})`);
+	const more = inTheWay.length > said.length ? "; and other reasons" : "";
 	return `What stood in the way: ${said.join("; ")}${more}.`;
 }
 /** Second recordings that were handed in and could not be read; null when there are none. */
@@ -38855,12 +40363,22 @@ function contextOf(report) {
 	for (const { rule } of report.measurements) (seen.has(rule) ? several : seen).add(rule);
 	return {
 		report,
-		findings: [...gravestFirst, "none"].flatMap((level) => report.findings.filter((finding) => finding.level === level)),
+		findings: [...gravestFirst, "none"].flatMap((level) => {
+			const own = report.findings.filter((finding) => finding.level === level);
+			return [...own.filter(leads), ...own.filter((finding) => !leads(finding))];
+		}),
 		rules: new Map(report.rules.items.map((rule) => [rule.id, rule])),
 		several
 	};
 }
+const leads = ({ explainedBy }) => explainedBy === null;
 const standsAlone = (told) => told.accountedBy === null;
+/** Findings that bear one title, as several pairs' do, together: each title where it first comes. */
+function byTitle(findings) {
+	const groups = /* @__PURE__ */ new Map();
+	for (const told of findings) groups.set(told.title, [...groups.get(told.title) ?? [], told]);
+	return [...groups];
+}
 /** Findings of the grade's own level, or the queries that add up to a referral. */
 function restsOn({ grade }, raised) {
 	const of = (level) => raised.find((group) => group.level === level)?.findings ?? [];
@@ -38869,6 +40387,12 @@ function restsOn({ grade }, raised) {
 }
 function tell({ report, findings, rules, several }, finding, number) {
 	const rule = rules.get(finding.rule) ?? null;
+	const named = (index) => ({
+		title: rules.get(findings[index].rule)?.title ?? findings[index].rule,
+		number: index + 1
+	});
+	const found = (test) => findings.flatMap((other, index) => test(other, index) ? [named(index)] : []);
+	const explains = (one, other) => other.explainedBy === one.rule && other.subject === one.subject;
 	return {
 		finding,
 		rule,
@@ -38877,28 +40401,31 @@ function tell({ report, findings, rules, several }, finding, number) {
 		question: rule?.question ?? finding.rule,
 		about: subjectName(report, finding.subject),
 		several: several.has(finding.rule),
-		claim: claim(rule, finding),
+		claim: claim(report, rule, finding),
 		value: valueSaid(finding),
 		limits: limitsSaid(finding),
+		byCautiousEnd: byCautiousEnd(finding),
 		honest: honestSaid(finding),
 		remarks: remarksSaid(finding),
-		accountedBy: accountedBy(finding, findings, rules)
+		accountedBy: found((other) => explains(other, finding))[0] ?? null,
+		accountsFor: found((other) => explains(finding, other)),
+		under: found((other, index) => index + 1 < number && other.rule === finding.rule && leads(other) && other.level !== "none")[0] ?? null
 	};
 }
 /** The rule's sentence, filled with what the judge put beside it; the finding's own numbers stand in. */
-function claim(rule, finding) {
+function claim(report, rule, finding) {
 	const { value, unit, interval, count, summary } = finding;
 	if (value === null || interval === null) return ["The number is withheld: it would give health data away."];
 	const template = rule?.claims[summary.id];
 	if (template === void 0) return join([foreign(finding.rule), `: ${valueSaid(finding)}.`]);
 	return capital(fill(template, {
 		count,
-		size: {
-			value: Math.abs(value),
-			unit
-		},
 		value: {
 			value,
+			unit
+		},
+		size: {
+			value: Math.abs(value),
 			unit
 		},
 		low: {
@@ -38910,7 +40437,7 @@ function claim(rule, finding) {
 			unit
 		},
 		...summary.values
-	}));
+	}, (subject) => meterName(report, subject)));
 }
 /** "14.2 % (11 to 17 %)". */
 function valueSaid({ value, unit, interval }) {
@@ -38922,14 +40449,6 @@ function valueSaid({ value, unit, interval }) {
 function remarksSaid({ remarks, ceiling }) {
 	return [...ceiling === null ? [] : [`Not raised further: ${ceiling}`], ...remarks].map((words) => capital([/[.!?]$/.test(words) ? words : `${words}.`]));
 }
-function accountedBy({ explainedBy, subject }, findings, rules) {
-	if (explainedBy === null) return null;
-	const index = findings.findIndex((one) => one.rule === explainedBy && one.subject === subject);
-	return index < 0 ? null : {
-		title: rules.get(explainedBy)?.title ?? explainedBy,
-		number: index + 1
-	};
-}
 function limitsSaid({ limits, unit }) {
 	const said = [...gravestFirst].reverse().flatMap((level) => {
 		const one = limits[level];
@@ -38937,6 +40456,9 @@ function limitsSaid({ limits, unit }) {
 		return words === null ? [] : [`${levelWords[level]} ${words}`];
 	});
 	return said.length === 0 ? null : said.join("; ");
+}
+function byCautiousEnd({ limits, interval }) {
+	return interval !== null && interval[0] !== interval[1] && Object.values(limits).some(({ end }) => end === "cautious");
 }
 function unchecked$1({ report, rules, several }) {
 	const groups = /* @__PURE__ */ new Map();
@@ -39004,6 +40526,10 @@ function layOut(report) {
 }
 function isWholeRide(chart) {
 	return chart.kind === "traces";
+}
+/** What is shown of the ride as a whole, before any finding. */
+function isOverview(chart) {
+	return isWholeRide(chart) || chart.kind === "sections";
 }
 function raisedOf({ raised }) {
 	return raised.flatMap(({ findings }) => findings);
@@ -39550,9 +41076,9 @@ function reached(honest, [level, ...higher]) {
 // src/report/page/findings.ts
 /** Stretches named before "and n more". */
 const mostStretches = 8;
-/** The whole ride on one time axis, with the stretches marked that raised findings argue from. */
+/** The whole ride on one time axis, with the stretches marked that raised findings argue from; and where the meters agree. */
 function overview(layout) {
-	const charts = layout.report.charts.filter(isWholeRide);
+	const charts = layout.report.charts.filter(isOverview);
 	if (charts.length === 0) return null;
 	return section("ride", "The ride at a glance", charts.map((chart) => figure(layout, chart)));
 }
@@ -39561,21 +41087,24 @@ function raisedFindings(layout) {
 	return html`${layout.told.raised.map(({ level, findings }) => section(`level-${level}`, levelHeadings[level], findings.map((told) => finding(layout, told)), level))}`;
 }
 function finding(layout, told) {
-	const { rule, finding, accountedBy } = told;
+	const { rule, finding, accountedBy, accountsFor, under } = told;
 	const charts = layout.report.charts.filter((chart) => finding.charts.includes(chart.id) && !isWholeRide(chart));
-	return html`<article class="finding" id="${findingId(told.number)}"><p class="eyebrow">${plain(capital([told.about]))}<code>${finding.rule}</code></p><h3>${told.title}</h3><p class="claim">${said(told.claim)}</p>${told.remarks.map((remark) => html`<p>${said(remark)}</p>`)}${accountedBy !== null && html`<p>Accounted for by another finding: <a href="#${findingId(accountedBy.number)}">${accountedBy.title}</a>.</p>`}${scale(told)}${charts.map((chart) => chartOf(layout, chart, told))}${rule !== null && accountedBy === null && sides(rule)}${basis$1(layout, told)}</article>`;
+	return html`<article class="finding" id="${findingId(told.number)}"><p class="eyebrow">${plain(capital([told.about]))}<code>${finding.rule}</code></p><h3>${told.title}</h3><p class="claim">${said(told.claim)}</p>${told.remarks.map((remark) => html`<p>${said(remark)}</p>`)}${accountedBy !== null && html`<p>Accounted for by another finding: ${linked(accountedBy)}.</p>`}${accountsFor.length > 0 && html`<p>It accounts as well for: ${accountsFor.map((one, index) => html`${index > 0 && "; "}${linked(one)}`)}.</p>`}${scale(told)}${charts.map((chart) => chartOf(layout, chart, told))}${rule !== null && accountedBy === null && (under === null ? sides(rule) : html`<p>What it may innocently be, what would settle it, and where the limits come from stand under ${linked(under)}.</p>`)}${basis$1(layout, told)}</article>`;
 }
+/** Another finding, by its title. */
+const linked = ({ number, title }) => html`<a href="#${findingId(number)}">${title}</a>`;
 function sides({ innocent, settles }) {
 	return html`<div class="sides">${innocent.length > 0 && html`<div><h4>It may be innocent</h4>${bullets(innocent)}</div>`}${settles.length > 0 && html`<div><h4>What would settle it</h4>${bullets(settles)}</div>`}</div>`;
 }
-function basis$1(layout, { finding, honest, rule }) {
+function basis$1(layout, { finding, honest, rule, under, accountedBy }) {
 	const { stretches, chance } = finding;
+	const source = under === null && accountedBy === null ? rule : null;
 	return terms([
 		["When", stretches.length > 0 ? when(layout, stretches, rule) : null],
 		["Where honest submissions lie", honest],
 		["How often honest riders show this", chance === null ? null : `${plain(capital([oneIn(chance)]))}. This does not say how likely this rider is to be honest.`],
-		["Where the limits come from", rule === null ? null : sourceSaid(rule)],
-		["False alarms", rule === null ? null : falseAlarmSaid(rule)]
+		["Where the limits come from", source === null ? null : sourceSaid(source)],
+		["False alarms", source === null ? null : falseAlarmSaid(source)]
 	]);
 }
 /** The stretches as links: to the ride above, and with the page's script to their very seconds. */
@@ -39586,15 +41115,19 @@ function when(layout, stretches, rule) {
 	return [...stretches.slice(0, mostStretches).map((stretch, index) => [index > 0 && ", ", ride === void 0 ? span(stretch) : html`<a href="#${chartId(layout, ride)}" data-from="${stretch[0]}" data-to="${stretch[1]}" data-averaged="${averaged}">${span(stretch)}</a>`]), more > 0 && ` and ${more} more`];
 }
 /** The number with its interval against its limits, drawn and in words. */
-function scale({ finding, number, value, limits }) {
+function scale({ finding, number, value, limits, byCautiousEnd }) {
 	if (value === null) return null;
 	const words = [value, limits].filter((part) => part !== null).join("; ");
-	return html`<figure><figcaption>${words}</figcaption>${gauge(finding, "", words) !== null && bothWidths((width, id) => gauge(finding, id, words)(width), `gauge-${number}`)}<p class="fine-print">${scaleKey(finding)}</p></figure>`;
+	return html`<figure><figcaption>${words}</figcaption>${gauge(finding, "", words) !== null && bothWidths((width, id) => gauge(finding, id, words)(width), `gauge-${number}`)}<p class="fine-print">${scaleKey(finding, byCautiousEnd)}</p></figure>`;
 }
 /** How to read the scale. */
-function scaleKey(finding) {
+function scaleKey(finding, byCautiousEnd) {
 	const { interval } = finding;
-	return [interval !== null && interval[0] === interval[1] ? "Dot: the number, counted and not estimated." : "Dot and bar: the number with its 95 % interval.", shadingSaid(finding)].filter((part) => part !== null).join(" ");
+	return [
+		interval !== null && interval[0] === interval[1] ? "Dot: the number, counted and not estimated." : "Dot and bar: the number with its 95 % interval.",
+		byCautiousEnd ? "Its end nearer to innocence is held against the limits." : null,
+		shadingSaid(finding)
+	].filter((part) => part !== null).join(" ");
 }
 function chartOf(layout, chart, told) {
 	const drawnAt = layout.place.get(chart.id);
@@ -39614,7 +41147,7 @@ function uncheckedMeasures({ told: { unchecked } }) {
 	return section("unchecked", "What could not be checked, and why", unchecked.map(({ because, checks }) => part$1(`${plain(capital(because))} (${number(checks.length)})`, html`<ul>${checks.map(({ question, about, why }) => html`<li>${question} <span class="quiet">(${about}${why !== null && html`: ${said(why)}`})</span></li>`)}</ul>`)));
 }
 // src/report/client/script.ts
-const script = "(function(){let e=/[\\p{Cc}\\p{Cs}\\u00ad\\u061c\\u180e\\u200b\\u200e\\u200f\\u2028-\\u202e\\u2060-\\u2069\\ufeff\\ufff9-\\ufffb\\ufffe\\uffff\\u{e0000}-\\u{e007f}]/gu;function t(t){return t.replace(e,`�`)}var n=class{#e;constructor(e){this.#e=e}toString(){return this.#e}static holds(e){return#e in e}};let r=/^[ !#-%(-;=?-~]*$/;function i(e){return r.test(e)?e:t(e).replace(/[&<>\"']/g,e=>`&#${e.charCodeAt(0)};`)}let a=/^(on.*|style|srcdoc|src|srcset|action|formaction|data|poster|ping|background|cite|xmlns.*)$/i,o=/^(href|xlink:href)$/i,s=/^(#|[a-z][a-z-]*\\/)/,c=/^(script|style|iframe|noscript|xmp|noembed|noframes|plaintext)$/i;function l(e){let t=[],n=`text`,r=``,i=``,l=``,u=``;for(let[d,f]of e.entries()){let p=0;for(;p<f.length;){let e=f.slice(p);if(n===`text`){let t=/^<(\\/?)([a-zA-Z][\\w:-]*)/.exec(e);if(e[0]===`<`&&t===null)throw Error(`neither tag nor text: ${e.slice(0,20)}`);t===null?p++:(u=t[1]===`/`?``:c.test(t[2])?t[2]:u,n=`tag`,p+=t[0].length)}else if(n===`tag`){let t=/^[\\w:.-]+(?==)/.exec(e);e[0]===`>`&&(n=`text`),t===null?p++:(r=t[0],n=`name`,p+=t[0].length+1)}else if(n===`name`){if(e[0]!==`\"`&&e[0]!==`'`)throw Error(`attribute ${r} is not quoted`);i=e[0],l=``,n=`value`,p++}else e[0]===i?n=`tag`:l+=e[0],p++}if(d===e.length-1)break;if(n===`text`&&u===``)t.push(`text`);else if(n===`value`&&!a.test(r)&&(!o.test(r)||s.test(l)))t.push(`attribute`);else throw Error(`no value may stand after …${f.slice(-40)}`)}if(n!==`text`)throw Error(`a template ends inside a tag: …${e.at(-1).slice(-40)}`);return t}let u=/* @__PURE__ */ new WeakMap;function d(e){let t=u.get(e);return t===void 0&&(t=l(e),u.set(e,t)),t}function f(e,t){if(e==null||e===!1)return``;if(typeof e==`string`)return i(e);if(typeof e==`number`){if(!Number.isFinite(e))throw Error(`not a number to print: ${e}`);return String(e)}if(t===`text`){if(Array.isArray(e))return e.map(e=>f(e,t)).join(``);if(n.holds(e))return e.toString()}throw Error(`neither text nor markup in ${t}: ${typeof e}`)}function p(e,...t){let r=d(e),i=e[0];for(let[n,a]of t.entries())i+=f(a,r[n])+e[n+1];return new n(i)}let m=p,h={\"%\":1,W:1,\"W/kg\":2,rpm:1,\"km/h\":1,bpm:1,N·m:1,kJ:1,kg:1,s:1,min:1,count:0,share:3,ratio:3,r:3},ee=[`ratio`,`r`];function g(e,t,n){let r=Math.abs(e).toFixed(t),[i,a]=(n||!r.includes(`.`)?r:r.replace(/\\.?0+$/,``)).split(`.`),o=i.length>4?i.replace(/\\B(?=(\\d{3})+$)/g,`,`):i,s=a===void 0?o:`${o}.${a}`;return e<0&&/[1-9]/.test(s)?`−`+s:s}function _(e){return g(e,3,!1)}function te(e,t){return t===`share`?g(e*100,h.share-2,!1):g(e,h[t],ee.includes(t))}function ne(e){return e===`share`?`%`:e===`count`||e===`ratio`||e===`r`?``:e}function re(e,t){return t===`s`&&Number.isInteger(e)&&Math.abs(e)>=120}function v(e,t){if(re(e,t))return ie(e);let n=ne(t);return n===``?te(e,t):te(e,t)+`\\xA0`+n}function ie(e){let t=Math.round(Math.abs(e)),n=[[Math.floor(t/3600),`h`],[Math.floor(t/60)%60,`min`],[t%60,`s`]].filter(([e])=>e>0).map(([e,t])=>`${e}\xA0${t}`);return(e<0&&n.length>0?`−`:``)+(n.length>0?n.join(` `):`0\\xA0s`)}function y(e){let t=Math.abs(Math.round(e)),n=e=>String(e).padStart(2,`0`),r=Math.floor(t/3600),i=Math.floor(t/60)%60,a=r>0?`${r}:${n(i)}:${n(t%60)}`:`${i}:${n(t%60)}`;return e<0?`−`+a:a}function ae([e,t]){return`${y(e)}–${y(t)}`}let b={ink:[`#1d2126`,`#ebe7de`],quiet:[`#575d66`,`#a9a69e`],rule:[`#d9d5cb`,`#3a3d42`],paper:[`#fffdf8`,`#16181b`],a:[`#0b5394`,`#7db8f2`],b:[`#c4550d`,`#f5a05f`],c:[`#00785a`,`#59c9a5`],d:[`#8e3b76`,`#dd95c8`],haze:[`#c3bba8`,`#5b5f66`],band:[`#e6e1d4`,`#34373c`],mark:[`#f6e2a8`,`#564617`],flag:[`#7a5a00`,`#e5c25c`]},x=e=>({class:`s-${e}`,light:b[e][0]}),S=e=>({class:`f-${e}`,light:b[e][0]});function C(e){return[`a`,`b`,`c`,`d`][e%4]}let w=e=>Math.round(e*10)/10;function T(...e){let t=1/0,n=-1/0;for(let r of e)for(let e of r)e!==null&&(e<t&&(t=e),e>n&&(n=e));return t>n?null:[t,n]}function oe(e,t,n){let r=new D,i=0,a=t(0);for(;i<e.length;){let o=Math.floor(a),s=-1,c=-1,l=i,u=a;do{let n=e[l]??null;n!==null&&((s<0||n<e[s])&&(s=l),(c<0||n>e[c])&&(c=l)),u=t(++l)}while(l<e.length&&Math.floor(u)===o);let d=l>i+1?o:a;if(s<0)r.lift();else{let[t,i]=s<c?[s,c]:[c,s];r.to(d,n(e[t])),i!==t&&r.to(d,n(e[i]))}i=l,a=u}return r.path}function E(e){let t=Math.abs(e),n=Math.floor(t/10),r=t-10*n,i=e<0?`-`:``;return r===0?`${i}${n}`:n===0?`${i}.${r}`:`${i}${n}.${r}`}var D=class{path=``;x=0;y=0;down=!1;lift(){this.down=!1}to(e,t){let{dx:n,dy:r}=this.go(e,t);this.down?n===0?this.path+=r===0?``:`v${E(r)}`:r===0?this.path+=`h${E(n)}`:this.path+=`l${E(n)}${r<0?``:` `}${E(r)}`:this.path+=`M${E(this.x)} ${E(this.y)}`,this.down=!0}dot(e,t){let{dx:n,dy:r}=this.go(e,t);this.path+=`m${E(n)}${r<0?``:` `}${E(r)}h0`}go(e,t){let[n,r]=[Math.round(e*10),Math.round(t*10)],i={dx:n-this.x,dy:r-this.y};return this.x=n,this.y=r,i}};function O(e){let t=new D;for(let[n,r]of e)t.to(n,r);return t.path}function se(e){let t=new D,n=[...new Set(e.map(([e,t])=>`${Math.round(e)} ${Math.round(t)}`))].map(e=>e.split(` `).map(Number));for(let[e,r]of n.sort((e,t)=>e[0]-t[0]||e[1]-t[1]))t.dot(e,r);return t.path}function k(e,t){return e.map((e,n)=>{let r=t[n]??null;return e===null||r===null?null:e-r})}function A(e,t){let n=Math.floor(t/2),r=0,i=0,a=(t,n)=>{let a=e[t]??null;a!==null&&(r+=n*a,i+=n)};for(let e=0;e<n;e++)a(e,1);return e.map((e,t)=>(a(t+n,1),a(t-n-1,-1),i>n?r/i:null))}function j([e,t],[n,r]){let i=(r-n)/(t-e);return t=>n+(t-e)*i}function ce([e,t],n){let r=(t-e)/Math.max(1,n),i=10**Math.floor(Math.log10(r)),a=r/i;return i*(a<Math.SQRT2?1:a<Math.sqrt(10)?2:a<Math.sqrt(50)?5:10)}function le(e,t,n){let r=Math.round(1/n),i=e=>n<1?e/r:e*n;return Array.from({length:Math.max(0,t-e+1)},(t,n)=>i(e+n))}function ue(e,t){let n=ce(e,t),r=le(Math.floor(e[0]/n),Math.ceil(e[1]/n),n);return{domain:[r[0],r.at(-1)],ticks:r}}let M={left:46,right:10,axis:22,title:18};function N(e,[t,n],r,i,a){return m`<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"chart\" viewBox=\"0 0 ${t} ${n}\" width=\"${t}\" height=\"${n}\" role=\"img\" aria-labelledby=\"${e}-t ${e}-d\" font-family=\"system-ui, sans-serif\" font-size=\"${11}\" stroke-linejoin=\"round\"><title id=\"${e}-t\">${r}</title><desc id=\"${e}-d\">${i}</desc><rect width=\"${t}\" height=\"${n}\" class=\"f-paper\" fill=\"${b.paper[0]}\"/>${a}</svg>`}function P([e,t]){return t>e?[e,t]:[e-1,e+1]}function F([e,t],[n,r],i,a,o=4){let s=ue(P(a),o);return{left:e,right:t,top:n,bottom:r,x:j(P(i),[e,t]),y:j(s.domain,[r,n]),ticksY:s.ticks}}function I(e,t=11){return[...e].length*t*.56}function L(e,[t,n],r=`quiet`,i=`start`){let{class:a,light:o}=S(r);return i===`start`?m`<text x=\"${w(t)}\" y=\"${w(n)}\" class=\"${a}\" fill=\"${o}\">${e}</text>`:m`<text x=\"${w(t)}\" y=\"${w(n)}\" text-anchor=\"${i}\" class=\"${a}\" fill=\"${o}\">${e}</text>`}function R(e,t){if(e.length===0)return null;let{class:n,light:r}=S(`quiet`);return m`<g text-anchor=\"${t}\" class=\"${n}\" fill=\"${r}\">${e.map(([e,t,n])=>m`<text x=\"${w(t)}\" y=\"${w(n)}\">${e}</text>`)}</g>`}function z(e,t,n,r){if(e===``)return null;let{class:i,light:a}=x(t);return r===void 0?m`<path d=\"${e}\" fill=\"none\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${n}\"/>`:m`<path d=\"${e}\" fill=\"none\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${n}\" stroke-dasharray=\"${r}\"/>`}function de(e,t){if(e===``)return null;let{class:n,light:r}=S(t);return m`<path d=\"${e}\" class=\"${n}\" fill=\"${r}\"/>`}function B([e,t],[n,r],i){let{class:a,light:o}=S(i);return m`<rect x=\"${w(e)}\" y=\"${w(n)}\" width=\"${w(Math.max(0,t-e))}\" height=\"${w(Math.max(0,r-n))}\" class=\"${a}\" fill=\"${o}\"/>`}function V(e,t,n,r=1){let{class:i,light:a}=x(n);return m`<line x1=\"${w(e[0])}\" y1=\"${w(e[1])}\" x2=\"${w(t[0])}\" y2=\"${w(t[1])}\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${r}\"/>`}function fe([e,t],n,r){let{class:i,light:a}=S(r);return m`<circle cx=\"${w(e)}\" cy=\"${w(t)}\" r=\"${n}\" class=\"${i}\" fill=\"${a}\"/>`}function H(e,t,n){if(e.length===0)return null;let{class:r,light:i}=x(n);return m`<path d=\"${se(e)}\" class=\"${r}\" stroke=\"${i}\" stroke-width=\"${2*t}\" stroke-linecap=\"round\"/>`}function U({left:e,right:t,y:n,ticksY:r},i){return[z(r.map(r=>`M${w(e)} ${w(n(r))}H${w(t)}`).join(``),`rule`,1),R(r.map(t=>[i(t),e-6,n(t)+4]),`end`)]}function pe({bottom:e,x:t,left:n,right:r},i,a){let o=-1/0,s=[],c=[];for(let l of i){let i=a(l),u=I(i)/2,d=Math.min(Math.max(t(l),n),r);d-u<o||(o=d+u+8,d+u>r+M.right?c.push([i,r+M.right,e+16]):s.push([i,d,e+16]))}return[z(i.map(i=>`M${w(Math.min(Math.max(t(i),n),r))} ${w(e)}v4`).join(``),`quiet`,1),R(s,`middle`),R(c,`end`)]}let me=[1,2,5,10,15,30,60,120,300,600,900,1800,3600,7200,14400,86400];function he([e,t],n){let r=me.find(r=>(t-e)/r<=n)??Math.ceil((t-e)/n),i=[];for(let n=Math.ceil(e/r)*r;n<=t;n+=r)i.push(n);return i}function W(e,t){return pe(e,he(t,Math.max(2,Math.floor((e.right-e.left)/70))),y)}function G({left:e,right:t,top:n},r,i=[]){let a=e+I(r)+14,o=i.reduce((e,{name:t})=>e+K(t),-ge),s=i.length===0||a+o<=t,c=s?n-7:n-4,l=s?ve(i,a,1/0):ve(i,e,t);return[L(r,[e,s?c:c-11],`ink`),...i.flatMap(({name:e,role:t,mark:n=`line`},r)=>{let{at:i,row:a}=l[r],o=c+a*_e,s=n===`area`?B([i,i+14],[o-9,o+1],t):n===`dot`?fe([i+7,o-4],3,t):z(`M${w(i)} ${o-4}h14`,t,2,n===`dashes`?`4 3`:void 0);return s===null?[]:[s,L(e,[i+18,o])]})]}let ge=12,K=e=>18+I(e)+12,_e=13;function ve(e,t,n){let r=t,i=0;return e.map(({name:e})=>{r>t&&r+K(e)-12>n&&(r=t,i++);let a=r;return r+=K(e),{at:a,row:i}})}function q({x:e,left:t,right:n,top:r,bottom:i},a,o=.5){return a.flatMap(([a,s])=>{let c=Math.max(t,e(a)),l=Math.min(n,Math.max(e(s),c+1.5));return l<=t||c>=n||l-c>o*(n-t)?[]:[B([c,l],[r,i],`mark`),B([c,l],[r-3,r],`flag`)]})}function J({id:e,view:t},n,{left:r,right:i,top:a,bottom:o},s){return t===void 0?m`${s}`:m`<clipPath id=\"${e}-${n}\"><rect x=\"${r}\" y=\"${a}\" width=\"${i-r}\" height=\"${o-a}\"/></clipPath><g clip-path=\"url(#${e}-${n})\">${s}</g>`}let ye={tools:`Look closer at the ride`,zoomIn:`Closer`,zoomOut:`Wider`,whole:`Whole ride`,averaging:`How power is drawn`,recorded:`As recorded`,chart:`The ride: arrow keys read second by second (with Shift ten at once), plus and minus zoom, 0 shows the whole ride`,hint:`Point at the chart to read it, drag across it to zoom in.`,showing:e=>`Showing ${ae(e)}.`};function be(e,t){let n=t.map(({name:e,value:t})=>`${e} ${t??`not recorded`}`);return[y(e),...n].join(` · `)}let Y=e=>v(e,`%`);function xe(e,t){let{blocks:n,trend:r}=e,i=Se(r),a=[`Each dot is one block: power of the primary over the second, in per cent, against time; ${n.length} blocks.`,r.length>0?`The trend runs from ${Y(r[0].percent)} to ${Y(r.at(-1).percent)}.`:``,i.length>0?`It crosses 100 % at ${i.map(y).join(`, `)}.`:``].filter(e=>e!==``).join(` `);return{title:`Ratio of the meters through the ride`,description:a,table:{head:[`time`,`primary over second`,`mean power`],rows:n.map(e=>[y(e.at),Y(e.percent),v(e.watts,`W`)])},strip:{label:`primary over second`,values:n.map(e=>e.percent),say:Y},draw:e=>{let o=[100,...n.map(e=>e.percent),...r.flatMap(({low:e,high:t})=>[e,t])],s=[...n,...r].map(e=>e.at),c=t.view?.within??[Math.min(0,...s),Math.max(1,...s)],l=F([M.left,e-M.right],[M.title+6,210-M.axis],c,[Math.min(...o),Math.max(...o)],5),u=r.map(({at:e,high:t})=>[l.x(e),l.y(t)]),d=r.map(({at:e,low:t})=>[l.x(e),l.y(t)]).reverse();return N(t.id,[e,210],`Ratio of the meters through the ride`,a,[q(l,t.marked),J(t,`band`,l,[r.length>1?de(`${O([...u,...d])}Z`,`band`):null]),U(l,e=>`${e} %`),V([l.left,l.y(100)],[l.right,l.y(100)],`quiet`),J(t,`lines`,l,[H(n.map(e=>[l.x(e.at),l.y(e.percent)]),2.5,`a`),z(O(r.map(({at:e,percent:t})=>[l.x(e),l.y(t)])),`ink`,2),...i.flatMap(e=>[V([l.x(e),l.y(100)-8],[l.x(e),l.y(100)+8],`ink`,2),L(y(e),[l.x(e)+4,l.y(100)+14],`ink`)])]),W(l,c),G(l,`Primary over second`,[{name:`block`,role:`a`,mark:`dot`},{name:`trend`,role:`ink`},{name:`95 % band`,role:`band`,mark:`area`}])])}}}function Se(e){return e.slice(1).flatMap((t,n)=>{let r=e[n],[i,a]=[r.percent-100,t.percent-100];return i*a<0?[r.at+(t.at-r.at)*i/(i-a)]:[]})}function Ce(e,t){let{blocks:n}=e,r=n.map(e=>e.heartRate-e.predicted),i=`Heart rate as measured (dots) and as power predicts it (line), and below it the difference of the two, against time; ${n.length} blocks.`;return{title:`Heart rate, predicted and measured`,description:i,table:{head:[`time`,`mean power`,`heart rate`,`predicted`],rows:n.map(e=>[y(e.at),v(e.watts,`W`),v(e.heartRate,`bpm`),v(e.predicted,`bpm`)])},strip:{label:`heart rate, measured minus predicted`,values:r,say:e=>v(e,`bpm`)},draw:e=>{let a=n.map(e=>e.at),o=t.view?.within??[Math.min(0,...a),Math.max(1,...a)],s=[M.left,e-M.right],c=T(n.flatMap(e=>[e.heartRate,e.predicted]))??[0,1],l=T([0,...r])??[0,1],u=F(s,[M.title+6,150],o,c),d=F(s,[150+M.title+16,150+M.title+16+90],o,l,3);return N(t.id,[e,d.bottom+M.axis],`Heart rate, predicted and measured`,i,[q(u,t.marked),q(d,t.marked),U(u,_),J(t,`over`,u,[z(O(n.map(e=>[u.x(e.at),u.y(e.predicted)])),`b`,1.75),H(n.map(e=>[u.x(e.at),u.y(e.heartRate)]),2.5,`a`)]),G(u,`bpm`,[{name:`measured`,role:`a`,mark:`dot`},{name:`predicted from power`,role:`b`}]),U(d,_),V([d.left,d.y(0)],[d.right,d.y(0)],`quiet`),J(t,`under`,d,[z(O(n.map((e,t)=>[d.x(e.at),d.y(r[t])])),`a`,1.5)]),G(d,`Measured minus predicted, bpm`),W(d,o)])}}}function we(e,t){let n=Te(e,t),r=t.view??{within:[0,e.primary.length],averaging:null};return{title:n.length>1?`Both meters through the ride`:`The ride, second by second`,description:ke(e,n.length>1),table:Ae(e,n),strip:je(n),draw:i=>{let a=0,o=[],s=null;for(let c of Ee(e,n,r)){let e=T(...c.curves.map(e=>e.values));if(e===null)continue;let n=F([M.left,i-M.right],[a+M.title+4,a+M.title+c.height],r.within,c.zero?[Math.min(0,e[0]),Math.max(0,e[1])]:e,c.height>90?4:2);o.push(...Oe(c,n,t,r.within[0])),a+=M.title+c.height+10,s=n}return s!==null&&o.push(...W(s,r.within)),N(t.id,[i,a+M.axis],`The ride, second by second`,ke(e,n.length>1),o)}}}function Te(e,{meter:t}){return[{name:t(`primary`),power:e.primary},...e.seconds.map(({subject:e,power:n})=>({name:t(e),power:n}))]}function Ee(e,t,{within:n,averaging:r}){let i=e=>e.slice(n[0],n[1]),a=e=>i(r===null?e:A(e,r)),o=[{title:`Power, W`,height:150,zero:!0,curves:t.map(({name:e,power:t},n)=>({values:a(t),name:e,role:C(n),width:1.25})).reverse()}];t.length>1&&o.unshift(De(e,t,{within:n,averaging:r}));let s=(e,t,n)=>({title:e,height:56,zero:n,curves:[{values:i(t),name:``,role:`quiet`,width:1,behind:!0}]});return e.cadence!==null&&o.push(s(`Cadence, rpm`,e.cadence,!0)),e.heartRate!==null&&o.push(s(`Heart rate, bpm`,e.heartRate,!1)),o}function De(e,t,{within:n,averaging:r}){let i=t.slice(1),a=i.map(({power:t})=>k(e.primary,t)),o=e=>e.slice(n[0],n[1]),s=r===null&&n[1]-n[0]<=600,c=r??30,l=(e,t)=>({values:o(s?e:A(e,c)),name:[i.length>1?`minus ${i[t].name}`:``,s?`as recorded`:`${c} s mean`].filter(e=>e!==``).join(`, `),role:i.length>1?C(t+1):`ink`,width:1.5});return{title:`Primary minus second, W`,height:130,zero:!0,curves:[...s||r!==null?[]:a.map(e=>({values:o(e),name:``,role:`haze`,width:1,behind:!0})),...a.map(l)]}}function Oe(e,t,n,r){let i=e.curves.filter(e=>e.behind!==!0).map(({name:e,role:t})=>({name:e,role:t})),a=e=>t.x(r+e);return[...q(t,n.marked),...U(t,_),e.zero&&t.ticksY[0]<0?V([t.left,t.y(0)],[t.right,t.y(0)],`quiet`):null,...e.curves.map(e=>z(oe(e.values,a,t.y),e.role,e.width)),...G(t,e.title,i.length>1||e.title.startsWith(`Primary`)?[...i].reverse():[])].filter(e=>e!==null)}function ke(e,t){return`${[t?`Difference of the meters, with its mean over 30 s in front`:null,`power`,e.cadence===null?null:`cadence`,e.heartRate===null?null:`heart rate`].filter(e=>e!==null).join(`, `)} against time, ${y(e.primary.length)} in all. Where several seconds share a pixel the lowest and the highest are drawn. Stretches that findings argue from are marked.`}function Ae(e,t){let n=e.primary.length,r=Math.max(60,Math.ceil(n/12/60)*60),i=[...t.map(({name:e,power:t})=>({head:`${e}, W`,values:t})),...e.cadence===null?[]:[{head:`cadence, rpm`,values:e.cadence}],...e.heartRate===null?[]:[{head:`heart rate, bpm`,values:e.heartRate}]],a=[];for(let e=0;e<n;e+=r){let t=Math.min(n,e+r);a.push([`${y(e)}–${y(t)}`,...i.map(({values:n})=>{let r=T(n.slice(e,t));return r===null?`–`:`${_(Math.round(r[0]))} to ${_(Math.round(r[1]))}`})])}return{head:[`time`,...i.map(({head:e})=>`${e}: lowest to highest`)],rows:a}}function je(e){let t=e[1],n=t===void 0?e[0].power:k(e[0].power,t.power);return{label:t===void 0?`power`:`primary minus second`,values:n,say:e=>`${_(Math.round(e))} W`}}function Me(e,t){switch(e.kind){case`traces`:return we(e,t);case`ratio`:return xe(e,t);case`response`:return Ce(e,t)}}function X({scale:e,changes:t}){let n=0;return(t.match(/\\(-?\\d+\\)|[+*=:;,!?~]?[a-zA-Z]|[._]/g)??[]).map(t=>{if(t===`_`)return null;if(t.startsWith(`(`))n+=Number(t.slice(1,-1));else if(t!==`.`){let e=t.charCodeAt(t.length-1),r=t.length===1?0:26*(`+*=:;,!?~`.indexOf(t[0])+1);n+=e>96?e-96+r:64-e-r}return n/e})}function Z(e){let t=Object.entries(e).map(([e,t])=>[e,X(t)]),n=t[0]?.[1].length??0;return Array.from({length:n},(e,n)=>Object.fromEntries(t.map(([e,t])=>[e,t[n]])))}function Ne(e){switch(e.kind){case`traces`:return Pe(e);case`ratio`:return{...e,blocks:Z(e.blocks),trend:Z(e.trend)};case`response`:return{...e,blocks:Z(e.blocks)}}}function Pe(e){let{primary:t,seconds:n,cadence:r,heartRate:i}=e;return{...e,primary:X(t),seconds:n.map(({subject:e,power:t})=>({subject:e,power:X(t)})),cadence:r===null?null:X(r),heartRate:i===null?null:X(i)}}function Fe(e,t,n){let r=(e,t)=>({name:e,unit:`W`,values:n===null?t:A(t,n)});return[r(t(`primary`),e.primary),...e.seconds.map(e=>r(t(e.subject),e.power)),...e.cadence===null?[]:[{name:`cadence`,unit:`rpm`,values:e.cadence}],...e.heartRate===null?[]:[{name:`heart rate`,unit:`bpm`,values:e.heartRate}]]}function Ie(e,t){return e.map(({name:e,unit:n,values:r})=>{let i=r[t]??null;return{name:e,value:i===null?null:v(i,n)}})}function Q([e,t],n){let r=Math.min(n,Math.max(10,Math.round(t-e))),i=Math.min(Math.max(0,Math.round((e+t-r)/2)),n-r);return[i,i+r]}function $([e,t],n,r,i){let a=r?1/2:2;return Q([n-(n-e)*a,n+(t-n)*a],i)}function Le([e,t],n){let r=Math.max(15,(t-e)/2);return Q([e-r,t+r],n)}function Re([e,t],n,r){return n<e?Q([n,n+t-e],r):n>=t?Q([n+1-(t-e),n+1],r):[e,t]}function ze(){let e=document.getElementById(`live-data`);if(e===null)return;let t=JSON.parse(e.textContent??``),n=t.charts.flatMap(({figure:e,marked:t,chart:n})=>{let r=document.querySelector(`#${e} .live`);return r===null?[]:[{host:r,id:`${e}-l`,marked:t,chart:Ne(n)}]}),r=n.find(e=>e.chart.kind===`traces`);r!==void 0&&new Be(t,n,r,r.chart)}var Be=class{data;drawn;ride;chart;length;tools;output;averagings;within;averaging=null;channels;at=null;dragFrom=null;constructor(e,t,n,r){this.data=e,this.drawn=t,this.ride=n,this.chart=r,this.length=r.primary.length,this.within=[0,this.length],this.channels=this.readChannels(),this.tools=n.host.parentElement.querySelector(`.tools`),this.output=this.tools.querySelector(`output`),this.averagings=this.tools.querySelector(`select`),this.averaging=this.chosen(),this.channels=this.readChannels(),this.tools.hidden=!1;for(let{host:e}of t){e.hidden=!1;for(let t of e.parentElement.querySelectorAll(`.wide, .narrow`))t.hidden=!0}this.listen();let i=new ResizeObserver(()=>this.draw());for(let{host:e}of t)i.observe(e)}meter=e=>this.data.meters[e]??e;readChannels(){return Fe(this.chart,e=>this.meter(e),this.averaging)}listen(){let{host:e}=this.ride;this.tools.addEventListener(`click`,e=>this.press(e)),this.averagings.addEventListener(`change`,()=>this.average()),e.addEventListener(`keydown`,e=>this.key(e)),e.addEventListener(`pointerdown`,e=>this.down(e)),e.addEventListener(`pointermove`,e=>this.move(e)),e.addEventListener(`pointerup`,e=>this.up(e)),e.addEventListener(`pointercancel`,()=>this.drop()),e.addEventListener(`pointerleave`,()=>this.point(null)),e.addEventListener(`dblclick`,()=>this.show([0,this.length])),document.addEventListener(`click`,e=>this.follow(e))}follow(e){let t=e.target.closest(`a[data-from]`);t!==null&&(e.preventDefault(),this.averaging!==null&&(this.averagings.value=t.dataset.averaged??``,this.average()),this.show(Le([Number(t.dataset.from),Number(t.dataset.to)],this.length)),this.ride.host.focus({preventScroll:!0}),this.ride.host.parentElement.scrollIntoView({block:`start`}))}press(e){let t=e.target.closest(`[data-do]`)?.dataset.do,n=this.at??(this.within[0]+this.within[1])/2;(t===`in`||t===`out`)&&this.show($(this.within,n,t===`in`,this.length)),t===`whole`&&this.show([0,this.length])}key(e){let t=this.at??this.within[0],n=e.shiftKey?10:1,r={ArrowLeft:this.at===null?t:t-n,ArrowRight:this.at===null?t:t+n,Home:this.within[0],End:this.within[1]-1}[e.key];if(r!==void 0)this.read(Math.min(this.length-1,Math.max(0,r)));else if(e.key===`+`||e.key===`=`)this.show($(this.within,t,!0,this.length));else if(e.key===`-`)this.show($(this.within,t,!1,this.length));else if(e.key===`0`||e.key===`Escape`)this.show([0,this.length]);else return;e.preventDefault()}read(e){let t=Re(this.within,e,this.length);t[0]!==this.within[0]&&this.show(t),this.point(e)}down(e){e.button===0&&e.pointerType!==`touch`&&(this.dragFrom=this.second(e),this.ride.host.setPointerCapture(e.pointerId))}move(e){this.point(this.second(e))}up(e){let t=this.dragFrom;if(this.drop(),t===null)return;let n=this.second(e);Math.abs(this.x(t)-this.x(n))>6&&this.show(Q([Math.min(t,n),Math.max(t,n)],this.length))}drop(){this.dragFrom=null,this.overlay()}show(e){this.within=Q(e,this.length),this.draw(),this.output.textContent=ye.showing(this.within)}chosen(){return this.averagings.value===``?null:Number(this.averagings.value)}average(){this.averaging=this.chosen(),this.channels=this.readChannels(),this.draw()}point(e){this.at=e,this.overlay(),this.output.textContent=e===null?ye.hint:be(e,Ie(this.channels,e))}draw(){let{within:e,averaging:t}=this,n={within:e,averaging:t};for(let{host:e,id:t,marked:r,chart:i}of this.drawn){let a=Me(i,{id:t,marked:r,meter:this.meter,view:n}).draw(Math.max(280,e.clientWidth)),o=new DOMParser().parseFromString(a.toString(),`image/svg+xml`).documentElement;e.replaceChildren(document.importNode(o,!0))}this.overlay()}overlay(){for(let{host:e}of this.drawn){let t=e.querySelector(`svg`);for(let e of t.querySelectorAll(`.cursor`))e.remove();if(this.at===null||this.at<this.within[0]||this.at>this.within[1])continue;let n=this.x(this.at,e);if(this.dragFrom!==null&&e===this.ride.host){let r=this.x(this.dragFrom,e);t.append(this.mark(`rect`,{x:Math.min(n,r),y:0,width:Math.abs(n-r),height:t.viewBox.baseVal.height}))}t.append(this.mark(`line`,{x1:n,x2:n,y1:M.title,y2:t.viewBox.baseVal.height-M.axis}))}}mark(e,t){let n=document.createElementNS(`http://www.w3.org/2000/svg`,e);n.setAttribute(`class`,`cursor`);for(let[e,r]of Object.entries(t))n.setAttribute(e,String(r));return n}x(e,t=this.ride.host){let[n,r]=this.within,i=Math.max(280,t.clientWidth)-M.left-M.right;return M.left+(e-n)/(r-n)*i}second(e){let{host:t}=this.ride,[n,r]=this.within,i=t.clientWidth-M.left-M.right,a=(e.clientX-t.getBoundingClientRect().left-M.left)/i;return Math.min(r-1,Math.max(n,Math.round(n+a*(r-n))))}};ze()})();";
+const script = "(function(){let e=/[\\p{Cc}\\p{Cs}\\u00ad\\u061c\\u180e\\u200b\\u200e\\u200f\\u2028-\\u202e\\u2060-\\u2069\\ufeff\\ufff9-\\ufffb\\ufffe\\uffff\\u{e0000}-\\u{e007f}]/gu;function t(t){return t.replace(e,`�`)}var n=class{#e;constructor(e){this.#e=e}toString(){return this.#e}static holds(e){return#e in e}};let r=/^[ !#-%(-;=?-~]*$/;function i(e){return r.test(e)?e:t(e).replace(/[&<>\"']/g,e=>`&#${e.charCodeAt(0)};`)}let a=/^(on.*|style|srcdoc|src|srcset|action|formaction|data|poster|ping|background|cite|xmlns.*)$/i,o=/^(href|xlink:href)$/i,s=/^(#|[a-z][a-z-]*\\/)/,c=/^(script|style|iframe|noscript|xmp|noembed|noframes|plaintext)$/i;function l(e){let t=[],n=`text`,r=``,i=``,l=``,u=``;for(let[d,f]of e.entries()){let p=0;for(;p<f.length;){let e=f.slice(p);if(n===`text`){let t=/^<(\\/?)([a-zA-Z][\\w:-]*)/.exec(e);if(e[0]===`<`&&t===null)throw Error(`neither tag nor text: ${e.slice(0,20)}`);t===null?p++:(u=t[1]===`/`?``:c.test(t[2])?t[2]:u,n=`tag`,p+=t[0].length)}else if(n===`tag`){let t=/^[\\w:.-]+(?==)/.exec(e);e[0]===`>`&&(n=`text`),t===null?p++:(r=t[0],n=`name`,p+=t[0].length+1)}else if(n===`name`){if(e[0]!==`\"`&&e[0]!==`'`)throw Error(`attribute ${r} is not quoted`);i=e[0],l=``,n=`value`,p++}else e[0]===i?n=`tag`:l+=e[0],p++}if(d===e.length-1)break;if(n===`text`&&u===``)t.push(`text`);else if(n===`value`&&!a.test(r)&&(!o.test(r)||s.test(l)))t.push(`attribute`);else throw Error(`no value may stand after …${f.slice(-40)}`)}if(n!==`text`)throw Error(`a template ends inside a tag: …${e.at(-1).slice(-40)}`);return t}let u=/* @__PURE__ */ new WeakMap;function d(e){let t=u.get(e);return t===void 0&&(t=l(e),u.set(e,t)),t}function f(e,t){if(e==null||e===!1)return``;if(typeof e==`string`)return i(e);if(typeof e==`number`){if(!Number.isFinite(e))throw Error(`not a number to print: ${e}`);return String(e)}if(t===`text`){if(Array.isArray(e))return e.map(e=>f(e,t)).join(``);if(n.holds(e))return e.toString()}throw Error(`neither text nor markup in ${t}: ${typeof e}`)}function p(e,...t){let r=d(e),i=e[0];for(let[n,a]of t.entries())i+=f(a,r[n])+e[n+1];return new n(i)}let m=p,h={\"%\":1,W:1,\"W/kg\":2,rpm:1,\"km/h\":1,bpm:1,N·m:1,kJ:1,kg:1,s:1,min:1,count:0,share:3,ratio:3,r:3},ee=[`ratio`,`r`];function g(e,t,n){let r=Math.abs(e).toFixed(t),[i,a]=(n||!r.includes(`.`)?r:r.replace(/\\.?0+$/,``)).split(`.`),o=i.length>4?i.replace(/\\B(?=(\\d{3})+$)/g,`,`):i,s=a===void 0?o:`${o}.${a}`;return e<0&&/[1-9]/.test(s)?`−`+s:s}function _(e){return g(e,3,!1)}function te(e,t){return t===`share`?g(e*100,h.share-2,!1):g(e,h[t],ee.includes(t))}function ne(e){return e===`share`?`%`:e===`count`||e===`ratio`||e===`r`?``:e}function re(e,t){return t===`s`&&Number.isInteger(e)&&Math.abs(e)>=120}function v(e,t){if(re(e,t))return ie(e);let n=ne(t);return n===``?te(e,t):te(e,t)+`\\xA0`+n}function ie(e){let t=Math.round(Math.abs(e)),n=Math.floor(t/86400),r=[[n,n===1?`day`:`days`],[Math.floor(t/3600)%24,`h`],[Math.floor(t/60)%60,`min`],[t%60,`s`]].filter(([e])=>e>0).map(([e,t])=>`${e}\xA0${t}`);return(e<0&&r.length>0?`−`:``)+(r.length>0?r.join(` `):`0\\xA0s`)}function y(e){let t=Math.abs(Math.round(e)),n=e=>String(e).padStart(2,`0`),r=Math.floor(t/3600),i=Math.floor(t/60)%60,a=r>0?`${r}:${n(i)}:${n(t%60)}`:`${i}:${n(t%60)}`;return e<0?`−`+a:a}function ae([e,t]){return`${y(e)}–${y(t)}`}let b={ink:[`#1d2126`,`#ebe7de`],quiet:[`#575d66`,`#a9a69e`],rule:[`#d9d5cb`,`#3a3d42`],paper:[`#fffdf8`,`#16181b`],a:[`#0b5394`,`#7db8f2`],b:[`#c4550d`,`#f5a05f`],c:[`#00785a`,`#59c9a5`],d:[`#8e3b76`,`#dd95c8`],haze:[`#c3bba8`,`#5b5f66`],band:[`#e6e1d4`,`#34373c`],mark:[`#f6e2a8`,`#564617`],flag:[`#7a5a00`,`#e5c25c`]},x=e=>({class:`s-${e}`,light:b[e][0]}),S=e=>({class:`f-${e}`,light:b[e][0]});function oe(e){return[`a`,`b`,`c`,`d`][e%4]}let C=e=>Math.round(e*10)/10;function w(...e){let t=1/0,n=-1/0;for(let r of e)for(let e of r)e!==null&&(e<t&&(t=e),e>n&&(n=e));return t>n?null:[t,n]}function se(e,t,n){let r=new E,i=0,a=t(0);for(;i<e.length;){let o=Math.floor(a),s=-1,c=-1,l=i,u=a;do{let n=e[l]??null;n!==null&&((s<0||n<e[s])&&(s=l),(c<0||n>e[c])&&(c=l)),u=t(++l)}while(l<e.length&&Math.floor(u)===o);let d=l>i+1?o:a;if(s<0)r.lift();else{let[t,i]=s<c?[s,c]:[c,s];r.to(d,n(e[t])),i!==t&&r.to(d,n(e[i]))}i=l,a=u}return r.path}function T(e){let t=Math.abs(e),n=Math.floor(t/10),r=t-10*n,i=e<0?`-`:``;return r===0?`${i}${n}`:n===0?`${i}.${r}`:`${i}${n}.${r}`}var E=class{path=``;x=0;y=0;down=!1;lift(){this.down=!1}to(e,t){let{dx:n,dy:r}=this.go(e,t);this.down?n===0?this.path+=r===0?``:`v${T(r)}`:r===0?this.path+=`h${T(n)}`:this.path+=`l${T(n)}${r<0?``:` `}${T(r)}`:this.path+=`M${T(this.x)} ${T(this.y)}`,this.down=!0}dot(e,t){let{dx:n,dy:r}=this.go(e,t);this.path+=`m${T(n)}${r<0?``:` `}${T(r)}h0`}go(e,t){let[n,r]=[Math.round(e*10),Math.round(t*10)],i={dx:n-this.x,dy:r-this.y};return this.x=n,this.y=r,i}};function D(e){let t=new E;for(let[n,r]of e)t.to(n,r);return t.path}function ce(e){let t=new E,n=[...new Set(e.map(([e,t])=>`${Math.round(e)} ${Math.round(t)}`))].map(e=>e.split(` `).map(Number));for(let[e,r]of n.sort((e,t)=>e[0]-t[0]||e[1]-t[1]))t.dot(e,r);return t.path}function O(e,t){return e.map((e,n)=>{let r=t[n]??null;return e===null||r===null?null:e-r})}function k(e,t){let n=Math.floor(t/2),r=0,i=0,a=(t,n)=>{let a=e[t]??null;a!==null&&(r+=n*a,i+=n)};for(let e=0;e<n;e++)a(e,1);return e.map((e,t)=>(a(t+n,1),a(t-n-1,-1),i>n?r/i:null))}function A([e,t],[n,r]){let i=(r-n)/(t-e);return t=>n+(t-e)*i}function le([e,t],n){let r=(t-e)/Math.max(1,n),i=10**Math.floor(Math.log10(r)),a=r/i;return i*(a<Math.SQRT2?1:a<Math.sqrt(10)?2:a<Math.sqrt(50)?5:10)}function ue(e,t,n){let r=Math.round(1/n),i=e=>n<1?e/r:e*n;return Array.from({length:Math.max(0,t-e+1)},(t,n)=>i(e+n))}function de(e,t){let n=le(e,t),r=ue(Math.floor(e[0]/n),Math.ceil(e[1]/n),n);return{domain:[r[0],r.at(-1)],ticks:r}}let j={left:46,right:10,axis:22,title:18};function M(e,[t,n],r,i,a){return m`<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"chart\" viewBox=\"0 0 ${t} ${n}\" width=\"${t}\" height=\"${n}\" role=\"img\" aria-labelledby=\"${e}-t ${e}-d\" font-family=\"system-ui, sans-serif\" font-size=\"${11}\" stroke-linejoin=\"round\"><title id=\"${e}-t\">${r}</title><desc id=\"${e}-d\">${i}</desc><rect width=\"${t}\" height=\"${n}\" class=\"f-paper\" fill=\"${b.paper[0]}\"/>${a}</svg>`}function N([e,t]){return t>e?[e,t]:[e-1,e+1]}function P([e,t],[n,r],i,a,o=4){let s=de(N(a),o);return{left:e,right:t,top:n,bottom:r,x:A(N(i),[e,t]),y:A(s.domain,[r,n]),ticksY:s.ticks}}function F(e,t=11){return[...e].length*t*.56}function I(e,[t,n],r=`quiet`,i=`start`){let{class:a,light:o}=S(r);return i===`start`?m`<text x=\"${C(t)}\" y=\"${C(n)}\" class=\"${a}\" fill=\"${o}\">${e}</text>`:m`<text x=\"${C(t)}\" y=\"${C(n)}\" text-anchor=\"${i}\" class=\"${a}\" fill=\"${o}\">${e}</text>`}function L(e,t){if(e.length===0)return null;let{class:n,light:r}=S(`quiet`);return m`<g text-anchor=\"${t}\" class=\"${n}\" fill=\"${r}\">${e.map(([e,t,n])=>m`<text x=\"${C(t)}\" y=\"${C(n)}\">${e}</text>`)}</g>`}function R(e,t,n,r){if(e===``)return null;let{class:i,light:a}=x(t);return r===void 0?m`<path d=\"${e}\" fill=\"none\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${n}\"/>`:m`<path d=\"${e}\" fill=\"none\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${n}\" stroke-dasharray=\"${r}\"/>`}function fe(e,t){if(e===``)return null;let{class:n,light:r}=S(t);return m`<path d=\"${e}\" class=\"${n}\" fill=\"${r}\"/>`}function z([e,t],[n,r],i){let{class:a,light:o}=S(i);return m`<rect x=\"${C(e)}\" y=\"${C(n)}\" width=\"${C(Math.max(0,t-e))}\" height=\"${C(Math.max(0,r-n))}\" class=\"${a}\" fill=\"${o}\"/>`}function B(e,t,n,r=1){let{class:i,light:a}=x(n);return m`<line x1=\"${C(e[0])}\" y1=\"${C(e[1])}\" x2=\"${C(t[0])}\" y2=\"${C(t[1])}\" class=\"${i}\" stroke=\"${a}\" stroke-width=\"${r}\"/>`}function pe([e,t],n,r){let{class:i,light:a}=S(r);return m`<circle cx=\"${C(e)}\" cy=\"${C(t)}\" r=\"${n}\" class=\"${i}\" fill=\"${a}\"/>`}function V(e,t,n){if(e.length===0)return null;let{class:r,light:i}=x(n);return m`<path d=\"${ce(e)}\" class=\"${r}\" stroke=\"${i}\" stroke-width=\"${2*t}\" stroke-linecap=\"round\"/>`}function H({left:e,right:t,y:n,ticksY:r},i){return[R(r.map(r=>`M${C(e)} ${C(n(r))}H${C(t)}`).join(``),`rule`,1),L(r.map(t=>[i(t),e-6,n(t)+4]),`end`)]}function me({bottom:e,x:t,left:n,right:r},i,a){let o=-1/0,s=[],c=[];for(let l of i){let i=a(l),u=F(i)/2,d=Math.min(Math.max(t(l),n),r);d-u<o||(o=d+u+8,d+u>r+j.right?c.push([i,r+j.right,e+16]):s.push([i,d,e+16]))}return[R(i.map(i=>`M${C(Math.min(Math.max(t(i),n),r))} ${C(e)}v4`).join(``),`quiet`,1),L(s,`middle`),L(c,`end`)]}let he=[1,2,5,10,15,30,60,120,300,600,900,1800,3600,7200,14400,86400];function ge([e,t],n){let r=he.find(r=>(t-e)/r<=n)??Math.ceil((t-e)/n),i=[];for(let n=Math.ceil(e/r)*r;n<=t;n+=r)i.push(n);return i}function U(e,t){return me(e,ge(t,Math.max(2,Math.floor((e.right-e.left)/70))),y)}function W({left:e,right:t,top:n},r,i=[]){let a=e+F(r)+14,o=i.reduce((e,{name:t})=>e+G(t),-_e),s=i.length===0||a+o<=t,c=s?n-7:n-4,l=s?K(i,a,1/0):K(i,e,t);return[I(r,[e,s?c:c-11],`ink`),...i.flatMap(({name:e,role:t,mark:n=`line`},r)=>{let{at:i,row:a}=l[r],o=c+a*ve,s=n===`area`?z([i,i+14],[o-9,o+1],t):n===`dot`?pe([i+7,o-4],3,t):R(`M${C(i)} ${o-4}h14`,t,2,n===`dashes`?`4 3`:void 0);return s===null?[]:[s,I(e,[i+18,o])]})]}let _e=12,G=e=>18+F(e)+12,ve=13;function K(e,t,n){let r=t,i=0;return e.map(({name:e})=>{r>t&&r+G(e)-12>n&&(r=t,i++);let a=r;return r+=G(e),{at:a,row:i}})}function q({x:e,left:t,right:n,top:r,bottom:i},a,o=.5){return a.flatMap(([a,s])=>{let c=Math.max(t,e(a)),l=Math.min(n,Math.max(e(s),c+1.5));return l<=t||c>=n||l-c>o*(n-t)?[]:[z([c,l],[r,i],`mark`),z([c,l],[r-3,r],`flag`)]})}function J({id:e,view:t},n,{left:r,right:i,top:a,bottom:o},s){return t===void 0?m`${s}`:m`<clipPath id=\"${e}-${n}\"><rect x=\"${r}\" y=\"${a}\" width=\"${i-r}\" height=\"${o-a}\"/></clipPath><g clip-path=\"url(#${e}-${n})\">${s}</g>`}let ye={tools:`Look closer at the ride`,zoomIn:`Closer`,zoomOut:`Wider`,whole:`Whole ride`,averaging:`How power is drawn`,recorded:`As recorded`,chart:`The ride: arrow keys read second by second (with Shift ten at once), plus and minus zoom, 0 shows the whole ride`,hint:`Point at the chart to read it, drag across it to zoom in.`,showing:e=>`Showing ${ae(e)}.`};function be(e,t){let n=t.map(({name:e,value:t})=>`${e} ${t??`not recorded`}`);return[y(e),...n].join(` · `)}let Y=e=>v(e,`%`);function xe(e,t){let{blocks:n,trend:r}=e,i=Se(r),a=[`Each dot is one block: power of the primary over the second, in per cent, against time; ${n.length} blocks.`,r.length>0?`The trend runs from ${Y(r[0].percent)} to ${Y(r.at(-1).percent)}.`:``,i.length>0?`It crosses 100 % at ${i.map(y).join(`, `)}.`:``].filter(e=>e!==``).join(` `);return{title:`Ratio of the meters through the ride`,description:a,table:{head:[`time`,`primary over second`,`mean power`],rows:n.map(e=>[y(e.at),Y(e.percent),v(e.watts,`W`)])},strip:{label:`primary over second`,values:n.map(e=>e.percent),say:Y},draw:e=>{let o=[100,...n.map(e=>e.percent),...r.flatMap(({low:e,high:t})=>[e,t])],s=[...n,...r].map(e=>e.at),c=t.view?.within??[Math.min(0,...s),Math.max(1,...s)],l=P([j.left,e-j.right],[j.title+6,210-j.axis],c,[Math.min(...o),Math.max(...o)],5),u=r.map(({at:e,high:t})=>[l.x(e),l.y(t)]),d=r.map(({at:e,low:t})=>[l.x(e),l.y(t)]).reverse();return M(t.id,[e,210],`Ratio of the meters through the ride`,a,[q(l,t.marked),J(t,`band`,l,[r.length>1?fe(`${D([...u,...d])}Z`,`band`):null]),H(l,e=>`${e} %`),B([l.left,l.y(100)],[l.right,l.y(100)],`quiet`),J(t,`lines`,l,[V(n.map(e=>[l.x(e.at),l.y(e.percent)]),2.5,`a`),R(D(r.map(({at:e,percent:t})=>[l.x(e),l.y(t)])),`ink`,2),...i.flatMap(e=>[B([l.x(e),l.y(100)-8],[l.x(e),l.y(100)+8],`ink`,2),I(y(e),[l.x(e)+4,l.y(100)+14],`ink`)])]),U(l,c),W(l,`Primary over second`,[{name:`block`,role:`a`,mark:`dot`},{name:`trend`,role:`ink`},{name:`95 % band`,role:`band`,mark:`area`}])])}}}function Se(e){return e.slice(1).flatMap((t,n)=>{let r=e[n],[i,a]=[r.percent-100,t.percent-100];return i*a<0?[r.at+(t.at-r.at)*i/(i-a)]:[]})}function Ce(e,t){let{blocks:n}=e,r=n.map(e=>e.heartRate-e.predicted),i=`Heart rate as measured (dots) and as power predicts it (line), and below it the difference of the two, against time; ${n.length} blocks.`;return{title:`Heart rate, predicted and measured`,description:i,table:{head:[`time`,`mean power`,`heart rate`,`predicted`],rows:n.map(e=>[y(e.at),v(e.watts,`W`),v(e.heartRate,`bpm`),v(e.predicted,`bpm`)])},strip:{label:`heart rate, measured minus predicted`,values:r,say:e=>v(e,`bpm`)},draw:e=>{let a=n.map(e=>e.at),o=t.view?.within??[Math.min(0,...a),Math.max(1,...a)],s=[j.left,e-j.right],c=w(n.flatMap(e=>[e.heartRate,e.predicted]))??[0,1],l=w([0,...r])??[0,1],u=P(s,[j.title+6,150],o,c),d=P(s,[150+j.title+16,150+j.title+16+90],o,l,3);return M(t.id,[e,d.bottom+j.axis],`Heart rate, predicted and measured`,i,[q(u,t.marked),q(d,t.marked),H(u,_),J(t,`over`,u,[R(D(n.map(e=>[u.x(e.at),u.y(e.predicted)])),`b`,1.75),V(n.map(e=>[u.x(e.at),u.y(e.heartRate)]),2.5,`a`)]),W(u,`bpm`,[{name:`measured`,role:`a`,mark:`dot`},{name:`predicted from power`,role:`b`}]),H(d,_),B([d.left,d.y(0)],[d.right,d.y(0)],`quiet`),J(t,`under`,d,[R(D(n.map((e,t)=>[d.x(e.at),d.y(r[t])])),`a`,1.5)]),W(d,`Measured minus predicted, bpm`),U(d,o)])}}}function we(e,t){let n=Ee(e,t),r=t.view??{within:[0,e.primary.length],averaging:null};return{title:Te(n),description:Ae(e,n.length>1),table:je(e,n),strip:Me(n),draw:i=>{let a=0,o=[],s=null;for(let c of De(e,n,r)){let e=w(...c.curves.map(e=>e.values));if(e===null)continue;let n=P([j.left,i-j.right],[a+j.title+4,a+j.title+c.height],r.within,c.zero?[Math.min(0,e[0]),Math.max(0,e[1])]:e,c.height>90?4:2);o.push(...ke(c,n,t,r.within[0])),a+=j.title+c.height+10,s=n}return s!==null&&o.push(...U(s,r.within)),M(t.id,[i,a+j.axis],Te(n),Ae(e,n.length>1),o)}}}function Te({length:e}){return e===1?`The ride, second by second`:e===2?`Both meters through the ride`:`All meters through the ride`}function Ee(e,{meter:t}){return[{name:t(`primary`),power:e.primary},...e.seconds.map(({subject:e,power:n})=>({name:t(e),power:n}))]}function De(e,t,{within:n,averaging:r}){let i=e=>e.slice(n[0],n[1]),a=e=>i(r===null?e:k(e,r)),o=[{title:`Power, W`,height:150,zero:!0,curves:t.map(({name:e,power:t},n)=>({values:a(t),name:e,role:oe(n),width:1.25})).reverse()}];t.length>1&&o.unshift(Oe(e,t,{within:n,averaging:r}));let s=(e,t,n)=>({title:e,height:56,zero:n,curves:[{values:i(t),name:``,role:`quiet`,width:1,behind:!0}]});return e.cadence!==null&&o.push(s(`Cadence, rpm`,e.cadence,!0)),e.heartRate!==null&&o.push(s(`Heart rate, bpm`,e.heartRate,!1)),o}function Oe(e,t,{within:n,averaging:r}){let i=t.slice(1),a=i.map(({power:t})=>O(e.primary,t)),o=e=>e.slice(n[0],n[1]),s=r===null&&n[1]-n[0]<=600,c=r??30,l=(e,t)=>({values:o(s?e:k(e,c)),name:[i.length>1?`minus ${i[t].name}`:``,s?`as recorded`:`${c} s mean`].filter(e=>e!==``).join(`, `),role:i.length>1?oe(t+1):`ink`,width:1.5});return{title:i.length>1?`Primary minus another, W`:`Primary minus second, W`,height:130,zero:!0,curves:[...s||r!==null?[]:a.map(e=>({values:o(e),name:``,role:`haze`,width:1,behind:!0})),...a.map(l)]}}function ke(e,t,n,r){let i=e.curves.filter(e=>e.behind!==!0).map(({name:e,role:t})=>({name:e,role:t})),a=e=>t.x(r+e);return[...q(t,n.marked),...H(t,_),e.zero&&t.ticksY[0]<0?B([t.left,t.y(0)],[t.right,t.y(0)],`quiet`):null,...e.curves.map(e=>R(se(e.values,a,t.y),e.role,e.width)),...W(t,e.title,i.length>1||e.title.startsWith(`Primary`)?[...i].reverse():[])].filter(e=>e!==null)}function Ae(e,t){return`${[t?`Difference of the meters, with its mean over 30 s in front`:null,`power`,e.cadence===null?null:`cadence`,e.heartRate===null?null:`heart rate`].filter(e=>e!==null).join(`, `)} against time, ${y(e.primary.length)} in all. Where several seconds share a pixel the lowest and the highest are drawn. Stretches that findings argue from are marked.`}function je(e,t){let n=e.primary.length,r=Math.max(60,Math.ceil(n/12/60)*60),i=[...t.map(({name:e,power:t})=>({head:`${e}, W`,values:t})),...e.cadence===null?[]:[{head:`cadence, rpm`,values:e.cadence}],...e.heartRate===null?[]:[{head:`heart rate, bpm`,values:e.heartRate}]],a=[];for(let e=0;e<n;e+=r){let t=Math.min(n,e+r);a.push([`${y(e)}–${y(t)}`,...i.map(({values:n})=>{let r=w(n.slice(e,t));return r===null?`–`:`${_(Math.round(r[0]))} to ${_(Math.round(r[1]))}`})])}return{head:[`time`,...i.map(({head:e})=>`${e}: lowest to highest`)],rows:a}}function Me(e){let t=e[1],n=t===void 0?e[0].power:O(e[0].power,t.power);return{label:t===void 0?`power`:`primary minus second`,values:n,say:e=>`${_(Math.round(e))} W`}}function Ne(e,t){switch(e.kind){case`traces`:return we(e,t);case`ratio`:return xe(e,t);case`response`:return Ce(e,t)}}function X({scale:e,changes:t}){let n=0;return(t.match(/\\(-?\\d+\\)|[+*=:;,!?~]?[a-zA-Z]|[._]/g)??[]).map(t=>{if(t===`_`)return null;if(t.startsWith(`(`))n+=Number(t.slice(1,-1));else if(t!==`.`){let e=t.charCodeAt(t.length-1),r=t.length===1?0:26*(`+*=:;,!?~`.indexOf(t[0])+1);n+=e>96?e-96+r:64-e-r}return n/e})}function Z(e){let t=Object.entries(e).map(([e,t])=>[e,X(t)]),n=t[0]?.[1].length??0;return Array.from({length:n},(e,n)=>Object.fromEntries(t.map(([e,t])=>[e,t[n]])))}function Pe(e){switch(e.kind){case`traces`:return Fe(e);case`ratio`:return{...e,blocks:Z(e.blocks),trend:Z(e.trend)};case`response`:return{...e,blocks:Z(e.blocks)}}}function Fe(e){let{primary:t,seconds:n,cadence:r,heartRate:i}=e;return{...e,primary:X(t),seconds:n.map(({subject:e,power:t})=>({subject:e,power:X(t)})),cadence:r===null?null:X(r),heartRate:i===null?null:X(i)}}function Ie(e,t,n){let r=(e,t)=>({name:e,unit:`W`,values:n===null?t:k(t,n)});return[r(t(`primary`),e.primary),...e.seconds.map(e=>r(t(e.subject),e.power)),...e.cadence===null?[]:[{name:`cadence`,unit:`rpm`,values:e.cadence}],...e.heartRate===null?[]:[{name:`heart rate`,unit:`bpm`,values:e.heartRate}]]}function Le(e,t){return e.map(({name:e,unit:n,values:r})=>{let i=r[t]??null;return{name:e,value:i===null?null:v(i,n)}})}function Q([e,t],n){let r=Math.min(n,Math.max(10,Math.round(t-e))),i=Math.min(Math.max(0,Math.round((e+t-r)/2)),n-r);return[i,i+r]}function $([e,t],n,r,i){let a=r?1/2:2;return Q([n-(n-e)*a,n+(t-n)*a],i)}function Re([e,t],n){let r=Math.max(15,(t-e)/2);return Q([e-r,t+r],n)}function ze([e,t],n,r){return n<e?Q([n,n+t-e],r):n>=t?Q([n+1-(t-e),n+1],r):[e,t]}function Be(){let e=document.getElementById(`live-data`);if(e===null)return;let t=JSON.parse(e.textContent??``),n=t.charts.flatMap(({figure:e,marked:t,chart:n})=>{let r=document.querySelector(`#${e} .live`);return r===null?[]:[{host:r,id:`${e}-l`,marked:t,chart:Pe(n)}]}),r=n.find(e=>e.chart.kind===`traces`);r!==void 0&&new Ve(t,n,r,r.chart)}var Ve=class{data;drawn;ride;chart;length;tools;output;averagings;within;averaging=null;channels;at=null;dragFrom=null;constructor(e,t,n,r){this.data=e,this.drawn=t,this.ride=n,this.chart=r,this.length=r.primary.length,this.within=[0,this.length],this.channels=this.readChannels(),this.tools=n.host.parentElement.querySelector(`.tools`),this.output=this.tools.querySelector(`output`),this.averagings=this.tools.querySelector(`select`),this.averaging=this.chosen(),this.channels=this.readChannels(),this.tools.hidden=!1;for(let{host:e}of t){e.hidden=!1;for(let t of e.parentElement.querySelectorAll(`.wide, .narrow`))t.hidden=!0}this.listen();let i=new ResizeObserver(()=>this.draw());for(let{host:e}of t)i.observe(e)}meter=e=>this.data.meters[e]??e;readChannels(){return Ie(this.chart,e=>this.meter(e),this.averaging)}listen(){let{host:e}=this.ride;this.tools.addEventListener(`click`,e=>this.press(e)),this.averagings.addEventListener(`change`,()=>this.average()),e.addEventListener(`keydown`,e=>this.key(e)),e.addEventListener(`pointerdown`,e=>this.down(e)),e.addEventListener(`pointermove`,e=>this.move(e)),e.addEventListener(`pointerup`,e=>this.up(e)),e.addEventListener(`pointercancel`,()=>this.drop()),e.addEventListener(`pointerleave`,()=>this.point(null)),e.addEventListener(`dblclick`,()=>this.show([0,this.length])),document.addEventListener(`click`,e=>this.follow(e))}follow(e){let t=e.target.closest(`a[data-from]`);t!==null&&(e.preventDefault(),this.averaging!==null&&(this.averagings.value=t.dataset.averaged??``,this.average()),this.show(Re([Number(t.dataset.from),Number(t.dataset.to)],this.length)),this.ride.host.focus({preventScroll:!0}),this.ride.host.parentElement.scrollIntoView({block:`start`}))}press(e){let t=e.target.closest(`[data-do]`)?.dataset.do,n=this.at??(this.within[0]+this.within[1])/2;(t===`in`||t===`out`)&&this.show($(this.within,n,t===`in`,this.length)),t===`whole`&&this.show([0,this.length])}key(e){let t=this.at??this.within[0],n=e.shiftKey?10:1,r={ArrowLeft:this.at===null?t:t-n,ArrowRight:this.at===null?t:t+n,Home:this.within[0],End:this.within[1]-1}[e.key];if(r!==void 0)this.read(Math.min(this.length-1,Math.max(0,r)));else if(e.key===`+`||e.key===`=`)this.show($(this.within,t,!0,this.length));else if(e.key===`-`)this.show($(this.within,t,!1,this.length));else if(e.key===`0`||e.key===`Escape`)this.show([0,this.length]);else return;e.preventDefault()}read(e){let t=ze(this.within,e,this.length);t[0]!==this.within[0]&&this.show(t),this.point(e)}down(e){e.button===0&&e.pointerType!==`touch`&&(this.dragFrom=this.second(e),this.ride.host.setPointerCapture(e.pointerId))}move(e){this.point(this.second(e))}up(e){let t=this.dragFrom;if(this.drop(),t===null)return;let n=this.second(e);Math.abs(this.x(t)-this.x(n))>6&&this.show(Q([Math.min(t,n),Math.max(t,n)],this.length))}drop(){this.dragFrom=null,this.overlay()}show(e){this.within=Q(e,this.length),this.draw(),this.output.textContent=ye.showing(this.within)}chosen(){return this.averagings.value===``?null:Number(this.averagings.value)}average(){this.averaging=this.chosen(),this.channels=this.readChannels(),this.draw()}point(e){this.at=e,this.overlay(),this.output.textContent=e===null?ye.hint:be(e,Le(this.channels,e))}draw(){let{within:e,averaging:t}=this,n={within:e,averaging:t};for(let{host:e,id:t,marked:r,chart:i}of this.drawn){let a=Ne(i,{id:t,marked:r,meter:this.meter,view:n}).draw(Math.max(280,e.clientWidth)),o=new DOMParser().parseFromString(a.toString(),`image/svg+xml`).documentElement;e.replaceChildren(document.importNode(o,!0))}this.overlay()}overlay(){for(let{host:e}of this.drawn){let t=e.querySelector(`svg`);for(let e of t.querySelectorAll(`.cursor`))e.remove();if(this.at===null||this.at<this.within[0]||this.at>this.within[1])continue;let n=this.x(this.at,e);if(this.dragFrom!==null&&e===this.ride.host){let r=this.x(this.dragFrom,e);t.append(this.mark(`rect`,{x:Math.min(n,r),y:0,width:Math.abs(n-r),height:t.viewBox.baseVal.height}))}t.append(this.mark(`line`,{x1:n,x2:n,y1:j.title,y2:t.viewBox.baseVal.height-j.axis}))}}mark(e,t){let n=document.createElementNS(`http://www.w3.org/2000/svg`,e);n.setAttribute(`class`,`cursor`);for(let[e,r]of Object.entries(t))n.setAttribute(e,String(r));return n}x(e,t=this.ride.host){let[n,r]=this.within,i=Math.max(280,t.clientWidth)-j.left-j.right;return j.left+(e-n)/(r-n)*i}second(e){let{host:t}=this.ride,[n,r]=this.within,i=t.clientWidth-j.left-j.right,a=(e.clientX-t.getBoundingClientRect().left-j.left)/i;return Math.min(r-1,Math.max(n,Math.round(n+a*(r-n))))}};Be()})();";
 // src/report/page/style.ts
 /** Colours by which the dark style replaces those that a drawing carries itself. */
 const darkDrawing = Object.entries(palette).map(([role, [, dark]]) => `.s-${role}{stroke:${dark}}.f-${role}{fill:${dark}}`).join("");
@@ -39752,6 +41285,50 @@ ${body}
 </html>
 `;
 }
+// src/report/words/clocks.ts
+/** "7 min 11.7 s", without its sign: minutes and more in whole ones, the rest to a tenth of a second. */
+function clockTime(seconds) {
+	const size = Math.round(Math.abs(seconds) * 10) / 10;
+	const rest = Math.round(size % 60 * 10) / 10;
+	const before = duration(size - rest);
+	if (size < 60) return quantity(rest, "s");
+	return rest === 0 ? before : `${before} ${quantity(rest, "s")}`;
+}
+/** "7 min 11.7 s ahead of the primary’s": what is added to a clock to get the primary's is how far it is behind. */
+function apart(offset) {
+	const side = offset < 0 ? "ahead of" : "behind";
+	return Math.abs(offset) < .05 ? "the same as the primary’s" : `${clockTime(offset)} ${side} the primary’s`;
+}
+/** How far the second's clock is from the primary's, with its interval; null where no offset fits. */
+function offsetSaid({ offset, segments }) {
+	if (offset === null) return null;
+	if (segments.length > 1) return inPartsSaid(segments);
+	return `${apart(offset.value)} (±\u00a0${quantity((offset.high - offset.low) / 2, "s")})`;
+}
+/** Clocks that skip pauses, or run apart by much: how far each stretch is off. */
+function inPartsSaid(segments) {
+	return plain(list$1(segments.map(({ stretch, offset }) => `${apart(offset)} (${span(stretch)})`)));
+}
+const secondsAnHour = (partsPerMillion) => partsPerMillion * .0036;
+const whole$2 = (value) => number(Math.round(value));
+/**
+* How the two clocks run apart: what is added to the second's grows or shrinks. In seconds an hour, for people,
+* and in parts in a million with the interval; null where it was not estimated.
+*/
+function driftSaid({ driftPpm }) {
+	if (driftPpm === null) return null;
+	const { value, low, high } = driftPpm;
+	const runs = value < 0 ? "fast" : "slow";
+	return `${quantity(Math.abs(secondsAnHour(value)), "s")} an hour ${runs} (${whole$2(-value)} parts in a million, ${whole$2(-high)} to ${whole$2(-low)})`;
+}
+/** Whether the clocks surely run apart: the interval leaves out that they do not. */
+function runsApart({ driftPpm }) {
+	return driftPpm !== null && (driftPpm.low > 0 || driftPpm.high < 0);
+}
+/** Whether a recording's times in the report are the primary's: its own clock may say something else. */
+function onPrimaryClock({ alignment }, { subject }) {
+	return alignment.some((one) => one.subject === subject && one.secure && one.reason !== "same-recorder");
+}
 // src/report/words/story.ts
 /** What was wrong with a file, and what reading did about it. */
 const defects = {
@@ -39844,12 +41421,11 @@ const whole$1 = (value) => number(Math.round(value));
 /** The evidence for an alignment, one fact a line: what it is, and its number. */
 function alignmentFacts(alignment) {
 	const facts = [];
-	const { offset, driftPpm } = alignment;
-	if (offset !== null) facts.push(["Clock offset", `${quantity(offset.value, "s")} (${figure$1(offset.low, "s")} to ${quantity(offset.high, "s")})`]);
-	if (alignment.zoneSlip !== 0) facts.push(["Of this a slip of whole and quarter hours (time zone)", duration(alignment.zoneSlip)]);
-	if (driftPpm !== null) facts.push(["Clocks run apart by", `${whole$1(driftPpm.value)} parts in a million (${whole$1(driftPpm.low)} to ${whole$1(driftPpm.high)})`]);
-	if (alignment.segments.length > 1) facts.push(["Stretches with a clock of their own", String(alignment.segments.length)]);
-	facts.push(["Recorded by both", quantity(alignment.coverage, "share")]);
+	const [offset, drift] = [offsetSaid(alignment), driftSaid(alignment)];
+	if (offset !== null) facts.push(["Its clock is", offset]);
+	if (alignment.zoneSlip !== 0) facts.push(["Of this a slip of whole and quarter hours (time zone)", duration(Math.abs(alignment.zoneSlip))]);
+	if (drift !== null) facts.push(["Its clock runs", drift]);
+	facts.push(["Share of the race that both recorded", quantity(alignment.coverage, "share")]);
 	facts.push(["Agreement of fast changes at this offset", figure$1(alignment.peak, "r")]);
 	facts.push(["Highest agreement that chance reaches", figure$1(alignment.surrogatePeak, "r")]);
 	facts.push(["Lead over every other offset (log-likelihood)", whole$1(alignment.margin)]);
@@ -39870,6 +41446,8 @@ function leftOutSaid(counts) {
 	return Object.entries(counts).map(([why, count]) => `${number(count)} ${Object.hasOwn(leftOut, why) ? leftOut[why] : "for another reason"}`).join(", ");
 }
 // src/report/words/set-points.ts
+/** Heads what the meters hold where the ride keeps to levels. */
+const setPointsTitle = "What was held at a set-point";
 /** What the targets are, and whose word they are. */
 function targetsSaid(report, { steadiest }) {
 	return `Stretches of a minute and more in which the ride keeps to one level, as where a trainer holds a target. No file says what was asked for: the target is the middle value of the ${meterName(report, steadiest)}, which keeps closest to its levels.`;
@@ -39912,7 +41490,7 @@ function setPoints(report) {
 			return [heldSaid(one), one.rise === null ? "" : quantity(one.rise, "s")];
 		})
 	]), "numbers");
-	return part$1("What was held at a set-point", html`<p>${targetsSaid(report, found)}</p>${found.trends.length > 0 && bullets(found.trends.map((trend) => trendSaid(report, trend)))}${folded("Each block", shown)}`);
+	return part$1(setPointsTitle, html`<p>${targetsSaid(report, found)}</p>${found.trends.length > 0 && bullets(found.trends.map((trend) => trendSaid(report, trend)))}${folded("Each block", shown)}`);
 }
 // src/report/page/story.ts
 /** Where the data came from, how it was put together, and everything that was done to it. */
@@ -39920,7 +41498,7 @@ function dataStory(layout) {
 	const { report, place } = layout;
 	const { primary, seconds, unreadable } = report.submission;
 	return section("story", "The data’s own story", [
-		...report.charts.filter((chart) => !isWholeRide(chart) && !place.has(chart.id)).map((chart) => figure(layout, chart)),
+		...report.charts.filter((chart) => !isOverview(chart) && !place.has(chart.id)).map((chart) => figure(layout, chart)),
 		...[primary, ...seconds].map((one) => recording(report, one)),
 		...unreadable.map(({ name, why }) => part$1("Unreadable second recording", html`<p>${said([
 			foreign(name),
@@ -39943,7 +41521,7 @@ function recording(report, one) {
 		["Declared as", declared === null ? "not declared" : declaredSaid(declared)],
 		["Sport", one.sport === null ? "not stated" : said([foreign(one.sport)])],
 		["Where", one.indoors === null ? "not stated" : one.indoors ? "indoors" : "outdoors"],
-		["Begins", clock(one.start)],
+		[onPrimaryClock(report, one) ? "Begins, by the primary’s clock" : "Begins", clock(one.start)],
 		["Lasts", `${duration(one.seconds)}; recorded in ${quantity(recordedShare(one), "share")} of the seconds`],
 		["Power", powerSaid(one)],
 		["Channels", one.channels.map((channel) => channelNames[channel]).join(", ")],
@@ -39970,16 +41548,11 @@ function history({ submission: { history } }) {
 }
 /** More sections than these are counted; all of them stand in the JSON. */
 const mostSections = 60;
-/** Every ride has these: there is nothing in counting them. */
-const everyRide = ["first third", "last third"];
 /** Where the meters agree and where not: every section with its power and the differences in it. */
 function sections(report) {
 	const { sections: all } = report;
 	if (all.length === 0) return null;
-	const counts = [...new Set(all.map((section) => section.kind))].filter((kind) => !everyRide.includes(kind)).map((kind) => {
-		const [one, many] = sectionNames[kind];
-		return counted(all.filter((section) => section.kind === kind).length, one, many);
-	});
+	const counts = [...new Set(all.map((section) => section.kind))].filter((kind) => !everyRide.includes(kind)).map((kind) => kindSaid(kind, all.filter((section) => section.kind === kind).length));
 	const meters = [...new Set(all.flatMap(({ differences }) => differences.map(({ subject }) => subject)))];
 	const shown = table$1(all.length > mostSections ? `The first ${mostSections} sections` : "Sections", [
 		"section",
@@ -39993,13 +41566,6 @@ function sections(report) {
 		...meters.map((subject) => differenceSaid(section, subject))
 	]), "numbers");
 	return part$1("Sections found in the ride", html`${counts.length > 0 && html`<p>${plain(capital(list$1(counts)))}.</p>`}${folded("Each section", shown)}`);
-}
-function differenceSaid({ differences }, meter) {
-	const found = differences.find(({ subject }) => subject === meter);
-	if (found === void 0) return "";
-	const { percent, low, high } = found;
-	const between = low === null || high === null ? null : range([low, high], "%");
-	return between === null ? quantity(percent, "%") : `${quantity(percent, "%")} (${between})`;
 }
 function steps(report) {
 	if (report.steps.length === 0) return null;
@@ -40016,11 +41582,22 @@ const withSecond = "Two meters that disagree cannot say which of them is off, an
 const withoutSecond = "Without a second recording, nothing here says whether the meter reads right, only whether its recording behaves like a measurement.";
 const health = "Heart rate and body mass are health data: keep this report among those who decide, or share a redacted one.";
 const redacted = "This report is redacted: names are codes; heart rate, body mass and what would give them away are left out.";
+/** Below this share of the race, what two meters say of each other is said of a part. */
+const nearlyAll = .9;
+/** Of which part of the race comparisons speak, where it is not nearly all of it. */
+function ofAPart(report) {
+	return report.submission.seconds.flatMap((one) => {
+		const alignment = report.alignment.find(({ subject }) => subject === one.subject);
+		if (alignment === void 0 || !alignment.secure || alignment.coverage >= nearlyAll) return [];
+		return [`The ${recordingName(report, one)} shares ${quantity(alignment.coverage, "share")} of the race with the primary: what is said of the two is said of that part, and nothing of the rest.`];
+	});
+}
 function cautions(report) {
 	const { seconds } = report.submission;
 	return [
 		always[0],
 		seconds.length > 0 ? withSecond : withoutSecond,
+		...ofAPart(report),
 		...always.slice(1),
 		report.settings.redacted ? redacted : health
 	];
@@ -40036,7 +41613,7 @@ function mast({ report, told: { rests } }) {
 	].map((text) => text !== null && html`<p>${text}</p>`)}${rests.length > 0 && html`<div><p class="eyebrow">What the grade rests on</p><ol class="rests">${rests.map(basis)}</ol></div>`}</div><div class="facts">${facts(report)}</div></header>`;
 }
 function basis(told) {
-	return html`<li><a href="#${findingId(told.number)}">${told.title}</a>${told.value !== null && html`<span>${told.value}</span>`}<p>${said(told.claim)}</p></li>`;
+	return html`<li><a href="#${findingId(told.number)}">${told.title}</a>${told.value !== null && html`<span>${told.value}</span>`}<p>${told.several && `${plain(capital([told.about]))}. `}${said(told.claim)}</p></li>`;
 }
 function facts(report) {
 	const { primary, seconds, window, history } = report.submission;
@@ -40048,9 +41625,15 @@ function facts(report) {
 		["Earlier rides", history === null ? "none handed in" : counted(history.rides, "ride")]
 	]);
 }
+/** A title that leads to its finding; where several bear it, each is named by what it is about. */
+function titled(title, findings) {
+	const link = ({ number }, text) => html`<a href="#${findingId(number)}">${text}</a>`;
+	if (findings.length === 1) return link(findings[0], title);
+	return html`${title} (${findings.map((told, index) => html`${index > 0 && ", "}${link(told, told.about)}`)})`;
+}
 function cautionsAndNext({ report, told: { next } }) {
 	const steps = next.map(({ whats, settles }) => {
-		const links = settles.map((told, index) => html`${index > 0 && "; "}<a href="#${findingId(told.number)}">${told.title}</a>`);
+		const links = byTitle(settles).map(([title, findings], index) => html`${index > 0 && "; "}${titled(title, findings)}`);
 		return html`<div><dt>${links.length === 0 ? "To complete the submission" : html`To settle: ${links}`}</dt><dd>${bullets(whats)}</dd></div>`;
 	});
 	return html`${section("cautions", "Before you read on", bullets(cautions(report)), "cautions")}${steps.length > 0 && section("next", "What to do next", html`<dl>${steps}</dl>`)}`;
@@ -40064,6 +41647,8 @@ const ends = {
 	cautious: "by the cautious end of the interval",
 	estimate: "by the estimate itself"
 };
+/** Said beside a number whose limits ask more than that it lies beyond them. */
+const heldByCautiousEnd = "held against these by the cautious end of the interval";
 /** A limit as its rule sets it, in the unit of the value where that is known. */
 function ruleLimitSaid(limit, unit) {
 	return `${["at least", "at most"].flatMap((side) => {
@@ -40608,6 +42193,8 @@ var report_schema_default = {
 			"no-heart-rate-range",
 			"no-overlap-of-power",
 			"narrow-range",
+			"no-one-line",
+			"rises-with-power",
 			"cannot-separate",
 			"speed-not-tied",
 			"no-fact",
@@ -41154,40 +42741,43 @@ var report_schema_default = {
 			],
 			"additionalProperties": false
 		},
+		"sectionKind": { "enum": [
+			"steady",
+			"sprint",
+			"over-under",
+			"set-point block",
+			"climb",
+			"coasting",
+			"first third",
+			"last third"
+		] },
+		"differences": {
+			"description": "The primary against each other meter, %, with its 95 % interval where there is enough of it.",
+			"type": "array",
+			"items": {
+				"type": "object",
+				"properties": {
+					"subject": { "$ref": "#/$defs/subject" },
+					"percent": { "type": "number" },
+					"low": { "type": ["number", "null"] },
+					"high": { "type": ["number", "null"] }
+				},
+				"required": [
+					"subject",
+					"percent",
+					"low",
+					"high"
+				],
+				"additionalProperties": false
+			}
+		},
 		"section": {
 			"type": "object",
 			"properties": {
-				"kind": { "enum": [
-					"steady",
-					"sprint",
-					"over-under",
-					"set-point block",
-					"climb",
-					"coasting",
-					"first third",
-					"last third"
-				] },
+				"kind": { "$ref": "#/$defs/sectionKind" },
 				"stretch": { "$ref": "#/$defs/stretch" },
 				"watts": { "type": ["number", "null"] },
-				"differences": {
-					"type": "array",
-					"items": {
-						"type": "object",
-						"properties": {
-							"subject": { "$ref": "#/$defs/subject" },
-							"percent": { "type": "number" },
-							"low": { "type": ["number", "null"] },
-							"high": { "type": ["number", "null"] }
-						},
-						"required": [
-							"subject",
-							"percent",
-							"low",
-							"high"
-						],
-						"additionalProperties": false
-					}
-				}
+				"differences": { "$ref": "#/$defs/differences" }
 			},
 			"required": [
 				"kind",
@@ -41352,6 +42942,39 @@ var report_schema_default = {
 			],
 			"additionalProperties": false
 		},
+		"sectionsChart": {
+			"description": "Where the meters agree and where not: all sections of a kind together.",
+			"type": "object",
+			"properties": {
+				"kind": { "const": "sections" },
+				"id": { "type": "string" },
+				"rows": {
+					"type": "array",
+					"items": {
+						"type": "object",
+						"properties": {
+							"section": { "$ref": "#/$defs/sectionKind" },
+							"count": { "type": "integer" },
+							"watts": { "type": ["number", "null"] },
+							"differences": { "$ref": "#/$defs/differences" }
+						},
+						"required": [
+							"section",
+							"count",
+							"watts",
+							"differences"
+						],
+						"additionalProperties": false
+					}
+				}
+			},
+			"required": [
+				"kind",
+				"id",
+				"rows"
+			],
+			"additionalProperties": false
+		},
 		"ratioChart": {
 			"type": "object",
 			"properties": {
@@ -41487,7 +43110,37 @@ var report_schema_default = {
 				},
 				"mean": { "type": "number" },
 				"low": { "type": "number" },
-				"high": { "type": "number" }
+				"high": { "type": "number" },
+				"half": {
+					"type": "object",
+					"properties": {
+						"mean": { "type": "number" },
+						"low": { "type": "number" },
+						"high": { "type": "number" }
+					},
+					"required": [
+						"mean",
+						"low",
+						"high"
+					],
+					"additionalProperties": false
+				},
+				"concordance": {
+					"type": ["object", "null"],
+					"properties": {
+						"value": { "type": "number" },
+						"low": { "type": "number" },
+						"high": { "type": "number" },
+						"honest": { "type": "number" }
+					},
+					"required": [
+						"value",
+						"low",
+						"high",
+						"honest"
+					],
+					"additionalProperties": false
+				}
 			},
 			"required": [
 				"kind",
@@ -41496,7 +43149,9 @@ var report_schema_default = {
 				"points",
 				"mean",
 				"low",
-				"high"
+				"high",
+				"half",
+				"concordance"
 			],
 			"additionalProperties": false
 		},
@@ -41967,6 +43622,7 @@ var report_schema_default = {
 		},
 		"chart": { "oneOf": [
 			{ "$ref": "#/$defs/tracesChart" },
+			{ "$ref": "#/$defs/sectionsChart" },
 			{ "$ref": "#/$defs/ratioChart" },
 			{ "$ref": "#/$defs/dependenceChart" },
 			{ "$ref": "#/$defs/agreementChart" },
@@ -42113,6 +43769,7 @@ const letter = {
 	seen: "What was seen:",
 	innocent: "What it may innocently be:",
 	settles: "What would settle it; any one of these helps:",
+	asAbove: "What it may innocently be, and what would settle it, are the same as above.",
 	asking: ({ by, reply }) => {
 		return `Please send what you can ${reply === void 0 ? "by answering this letter" : `to ${reply}`}${by === void 0 ? "" : ` by ${by}`}, in your own words. If something we did not think of explains it, tell us that. If you need more time, say so.`;
 	},
@@ -42987,19 +44644,23 @@ function renderLetter(report, frame = {}) {
 		letter.closing(frame)
 	].map(paragraph).join("\n\n")}\n`;
 }
+/** The rule's own words stand under its first question where several pairs raised it. */
 function question$36(told, number) {
-	const { rule, question, claim } = told;
+	const { question, claim, under } = told;
+	const rule = under === null ? told.rule : null;
+	const head = told.several ? `${question} (${told.about})` : question;
 	const items = (heading, all) => all.length === 0 ? [] : [
 		"",
 		heading,
 		...all.map((item) => `- ${clean(item)}`)
 	];
 	return [
-		`${number}. ${clean(question)}`,
+		`${number}. ${clean(head)}`,
 		"",
 		`${letter.seen} ${clean(plain(claim))}`,
 		...items(letter.innocent, rule?.innocent ?? []),
-		...items(letter.settles, rule?.settles ?? [])
+		...items(letter.settles, rule?.settles ?? []),
+		...under === null ? [] : ["", letter.asAbove]
 	].join("\n");
 }
 /** Wraps each line by itself; what hangs from a dash or a number hangs under its text. */
@@ -43216,12 +44877,13 @@ function details(report, told) {
 	const { rule, finding } = told;
 	const chart = report.charts.find(({ id }) => id === finding.charts[0]);
 	return [
-		`### ${text(told.title)}`,
+		`### ${text(told.several ? `${told.title} (${told.about})` : told.title)}`,
 		[told.claim, ...told.remarks].map(sentence$1).join(" "),
 		told.honest === null ? "" : text(told.honest),
 		told.accountedBy === null ? "" : `Accounted for by: ${text(told.accountedBy.title)}.`,
+		told.accountsFor.length === 0 ? "" : `It accounts as well for: ${told.accountsFor.map(({ title }) => text(title)).join("; ")}.`,
 		chart === void 0 ? "" : strip(report, chart),
-		rule === null || rule.innocent.length === 0 || told.accountedBy !== null ? "" : `It may be innocent:\n\n${rule.innocent.map((one) => `- ${text(one)}`).join("\n")}`
+		rule === null || rule.innocent.length === 0 || told.accountedBy !== null || told.under !== null ? "" : `It may be innocent:\n\n${rule.innocent.map((one) => `- ${text(one)}`).join("\n")}`
 	].filter((part) => part !== "").join("\n\n");
 }
 function strip(report, chart) {
@@ -50393,6 +52055,7 @@ function redactChart(chart) {
 			...chart,
 			traits: chart.traits.filter(({ trait, unit }) => !healthUnits.includes(unit) && !healthTraits.test(trait))
 		};
+		case "sections":
 		case "ratio":
 		case "dependence":
 		case "agreement":
@@ -50428,6 +52091,7 @@ function renderText(report, options) {
 	nextOf(page, told);
 	fineOf(page, told);
 	uncheckedOf(page, told);
+	metersOf(page, report);
 	recordingsOf(page, report);
 	return page.text();
 }
@@ -50499,12 +52163,17 @@ function gradeOf(page, report, { rests }) {
 		missingSaid(report),
 		becauseSaid(report)
 	]) if (said !== null) page.put(said);
-	if (rests.length > 0) page.put(`It rests on: ${rests.map((one) => one.title).join("; ")}.`);
+	if (rests.length > 0) page.put(`It rests on: ${byTitle(rests).map(restSaid).join("; ")}.`);
 	page.gap();
 	for (const caution of cautions(report)) page.put(caution, {
 		lead: "· ",
 		style: "dim"
 	});
+}
+const numbered = ({ number, title }) => `${number}, “${title}”`;
+/** A title once, with the numbers of the findings that bear it where there are several. */
+function restSaid([title, findings]) {
+	return findings.length === 1 ? title : `${title} (${plain(list$1(findings.map((one) => one.number)))})`;
 }
 function findingOf(page, report, told, level, ascii) {
 	const { finding, rule } = told;
@@ -50515,7 +52184,11 @@ function findingOf(page, report, told, level, ascii) {
 	});
 	const indent = 3;
 	page.put(plain(told.claim), { indent });
-	if (told.value !== null) page.put([told.value, told.limits].filter((part) => part !== null).join("; "), { indent });
+	if (told.value !== null) page.put([
+		told.value,
+		told.limits,
+		told.byCautiousEnd ? heldByCautiousEnd : null
+	].filter((part) => part !== null).join("; "), { indent });
 	if (told.honest !== null) page.put(told.honest, { indent });
 	for (const id of finding.charts.slice(0, 1)) {
 		const chart = report.charts.find((one) => one.id === id);
@@ -50529,8 +52202,13 @@ function findingOf(page, report, told, level, ascii) {
 	}
 	if (finding.stretches.length > 0) page.put(`When: ${spans$1(finding.stretches, 6)}`, { indent });
 	for (const remark of told.remarks) page.put(plain(remark), { indent });
-	if (told.accountedBy !== null) page.put(`Accounted for by ${told.accountedBy.number}: ${told.accountedBy.title}.`, { indent });
+	if (told.accountedBy !== null) page.put(`Accounted for by ${numbered(told.accountedBy)}.`, { indent });
+	if (told.accountsFor.length > 0) page.put(`It also accounts for ${plain(list$1(told.accountsFor.map(numbered)))}.`, { indent });
 	if (level === "note" || rule === null || told.accountedBy !== null) return;
+	if (told.under !== null) {
+		page.put(`What it may innocently be, and what would settle it, stand under ${told.under.number}.`, { indent });
+		return;
+	}
 	if (rule.innocent.length > 0) page.put(`It may be innocent: ${rule.innocent.join(" ")}`, { indent });
 	if (rule.settles.length > 0) page.put(`It would be settled by: ${rule.settles.join(" ")}`, { indent });
 	const rate = falseAlarmSaid(rule);
@@ -50579,6 +52257,29 @@ function uncheckedOf(page, { unchecked }) {
 		page.put(`${plain(capital(because))}. ${each.join(" ")}`, { lead: "· " });
 	}
 }
+/** Charts whose numbers a terminal is told in lines, in this order: few, and what the whole report is about. */
+const inLines = ["sections", "meters"];
+/** Where the meters agree and where not, each beside the others, and how what they hold at a set-point goes. */
+function metersOf(page, report) {
+	for (const chart of inLines.flatMap((kind) => report.charts.filter((one) => one.kind === kind))) {
+		const { title, table } = picture(chart, {
+			id: chart.id,
+			marked: [],
+			meter: (subject) => meterName(report, subject)
+		});
+		page.heading(title);
+		for (const row of table.rows) page.put(rowSaid(table.head, row), { lead: "· " });
+	}
+	const { setPoints } = report;
+	if (setPoints === null || setPoints.trends.length === 0) return;
+	page.heading(setPointsTitle);
+	page.put(targetsSaid(report, setPoints));
+	for (const trend of setPoints.trends) page.put(trendSaid(report, trend), { lead: "· " });
+}
+/** "13 sprints – mean power: 656 W; primary against second: 19.3 % (15.8 to 22.8 %)". */
+function rowSaid(head, [first, ...cells]) {
+	return `${first} – ${cells.flatMap((cell, index) => cell === "" ? [] : [`${head[index + 1]}: ${cell}`]).join("; ")}`;
+}
 function recordingsOf(page, report) {
 	const { primary, seconds, unreadable, window } = report.submission;
 	page.heading("The recordings");
@@ -50586,12 +52287,24 @@ function recordingsOf(page, report) {
 	for (const { name, why } of unreadable) page.put(`Unreadable second recording “${name}”: ${why}`, { lead: "· " });
 	page.put(`Race window, ${window.given ? "as given" : "proposed from the ride"}: ${span(window.stretch)} of the ride.`, { lead: "· " });
 }
+/** When a recording begins; by the primary's clock where it was put on it. */
+function beginsSaid(report, one) {
+	return onPrimaryClock(report, one) ? `${clock(one.start)} by the primary’s clock` : clock(one.start);
+}
+/** How a second recording lies against the primary's clock, how surely, and how much of the race both hold. */
+function clockSaid(alignment) {
+	const offset = offsetSaid(alignment);
+	const drift = runsApart(alignment) ? driftSaid(alignment) : null;
+	const said = alignmentSaid(alignment);
+	if (!alignment.secure) return `Not put on the primary’s clock. ${said}`;
+	return `On the primary’s clock. ${said} Its clock is ${offset}${drift === null ? "" : ` and runs ${drift}`}. Both recorded ${quantity(alignment.coverage, "share")} of the race.`;
+}
 function recordingOf(page, report, one) {
 	const mean = one.meanPower === null ? "" : `; mean ${quantity(one.meanPower, "W")}`;
-	page.put(`${plain(capital([recordingName(report, one)]))}: “${one.name}”${one.field === null ? "" : `, added field “${one.field}”`}, ${plain(deviceSaid(one.device))}; ${clock(one.start)}, ${duration(one.seconds)}${mean}.`, { lead: "· " });
+	page.put(`${plain(capital([recordingName(report, one)]))}: “${one.name}”${one.field === null ? "" : `, added field “${one.field}”`}, ${plain(deviceSaid(one.device))}; ${beginsSaid(report, one)}, ${duration(one.seconds)}${mean}.`, { lead: "· " });
 	for (const defect of one.defects) page.put(plain(defectSaid(defect)), { indent: 2 });
 	const alignment = report.alignment.find(({ subject }) => subject === one.subject);
-	if (alignment !== void 0) page.put(`On the primary’s clock. ${alignmentSaid(alignment)}`, { indent: 2 });
+	if (alignment !== void 0) page.put(clockSaid(alignment), { indent: 2 });
 	page.put(`Checksum ${one.sha256}`, {
 		indent: 2,
 		style: "dim"
@@ -50761,7 +52474,7 @@ var rule_schema_default = {
 					}
 				},
 				"claims": {
-					"description": "one sentence for each outcome; {value}, {low}, {high}, {limit} and the measure's own details are filled in",
+					"description": "one sentence for each outcome; {value}, {size} (the value without its sign), {low}, {high}, {limit} and the measure's own details are filled in; {name:who} names the meter that a detail is about, {name:at} is a place in the ride",
 					"type": "object",
 					"additionalProperties": false,
 					"properties": {
@@ -51012,6 +52725,7 @@ var rule_schema_default = {
 // src/judge/check/claims.ts
 const fixed = [
 	"value",
+	"size",
 	"low",
 	"high",
 	"limit"
@@ -51040,11 +52754,11 @@ function claimFaults(rule, details) {
 	}));
 	return [...missing, ...unfilled];
 }
-/** The names in braces, without the four that every rule has. */
+/** The names in braces, without those that every rule has. */
 function detailsOf(rule) {
 	return Object.values(rule.claims).flatMap(placeholdersOf).filter((name) => !fixed.includes(name));
 }
-/** `{name}`, `{name:unit}`, `{name:at}` or `{name|one|many}`; whatever else stands in braces is taken whole. */
+/** `{name}`, `{name:unit}`, `{name:at}`, `{name:who}` or `{name|one|many}`; whatever else stands in braces is taken whole. */
 function placeholdersOf(claim) {
 	return Array.from(claim.matchAll(/\{([^{}]*)\}/g), ([, inside]) => inside.split(/[:|]/)[0]);
 }
@@ -51069,6 +52783,20 @@ function exampleFaults(rule) {
 			path,
 			what: `example ${place} is listed as ${example.level}, but the limits now make it ${level}`,
 			hint: "Change the example too, or the limit back"
+		}];
+	});
+}
+// src/judge/check/explains.ts
+/** The rules that this one accounts for exist: a misspelt id would silently account for nothing. */
+function explainFaults({ explains = [] }, known) {
+	return explains.flatMap((id, i) => {
+		if (known.includes(id)) return [];
+		const near = nearest(id, known);
+		const hint = near === null ? "wattassay rules lists the ids" : `Did you mean “${near}”?`;
+		return [{
+			path: ["explains", String(i + 1)],
+			what: `there is no rule “${id}”`,
+			hint
 		}];
 	});
 }
@@ -51309,13 +53037,14 @@ async function loadRules(ground, files, name) {
 	const rules = new Map(ground.rules.map((rule) => [rule.id, rule]));
 	const problems = [];
 	const seen = /* @__PURE__ */ new Set();
+	const added = files.map(({ name }) => idOf(name));
 	let grades = ground.grades;
 	for (const file of files) try {
 		if (file.name === gradesName) {
 			grades = await gradesFrom(file);
 			continue;
 		}
-		const rule = await ruleFrom(file, ground, seen);
+		const rule = await ruleFrom(file, ground, added, seen);
 		seen.add(rule.id);
 		rules.set(rule.id, rule);
 	} catch (error) {
@@ -51344,8 +53073,12 @@ async function loadRules(ground, files, name) {
 		problems: []
 	};
 }
-/** Everything that is wrong with a complete rule, measured against what measures there are. */
-async function ruleFaults(rule, { rules, measures }) {
+/**
+* Everything that is wrong with a complete rule, measured against what rules and measures there are.
+*
+* @param added ids of rules beside those: what the same folder adds
+*/
+async function ruleFaults(rule, { rules, measures }, added = []) {
 	const shape = await faultsOf(rule_schema_default, rule);
 	if (shape.length > 0) return shape;
 	const sound = rule;
@@ -51355,10 +53088,13 @@ async function ruleFaults(rule, { rules, measures }) {
 		...measureFaults(sound, known),
 		...limitFaults(sound),
 		...known.has(sound.measure) ? claimFaults(sound, new Set(alike.flatMap(detailsOf))) : [],
+		...explainFaults(sound, [...rules.map(({ id }) => id), ...added]),
 		...exampleFaults(sound)
 	];
 }
-async function ruleFrom(file, ground, seen) {
+/** The id that the name of a rule file promises. */
+const idOf = (name) => name.slice(0, -10);
+async function ruleFrom(file, ground, added, seen) {
 	if (!file.name.endsWith(ruleEnding)) reject(file, {
 		path: [],
 		what: "this is neither a rule nor grades.json",
@@ -51369,7 +53105,7 @@ async function ruleFrom(file, ground, seen) {
 	if (`${id}${ruleEnding}` !== file.name) reject(file, {
 		path: ["id"],
 		what: `the id “${id}” does not match the file's name`,
-		hint: `Name the file ${id}${ruleEnding}, or write the id ${file.name.slice(0, -10)}`
+		hint: `Name the file ${id}${ruleEnding}, or write the id ${idOf(file.name)}`
 	});
 	if (seen.has(id)) reject(file, {
 		path: ["id"],
@@ -51384,7 +53120,7 @@ async function ruleFrom(file, ground, seen) {
 		off: change.off
 	};
 	const rule = laidOver(groundOf(shipped, change), change);
-	const faults = await ruleFaults(rule, ground);
+	const faults = await ruleFaults(rule, ground, added);
 	if (faults.length > 0) reject(file, ...faults);
 	return rule;
 }
@@ -51554,25 +53290,25 @@ var above_history_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 8200,
+				"submissions": 6640,
 				"query": {
-					"share": 37e-5,
-					"atMost": 95e-5
+					"share": 45e-5,
+					"atMost": .00117
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				}
 			},
 			"asFound": {
-				"submissions": 7912,
+				"submissions": 6560,
 				"query": {
 					"share": 76e-5,
-					"atMost": .0015
+					"atMost": .00161
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				}
 			}
 		}
@@ -51701,25 +53437,25 @@ var above_human_record_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 8200,
+				"submissions": 6640,
 				"query": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				}
 			},
 			"asFound": {
-				"submissions": 7912,
+				"submissions": 6560,
 				"query": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				}
 			}
 		}
@@ -51801,8 +53537,8 @@ var cadence_dependent_bias_rule_default = {
 	measure: "cadence-dependence",
 	subjects: "pairs",
 	options: {
-		"blockSeconds": 30,
-		"leastBlocks": 30,
+		"blockSeconds": 10,
+		"leastBlocks": 90,
 		"mostInflation": 5,
 		"lowQuantile": .05,
 		"highQuantile": .95,
@@ -51828,8 +53564,8 @@ var cadence_dependent_bias_rule_default = {
 	ceilings: [],
 	claims: {
 		"above": "From {from} to {to}, the primary rises by {value} against the second, at equal time and power.",
-		"below": "From {from} to {to}, the primary falls by {value} against the second, at equal time and power.",
-		"fine": "From {from} to {to}, the difference of the meters changes by {value}, no more than honest pairs do."
+		"below": "From {from} to {to}, the primary falls by {size} against the second, at equal time and power.",
+		"fine": "From {from} to {to}, the difference of the meters changes by {value}: too little to ask about."
 	},
 	innocent: [
 		"The trainer reads differently at slow and fast flywheel speeds: another gear would show it.",
@@ -51843,25 +53579,25 @@ var cadence_dependent_bias_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 8200,
+				"submissions": 6640,
 				"query": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				}
 			},
 			"asFound": {
-				"submissions": 7912,
+				"submissions": 6560,
 				"query": {
-					"share": 63e-5,
-					"atMost": .00133
+					"share": 76e-5,
+					"atMost": .00161
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				}
 			}
 		}
@@ -51915,7 +53651,8 @@ var cadence_dependent_bias_rule_default = {
 			},
 			"level": "query"
 		}
-	]
+	],
+	explains: ["mean-bias"]
 };
 // rules/clock-fault.rule.json
 var clock_fault_rule_default = {
@@ -51959,25 +53696,25 @@ var clock_fault_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 8200,
+				"submissions": 6640,
 				"query": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				}
 			},
 			"asFound": {
-				"submissions": 7912,
+				"submissions": 6560,
 				"query": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				}
 			}
 		}
@@ -52052,25 +53789,25 @@ var coasting_power_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 8200,
+				"submissions": 6640,
 				"query": {
-					"share": 12e-5,
-					"atMost": 58e-5
+					"share": 15e-5,
+					"atMost": 72e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				}
 			},
 			"asFound": {
-				"submissions": 7912,
+				"submissions": 6560,
 				"query": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				}
 			}
 		}
@@ -52107,7 +53844,8 @@ var dead_cadence_rule_default = {
 	subjects: "primary",
 	options: {
 		"minimumWatts": 50,
-		"minimumSeconds": 120
+		"minimumSeconds": 120,
+		"shownSeconds": 10
 	},
 	needs: ["power", "cadence"],
 	limits: {
@@ -52140,25 +53878,25 @@ var dead_cadence_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 8200,
+				"submissions": 6640,
 				"query": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				}
 			},
 			"asFound": {
-				"submissions": 7912,
+				"submissions": 6560,
 				"query": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				}
 			}
 		}
@@ -52198,6 +53936,9 @@ var different_ride_rule_default = {
 		"legSeconds": 20,
 		"lagSeconds": 4,
 		"leastSeconds": 240,
+		"standingSeconds": 15,
+		"stopSeconds": 10,
+		"stretchSeconds": 300,
 		"leastWatts": 3,
 		"leastRpm": .5,
 		"leastBeats": .2,
@@ -52221,10 +53962,14 @@ var different_ride_rule_default = {
 		"why": "without cadence or heart rate, a trainer that holds power even leaves too little to compare"
 	}],
 	claims: {
-		"below": "The two recordings share no detail (correlation {value}, at most {high}): riders of one race share surges and climbs, two meters on one bicycle share every pedal stroke, and how the legs wander.",
+		"below": "The two recordings share hardly any detail (correlation {value}, at most {high}): riders of one race share surges and climbs, two meters on one bicycle share every pedal stroke, and how the legs wander.",
 		"fine": "The two recordings share their detail (correlation {value}): they are of one ride."
 	},
-	innocent: ["The wrong file was picked: another ride of the same day, or another rider's file.", "One of the recorders lost its sensor for most of the ride."],
+	innocent: [
+		"The wrong file was picked: another ride of the same day, or another rider's file.",
+		"One of the recorders lost its sensor for most of the ride.",
+		"The clock of one recorder stopped again and again, so that hardly a stretch is long enough to be compared at its own time."
+	],
 	settles: ["The original file of the second meter from the head unit, for the same start time.", "A list of the recordings of that day, with their start times."],
 	source: {
 		"kind": "common practice",
@@ -52232,25 +53977,25 @@ var different_ride_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 8200,
+				"submissions": 6640,
 				"query": {
-					"share": 24e-5,
-					"atMost": 77e-5
+					"share": 15e-5,
+					"atMost": 72e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				}
 			},
 			"asFound": {
-				"submissions": 7912,
+				"submissions": 6560,
 				"query": {
-					"share": 38e-5,
-					"atMost": 98e-5
+					"share": 3e-4,
+					"atMost": 96e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				}
 			}
 		}
@@ -52313,25 +54058,25 @@ var duplicate_submission_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 8200,
+				"submissions": 6640,
 				"query": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				}
 			},
 			"asFound": {
-				"submissions": 7912,
+				"submissions": 6560,
 				"query": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				}
 			}
 		}
@@ -52411,25 +54156,25 @@ var estimated_power_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 8200,
+				"submissions": 6640,
 				"query": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				}
 			},
 			"asFound": {
-				"submissions": 7912,
+				"submissions": 6560,
 				"query": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				}
 			}
 		}
@@ -52516,25 +54261,25 @@ var flat_setpoint_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 8200,
+				"submissions": 6640,
 				"query": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				}
 			},
 			"asFound": {
-				"submissions": 7912,
+				"submissions": 6560,
 				"query": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				}
 			}
 		}
@@ -52631,25 +54376,25 @@ var frozen_value_rule_default = {
 		"falseAlarm": {
 			"command": "npm run truth -- --reporting --honest --scale 1",
 			"withinClaims": {
-				"submissions": 8200,
+				"submissions": 6640,
 				"query": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 37e-5
+					"atMost": 46e-5
 				}
 			},
 			"asFound": {
-				"submissions": 7912,
+				"submissions": 6560,
 				"query": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				},
 				"refer": {
 					"share": 0,
-					"atMost": 38e-5
+					"atMost": 46e-5
 				}
 			}
 		}
@@ -52786,25 +54531,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}
@@ -52872,25 +54617,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}
@@ -52961,25 +54706,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}
@@ -53062,25 +54807,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}
@@ -53178,25 +54923,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
-						"share": 13e-5,
-						"atMost": 6e-4
+						"share": 15e-5,
+						"atMost": 73e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}
@@ -53267,7 +55012,7 @@ const shippedRules = [
 		highest: "query",
 		ceilings: [],
 		claims: {
-			"above": "In {spikes|place|places} power leaps far above the seconds around it and is back within 2 s, or lies beyond what any rider makes; the highest such sample is {highest}, the first is at {first:at}.",
+			"above": "In {places|place|places} power leaps far above the seconds around it and is back within {within}, or lies beyond what any rider makes, where each sample counts: {spikes} in all. The highest is {highest}, the first at {first:at}.",
 			"fine": "No sample stands alone above what surrounds it, or beyond any rider."
 		},
 		innocent: [
@@ -53286,25 +55031,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}
@@ -53396,25 +55141,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
-						"share": 13e-5,
-						"atMost": 6e-4
+						"share": 15e-5,
+						"atMost": 73e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}
@@ -53544,7 +55289,7 @@ const shippedRules = [
 		}],
 		claims: {
 			"below": "The primary explains the second almost wholly: {value} of its second-to-second detail is left over, with a gain of {gain}.",
-			"fine": "{value} of the second's second-to-second detail is its own, as between two meters."
+			"fine": "{value} of the second's second-to-second detail is its own: enough to count as a meter of its own."
 		},
 		innocent: [
 			"One sensor was recorded on two devices, or the trainer was controlled by the pedals: honest, but no second opinion.",
@@ -53562,25 +55307,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}
@@ -53617,6 +55362,15 @@ const shippedRules = [
 				"circumstances": ["same sensor"],
 				"level": "note"
 			}
+		],
+		explains: [
+			"mean-bias",
+			"zero-offset",
+			"wide-spread",
+			"power-dependent-bias",
+			"cadence-dependent-bias",
+			"sprint-overshoot",
+			"late-drift"
 		]
 	},
 	{
@@ -53629,7 +55383,8 @@ const shippedRules = [
 		subjects: "pairs",
 		options: {
 			"blockSeconds": 30,
-			"leastBlocks": 15
+			"leastBlocks": 15,
+			"leastFading": .3
 		},
 		needs: ["power", "second recording"],
 		limits: {
@@ -53646,25 +55401,37 @@ const shippedRules = [
 			}
 		},
 		highest: "refer",
-		ceilings: [{
-			"when": "third sides with the primary",
-			"level": "query",
-			"why": "a further meter reads nearer to the primary than to this one, so that it is this one that lies apart"
-		}],
+		ceilings: [
+			{
+				"when": "primary repeats",
+				"level": "query",
+				"why": "the primary repeats one value through a twentieth or more of what is compared, as a lost link leaves it: how far its meter lies from the other cannot be told there"
+			},
+			{
+				"when": "third sides with the primary",
+				"level": "query",
+				"why": "a further meter reads nearer to the primary than to this one, so that it is this one that lies apart"
+			},
+			{
+				"when": "fades as one leg doubled",
+				"level": "query",
+				"why": "the second tells no left and right, and the difference fades as power rises: so reads a meter that measures one leg and doubles it, of a rider whose legs differ"
+			}
+		],
 		claims: {
-			"above": "The primary reads {value} above the second over the race ({own} against {other} on average), further above than honest pairs of this kind lie whose meters keep what is claimed for them.",
-			"below": "The primary reads {value} against the second over the race ({own} against {other} on average), further below than honest pairs of this kind lie whose meters keep what is claimed for them.",
-			"fine": "The primary reads {value} against the second over the race ({own} against {other} on average), within what honest pairs of this kind show."
+			"above": "The primary reads {size} above the second over the race ({own} against {other} on average), further above than honest pairs of this kind lie whose meters keep what is claimed for them.",
+			"below": "The primary reads {size} below the second over the race ({own} against {other} on average), further below than honest pairs of this kind lie whose meters keep what is claimed for them.",
+			"fine": "The primary reads {value} against the second over the race ({own} against {other} on average): too little to ask about."
 		},
 		innocent: [
-			"The second meter reads low: a pair alone cannot say which of the two is off.",
+			"The second is the meter that is off, whichever way it reads: a pair alone cannot say which of the two it is.",
 			"A zero offset or spin-down was not done before the ride, on either meter.",
 			"One of the meters measures one leg and doubles it, and the rider's legs differ.",
 			"The crank length is set wrong in one of them: 165 for 172.5 mm reads 4.3 % low."
 		],
 		settles: [
 			"A short ride with both meters after a zero offset on one and a spin-down on the other.",
-			"A third meter on the same ride.",
+			"A further meter on the same ride.",
 			"A photo of the settings page that shows crank length, sides and calibration."
 		],
 		source: {
@@ -53673,25 +55440,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
-						"share": .0011,
-						"atMost": .00192
+						"share": 9e-4,
+						"atMost": .00179
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
-						"share": .17859,
-						"atMost": .18583
+						"share": .17927,
+						"atMost": .18724
 					},
 					"refer": {
-						"share": .00114,
-						"atMost": .00199
+						"share": .00122,
+						"atMost": .0022
 					}
 				}
 			}
@@ -53763,6 +55530,23 @@ const shippedRules = [
 				}
 			},
 			{
+				"value": 18,
+				"interval": [17.4, 18.6],
+				"count": 110,
+				"circumstances": ["fades as one leg doubled"],
+				"level": "query",
+				"expected": {
+					"declared": {
+						"centre": 0,
+						"spread": 1.6
+					},
+					"field": {
+						"centre": 0,
+						"spread": 4.5
+					}
+				}
+			},
+			{
 				"value": -18,
 				"interval": [-18.6, -17.4],
 				"count": 110,
@@ -53797,6 +55581,8 @@ const shippedRules = [
 				1,
 				2
 			],
+			"mostBend": 1.63,
+			"riseEvidence": 6,
 			"declaredSpread": .3,
 			"fieldSpread": .45
 		},
@@ -53806,7 +55592,7 @@ const shippedRules = [
 			"second recording"
 		],
 		limits: { "query": {
-			"at least": .85,
+			"at least": 1.05,
 			"at most": -1.4,
 			"of": "value",
 			"end": "cautious"
@@ -53814,41 +55600,42 @@ const shippedRules = [
 		highest: "query",
 		ceilings: [],
 		claims: {
-			"above": "The primary reads a constant {value} above the second, about {watts} at {rpm}, beside a gain of {gain}.",
-			"below": "The primary reads a constant {value} against the second, about {watts} at {rpm}, beside a gain of {gain}.",
-			"fine": "The constant torque between the meters is {value}, about {watts} at {rpm}: no more than honest pairs show."
+			"above": "The primary reads a constant {size} above the second, about {watts} at {rpm}, beside a gain of {gain}. A line that stray blocks hardly move puts it at {ranked} ({rankedFrom} to {rankedTo}).",
+			"below": "The primary reads a constant {size} below the second, about {watts} at {rpm}, beside a gain of {gain}. A line that stray blocks hardly move puts it at {ranked} ({rankedFrom} to {rankedTo}).",
+			"fine": "The constant torque between the meters is {value}, about {watts} at {rpm}: too little to ask about."
 		},
 		innocent: [
 			"A zero offset was not done on one of the meters before the ride, or done while the pedals were loaded.",
 			"The temperature changed after the zero offset.",
-			"The second is the one with the offset: a pair alone cannot say which."
+			"The second is the one with the offset: a pair alone cannot say which.",
+			"One of the meters measures one leg and doubles it: legs that share the work less evenly at low power look like a constant torque."
 		],
 		settles: ["A zero offset on both meters, and ten minutes of riding at low and high power.", "The calibration log of the head unit for that day."],
 		source: {
 			"kind": "common practice",
-			"note": "1 N·m is 6.3 W at 60 rpm and 9.4 W at 90 rpm. A constant offset shows as a torque, a wrong slope as a gain; the limit is where offsets of honest meters end in simulated rides.",
+			"note": "1 N·m is 6.3 W at 60 rpm and 9.4 W at 90 rpm. A constant offset shows as a torque, a wrong slope as a gain; the limit is where offsets of honest meters end in simulated rides. Blocks along one line bend away from it by more than 1.63 in 1 ride of 100 (Passing & Bablok 1983, J Clin Chem Clin Biochem 21:709-720).",
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
-						"share": 12e-5,
-						"atMost": 58e-5
+						"share": 0,
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
-						"share": .00354,
-						"atMost": .00485
+						"share": .00168,
+						"atMost": .00278
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}
@@ -53915,30 +55702,30 @@ const shippedRules = [
 		],
 		settles: ["A repeat after tightening and a new battery.", "The signal-loss count of the head unit, where it keeps one."],
 		source: {
-			"kind": "published",
-			"citation": "Half-minute efforts of honest meters scatter by ±38.9 W around 6.3 W (Nimmerichter et al. 2017, Int J Sports Med, doi 10.1055/s-0043-101909), about ±7 % of a sprint; limits of agreement as Bland & Altman 1999, Stat Methods Med Res 8:135-160.",
+			"kind": "measured",
+			"note": "Half-minute efforts of honest meters scatter by ±38.9 W (Nimmerichter et al. 2017, Int J Sports Med, doi 10.1055/s-0043-101909), about ±7 % of a sprint: from there on it is noted; limits of agreement as Bland & Altman 1999, Stat Methods Med Res 8:135-160. The query is from simulated honest pairs (tuning generator, seed W1), of which 5 in 10,000 may be asked: of 1,392 one lies beyond 7.5 spreads, the next at 6.5. Of 120 loose pedals and low batteries of moderate strength 111 lie beyond; at 6.5 it would be 115, at 9 spreads 102.",
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
-						"share": 24e-5,
-						"atMost": 77e-5
+						"share": 6e-4,
+						"atMost": .00138
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
-						"share": 51e-5,
-						"atMost": .00116
+						"share": 3e-4,
+						"atMost": 96e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}
@@ -54003,8 +55790,8 @@ const shippedRules = [
 		measure: "power-dependence",
 		subjects: "pairs",
 		options: {
-			"blockSeconds": 20,
-			"leastBlocks": 45,
+			"blockSeconds": 10,
+			"leastBlocks": 90,
 			"mostInflation": 5,
 			"lowQuantile": .5,
 			"highQuantile": .95,
@@ -54023,11 +55810,11 @@ const shippedRules = [
 		ceilings: [],
 		claims: {
 			"above": "From {from} to {to}, the primary rises by {value} against the second, at equal time and cadence.",
-			"below": "From {from} to {to}, the primary falls by {value} against the second, at equal time and cadence.",
-			"fine": "From {from} to {to}, the difference of the meters changes by {value}, no more than honest pairs do."
+			"below": "From {from} to {to}, the primary falls by {size} against the second, at equal time and cadence.",
+			"fine": "From {from} to {to}, the difference of the meters changes by {value}: too little to ask about."
 		},
 		innocent: [
-			"The second reads hard efforts low: one-sided meters do when the balance of the legs shifts.",
+			"The second is the meter that is off in hard efforts: one-sided meters are when the balance of the legs shifts.",
 			"A zero offset was not done on one of the meters: it is a larger share of low power.",
 			"The meters sit on different sides of the chain, and the loss in the chain is a smaller share at high power.",
 			"The trainer runs out of its calibrated range."
@@ -54039,25 +55826,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
-						"share": 51e-5,
-						"atMost": .00116
+						"share": 76e-5,
+						"atMost": .00161
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}
@@ -54111,13 +55898,14 @@ const shippedRules = [
 				},
 				"level": "query"
 			}
-		]
+		],
+		explains: ["mean-bias"]
 	},
 	cadence_dependent_bias_rule_default,
 	{
 		$schema: "./rule.schema.json",
 		id: "sprint-overshoot",
-		title: "Sprints read higher than the rest",
+		title: "Sprints read unlike the rest",
 		family: "agreement",
 		question: "Are sprints higher on the primary, beyond the steady difference of the two meters?",
 		measure: "sprint-excess",
@@ -54126,25 +55914,30 @@ const shippedRules = [
 			"roomSeconds": 4,
 			"shortSeconds": 8,
 			"mostDetailRatio": 16,
-			"declaredSpread": 3,
-			"fieldSpread": 5
+			"declaredSpread": .5,
+			"fieldSpread": 1.4
 		},
 		needs: ["power", "second recording"],
 		limits: {
 			"query": {
-				"at least": 3.8,
+				"at least": 3.4,
 				"at most": -5,
-				"of": "declared spread",
+				"of": "field spread",
 				"end": "estimate"
 			},
 			"refer": {
-				"at least": 3.3,
+				"at least": 4,
 				"of": "field spread",
 				"end": "estimate"
 			}
 		},
 		highest: "refer",
 		ceilings: [
+			{
+				"when": "primary repeats",
+				"level": "query",
+				"why": "the primary repeats one value through a twentieth or more of what is compared, as a lost link leaves it: how far its meter lies from the other cannot be told there"
+			},
 			{
 				"when": "single sprint",
 				"level": "note",
@@ -54163,11 +55956,11 @@ const shippedRules = [
 		],
 		claims: {
 			"above": "In {efforts|sprint|sprints} the primary reads {value} above what its steady difference to the second ({steady}) would have it read; {highest} in the highest.",
-			"below": "In {efforts|sprint|sprints} the primary reads {value} against its steady difference to the second ({steady}).",
-			"fine": "In {efforts|sprint|sprints} the primary differs by {value} from its steady difference to the second ({steady}), no more than honest pairs do."
+			"below": "In {efforts|sprint|sprints} the primary reads {size} below what its steady difference to the second ({steady}) would have it read.",
+			"fine": "In {efforts|sprint|sprints} the primary differs by {value} from its steady difference to the second ({steady}): too little to ask about."
 		},
 		innocent: [
-			"The second reads sprints low: some pedal meters lose a third of the power of a sprint in a low gear.",
+			"The second is the meter that is off in sprints: some pedal meters lose a third of the power of one in a low gear.",
 			"One of the meters averages over a few seconds, or holds the last value.",
 			"Few sprints: honest meters lie several percent apart in a single one."
 		],
@@ -54178,29 +55971,29 @@ const shippedRules = [
 		],
 		source: {
 			"kind": "common practice",
-			"note": "A quarter above an otherwise agreeing meter is unusable for racing. Honest scatter of single sprints: 6.3 ± 38.9 W in 30 s efforts (Nimmerichter et al. 2017, Int J Sports Med, doi 10.1055/s-0043-101909); sprint ratio 0.975 of the average ratio between two honest meters (computed from Gardner et al. 2004).",
+			"note": "A quarter above an otherwise agreeing meter is unusable for racing. Honest scatter of single sprints: 6.3 ± 38.9 W in 30 s efforts (Nimmerichter et al. 2017, Int J Sports Med, doi 10.1055/s-0043-101909); sprint ratio 0.975 of the average ratio between two honest meters (computed from Gardner et al. 2004). The harder, the farther apart: a trainer -1.1 % off at 250–700 W, 13 % (-24 to 50 %) at 750–999 W (Zadow et al. 2016). Spread from simulated rides.",
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
-						"share": .00126,
-						"atMost": .00215
+						"share": .00122,
+						"atMost": .0022
 					},
 					"refer": {
-						"share": 25e-5,
-						"atMost": 8e-4
+						"share": 46e-5,
+						"atMost": .00119
 					}
 				}
 			}
@@ -54214,27 +56007,27 @@ const shippedRules = [
 				"expected": {
 					"declared": {
 						"centre": 0,
-						"spread": 3.2
+						"spread": 2.2
 					},
 					"field": {
 						"centre": 0,
-						"spread": 5.2
+						"spread": 3.4
 					}
 				}
 			},
 			{
-				"value": 15,
-				"interval": [12, 18],
+				"value": 12,
+				"interval": [9, 15],
 				"count": 6,
 				"level": "query",
 				"expected": {
 					"declared": {
 						"centre": 0,
-						"spread": 3.2
+						"spread": 2.2
 					},
 					"field": {
 						"centre": 0,
-						"spread": 5.2
+						"spread": 3.4
 					}
 				}
 			},
@@ -54246,11 +56039,11 @@ const shippedRules = [
 				"expected": {
 					"declared": {
 						"centre": 0,
-						"spread": 3.2
+						"spread": 2.2
 					},
 					"field": {
 						"centre": 0,
-						"spread": 5.2
+						"spread": 3.4
 					}
 				}
 			},
@@ -54263,11 +56056,11 @@ const shippedRules = [
 				"expected": {
 					"declared": {
 						"centre": 0,
-						"spread": 3.2
+						"spread": 2.2
 					},
 					"field": {
 						"centre": 0,
-						"spread": 5.2
+						"spread": 3.4
 					}
 				}
 			}
@@ -54311,19 +56104,24 @@ const shippedRules = [
 		},
 		highest: "refer",
 		ceilings: [{
+			"when": "primary repeats",
+			"level": "query",
+			"why": "the primary repeats one value through a twentieth or more of what is compared, as a lost link leaves it: how far its meter lies from the other cannot be told there"
+		}, {
 			"when": "in one step",
 			"level": "query",
-			"why": "the difference changed in one step, as after a zero offset or when a pedal drops out: that is no drift"
+			"why": "the difference changed in one step, where the stretch named begins, as after a zero offset or when a pedal drops out: that is no drift"
 		}],
 		claims: {
-			"above": "Against the second, the primary rises by {value} over the race ({minutes}): {early} in its first third, {late} in its last.",
-			"below": "Against the second, the primary falls by {value} over the race ({minutes}): {early} in its first third, {late} in its last.",
-			"fine": "Against the second, the primary changes by {value} over the race ({minutes}), no more than honest pairs do."
+			"above": "Against the second, the primary rises by {value} over {minutes} of the race, from {early} in the first third of them to {late} in the last.",
+			"below": "Against the second, the primary falls by {size} over {minutes} of the race, from {early} in the first third of them to {late} in the last.",
+			"fine": "Against the second, the primary changes by {value} over {minutes} of the race: too little to ask about."
 		},
 		innocent: [
 			"One of the units warmed up after it was zeroed or spun down: readings move by 0.40 to 0.65 % per °C.",
 			"The second drifts the other way: a pair alone cannot say which of the two moved.",
-			"The room warmed, or the ride went from shade into sun."
+			"The room warmed, or the ride went from shade into sun.",
+			"A change in one step is what a zero offset done on the way, or a pedal that drops out, leaves behind."
 		],
 		settles: [
 			"A spin-down or zero offset after ten minutes of warming up, before the next race.",
@@ -54336,25 +56134,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
-						"share": 49e-5,
-						"atMost": .00112
+						"share": 45e-5,
+						"atMost": .00117
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
-						"share": .00139,
-						"atMost": .00231
+						"share": .00152,
+						"atMost": .00259
 					},
 					"refer": {
-						"share": 13e-5,
-						"atMost": 6e-4
+						"share": 15e-5,
+						"atMost": 73e-5
 					}
 				}
 			}
@@ -54414,7 +56212,7 @@ const shippedRules = [
 	{
 		$schema: "./rule.schema.json",
 		id: "warmup-crossing",
-		title: "The primary passes the second on its way up",
+		title: "One meter passes the other on the way",
 		family: "agreement",
 		question: "When did the difference between the meters change its sign?",
 		measure: "crossing-time",
@@ -54477,7 +56275,7 @@ const shippedRules = [
 		highest: "note",
 		ceilings: [],
 		claims: {
-			"above": "The {smoother} averages {value} beside the other meter; sprints and short efforts are compared with that in mind.",
+			"above": "The {smoother:who} averages {value} beside the other meter; sprints and short efforts are compared with that in mind.",
 			"fine": "Neither meter averages much longer than the other ({value} at most)."
 		},
 		innocent: ["The head unit or the trainer is set to show an average of several seconds."],
@@ -54501,7 +56299,7 @@ const shippedRules = [
 	{
 		$schema: "./rule.schema.json",
 		id: "odd-one-out",
-		title: "One meter of three lies apart",
+		title: "One meter lies apart from the others",
 		family: "agreement",
 		question: "With three meters or more, which one is off?",
 		measure: "distance-from-others",
@@ -54520,8 +56318,8 @@ const shippedRules = [
 				"end": "estimate"
 			},
 			"query": {
-				"at least": 2.95,
-				"at most": -2.95,
+				"at least": 2.7,
+				"at most": -2.7,
 				"of": "field spread",
 				"end": "estimate"
 			}
@@ -54537,37 +56335,37 @@ const shippedRules = [
 			"why": "it is not the primary that lies apart"
 		}],
 		claims: {
-			"above": "Of {meters} meters, the {meter} reads {value} from the mean of the others, which lie {apart} apart among themselves.",
-			"below": "Of {meters} meters, the {meter} reads {value} from the mean of the others, which lie {apart} apart among themselves.",
-			"fine": "Of {meters} meters none lies apart; the farthest is the {meter}, at {value} from the others."
+			"above": "Of {meters} meters, the {meter:who} reads {size} above the mean of the others, which lie {apart} apart among themselves.",
+			"below": "Of {meters} meters, the {meter:who} reads {size} below the mean of the others, which lie {apart} apart among themselves.",
+			"fine": "Of {meters} meters none lies apart; the farthest is the {meter:who}, at {value} from the others."
 		},
 		innocent: ["Two meters can be wrong together: two of one make on one bicycle may share their error.", "A zero offset or spin-down was not done on one of them."],
 		settles: ["The same three meters once more, after a zero offset and a spin-down.", "A meter of a fourth kind."],
 		source: {
 			"kind": "published",
-			"citation": "Scatter of honest meters 3.2 % (Maier et al. 2017, Int J Sports Med 38:456-461); scatter of each of three meters by Grubbs 1948, J Am Stat Assoc 43:243-264.",
+			"citation": "Scatter of honest meters 3.2 % (Maier et al. 2017, Int J Sports Med 38:456-461); chain loss 2.1 ± 1.5 % (Smit et al. 2023, Sports Eng., doi 10.1007/s12283-023-00439-z); zero offsets common practice, no source; scatter of each of three meters by Grubbs 1948, J Am Stat Assoc 43:243-264.",
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
-						"share": 25e-5,
-						"atMost": 8e-4
+						"share": 15e-5,
+						"atMost": 73e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}
@@ -54719,25 +56517,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
-						"share": .00183,
-						"atMost": .00282
+						"share": .00196,
+						"atMost": .00312
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
-						"share": .00152,
-						"atMost": .00246
+						"share": .00168,
+						"atMost": .00278
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}
@@ -54852,25 +56650,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
-						"share": 37e-5,
-						"atMost": 95e-5
+						"share": 45e-5,
+						"atMost": .00117
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
-						"share": 13e-5,
-						"atMost": 6e-4
+						"share": 15e-5,
+						"atMost": 73e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}
@@ -54988,25 +56786,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}
@@ -55086,7 +56884,7 @@ const shippedRules = [
 		ceilings: [],
 		claims: {
 			"above": "In {silent} of the {windows|window|windows} that could show it, heart rate does not answer to power ({value}).",
-			"fine": "Heart rate answers to power in all but {silent} of the {windows|window|windows} that could show it."
+			"fine": "Heart rate answers to power in {answering} of the {windows|window|windows} that could show it."
 		},
 		innocent: [
 			"A sensor at the wrist that counts the cadence, or a dry strap, that shows something like a heart rate.",
@@ -55100,25 +56898,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
-						"share": 12e-5,
-						"atMost": 58e-5
+						"share": 15e-5,
+						"atMost": 72e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
-						"share": 25e-5,
-						"atMost": 8e-4
+						"share": 3e-4,
+						"atMost": 96e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}
@@ -55159,6 +56957,7 @@ const shippedRules = [
 			"fieldSpread": 3.2,
 			"fieldOffset": .9,
 			"otherSpread": 1.5,
+			"mostApart": 2.5,
 			"repeatSpread": 1.5,
 			"riderSpread": 2,
 			"oldest": 365
@@ -55207,25 +57006,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
-						"share": 88e-5,
-						"atMost": .00167
+						"share": 91e-5,
+						"atMost": .00181
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}
@@ -55339,25 +57138,25 @@ const shippedRules = [
 			"falseAlarm": {
 				"command": "npm run truth -- --reporting --honest --scale 1",
 				"withinClaims": {
-					"submissions": 8200,
+					"submissions": 6640,
 					"query": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 37e-5
+						"atMost": 46e-5
 					}
 				},
 				"asFound": {
-					"submissions": 7912,
+					"submissions": 6560,
 					"query": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					},
 					"refer": {
 						"share": 0,
-						"atMost": 38e-5
+						"atMost": 46e-5
 					}
 				}
 			}

@@ -1,4 +1,4 @@
-import { _n as decodeText, a as indoorsOf, c as parseClock, i as stated, n as readMarkup, o as sportOf, r as combineTotals, t as Trackpoints, u as decimal, vn as shortName } from "./program.js";
+import { Tn as shortName, a as indoorsOf, c as parseClock, i as stated, n as readMarkup, o as sportOf, r as combineTotals, t as Trackpoints, u as decimal, wn as decodeText } from "./program.js";
 // src/read/xml/laps.ts
 /** Elements of a TCX lap beside its track, and the total that each states. HeartRate elements hold a "Value". */
 const totalOf = /* @__PURE__ */ new Map([

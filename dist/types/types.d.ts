@@ -162,9 +162,9 @@ export interface Alignment {
         readonly stretch: Stretch;
         readonly offset: number;
     }[];
-    /** Correlation of the whitened power at the best lag. */
+    /** Correlation of the whitened power at the best lag, of all stretches at theirs where it is secure. */
     readonly peak: number;
-    /** The highest correlation that surrogates (the same series, shifted apart) reach, 99th percentile. */
+    /** The correlation at the lag where the second turned round in time, which can only agree by chance, fits best. */
     readonly surrogatePeak: number;
     /** Δ log-likelihood of the best lag over every lag more than 3 s away. */
     readonly margin: number;
@@ -270,7 +270,7 @@ export interface Failed {
     readonly message: string;
 }
 export type Outcome = Measured | NotApplicable | Failed;
-export type ReasonId = 'no-third' | 'no-second' | 'second-unreadable' | 'no-detail' | 'not-secure' | 'different-ride' | 'not-independent' | 'too-short' | 'too-few-readings' | 'too-few-blocks' | 'too-few-efforts' | 'no-channel' | 'mostly-invalid' | 'no-power-flow' | 'dead-channel' | 'decimal-power' | 'coarse-steps' | 'irregular-recorder' | 'no-totals' | 'no-event' | 'no-history' | 'history-too-thin' | 'no-heart-rate-range' | 'no-overlap-of-power' | 'no-drift' | 'no-crossing' | 'narrow-range' | 'cannot-separate' | 'speed-not-tied' | 'no-fact' | 'nothing-required' | 'not-a-race' | 'outdoors' | 'switched-off';
+export type ReasonId = 'no-third' | 'no-second' | 'second-unreadable' | 'no-detail' | 'not-secure' | 'different-ride' | 'not-independent' | 'too-short' | 'too-few-readings' | 'too-few-blocks' | 'too-few-efforts' | 'no-channel' | 'mostly-invalid' | 'no-power-flow' | 'dead-channel' | 'decimal-power' | 'coarse-steps' | 'irregular-recorder' | 'no-totals' | 'no-event' | 'no-history' | 'history-too-thin' | 'no-heart-rate-range' | 'no-overlap-of-power' | 'no-drift' | 'no-crossing' | 'narrow-range' | 'no-one-line' | 'rises-with-power' | 'cannot-separate' | 'speed-not-tied' | 'no-fact' | 'nothing-required' | 'not-a-race' | 'outdoors' | 'switched-off';
 /** Another rider's submission to the same event, as far as content is compared; on its own 1 s grid. */
 export interface OtherSubmission {
     /** As the event names it: a stranger's string. */
@@ -314,7 +314,7 @@ export interface Measurement {
     readonly subject: Subject;
     readonly options: Readonly<Record<string, OptionValue>>;
     readonly outcome: Outcome;
-    /** The measure's own words for the circumstances it found. */
+    /** The measure's own words for the circumstances it found, one for each and in their order. */
     readonly remarks: readonly string[];
 }
 /** The best mean power of one past recording at each of `Profile.durations`; null where too short. */
@@ -796,7 +796,7 @@ export interface EventRecording {
     readonly to: number;
     /** Maker, product and serial number as the file states them; null without a serial number. */
     readonly device: string | null;
-    /** Marks of content: see src/event/fingerprint.ts. */
+    /** Marks of content: see src/event/fingerprint.ts. The record of a whole event has them in a file beside it. */
     readonly marks: string;
 }
 /** What became of one submission. */
@@ -929,10 +929,15 @@ export interface EventMarks {
         readonly marks: string;
     }[];
 }
+/**
+ * What a decision may be about beside findings: what the event requires and does not have, and a device that
+ * recorded for several riders at the same time.
+ */
+export declare const besideRules: readonly ['missing', 'shared-device'];
 /** What people asked, heard and decided about a finding. Dates are calendar days, like 2026-03-14. */
 export interface Decision {
     readonly rider: string;
-    /** A rule, or "missing" for what the event requires and does not have. */
+    /** A rule, or what no rule says: see `besideRules`. */
     readonly rule: string;
     /** The event it was made at, where one file serves several. */
     readonly event?: string;
@@ -956,7 +961,7 @@ export declare const standings: readonly ['overdue', 'to decide', 'to ask', 'ask
 export type Standing = (typeof standings)[number];
 /** One matter of a rider that people have to deal with. */
 export interface Matter {
-    /** A rule, or "missing". */
+    /** A rule, or one of `besideRules`. */
     readonly rule: string;
     readonly standing: Standing;
     readonly decision: Decision | null;
@@ -1023,7 +1028,7 @@ export interface EventView {
 }
 export type Reading = number | null;
 /** Data that a chart is drawn from; never a drawing. `id` is unique in a report. */
-export type Chart = TracesChart | RatioChart | DependenceChart | AgreementChart | MetersChart | EffortsChart | CurveChart | ResponseChart | CloseUpsChart | CoverageChart | TotalsChart | CombChart | CopiesChart | PlateausChart | AveragingChart | SpeedCurveChart | ClimbsChart | TraitsChart;
+export type Chart = TracesChart | SectionsChart | RatioChart | DependenceChart | AgreementChart | MetersChart | EffortsChart | CurveChart | ResponseChart | CloseUpsChart | CoverageChart | TotalsChart | CombChart | CopiesChart | PlateausChart | AveragingChart | SpeedCurveChart | ClimbsChart | TraitsChart;
 /** Every second of the ride: the meters, cadence and heart rate on the primary's clock. */
 export interface TracesChart {
     readonly kind: 'traces';
@@ -1036,6 +1041,18 @@ export interface TracesChart {
     }[];
     readonly cadence: readonly Reading[] | null;
     readonly heartRate: readonly Reading[] | null;
+}
+/** Where the meters agree and where not: all sections of a kind together, in the ride's usual order of kinds. */
+export interface SectionsChart {
+    readonly kind: 'sections';
+    readonly id: string;
+    readonly rows: readonly {
+        readonly section: SectionKind;
+        readonly count: number;
+        /** Mean power of the primary; null where it has none. */
+        readonly watts: Reading;
+        readonly differences: ReportSection['differences'];
+    }[];
 }
 /** Ratio of two meters in blocks over time, with a fitted trend and its 95 % band. */
 export interface RatioChart {
@@ -1076,7 +1093,7 @@ export interface DependenceChart {
         readonly high: number;
     }[];
 }
-/** Difference of two meters in blocks against their mean, with the limits of agreement, %. */
+/** Difference of two meters in blocks against their mean, with the limits of agreement, %, and concordance. */
 export interface AgreementChart {
     readonly kind: 'agreement';
     readonly id: string;
@@ -1088,6 +1105,23 @@ export interface AgreementChart {
     readonly mean: number;
     readonly low: number;
     readonly high: number;
+    /** Half the 95 % interval of each, %. */
+    readonly half: {
+        readonly mean: number;
+        readonly low: number;
+        readonly high: number;
+    };
+    /**
+     * Concordance of the blocks, 1 where both meters read alike in each, and its 95 % interval; `honest` is what
+     * 95 of 100 honest pairs as found in the field have at least in a ride whose power varies as much. Null where
+     * nothing varies, or nothing differs.
+     */
+    readonly concordance: {
+        readonly value: number;
+        readonly low: number;
+        readonly high: number;
+        readonly honest: number;
+    } | null;
 }
 /** Three meters or more on one ride: each against the mean of the others, and every pair. */
 export interface MetersChart {

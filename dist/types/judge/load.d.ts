@@ -26,5 +26,9 @@ export type Loaded = {
  * file touched are checked in full; the ground stands as it is.
  */
 export declare function loadRules(ground: Ground, files: readonly RuleFile[], name: string): Promise<Loaded>;
-/** Everything that is wrong with a complete rule, measured against what measures there are. */
-export declare function ruleFaults(rule: unknown, { rules, measures }: Pick<Ground, 'rules' | 'measures'>): Promise<Fault[]>;
+/**
+ * Everything that is wrong with a complete rule, measured against what rules and measures there are.
+ *
+ * @param added ids of rules beside those: what the same folder adds
+ */
+export declare function ruleFaults(rule: unknown, { rules, measures }: Pick<Ground, 'rules' | 'measures'>, added?: readonly string[]): Promise<Fault[]>;

@@ -9,3 +9,5 @@ export interface ChartFile {
 export declare function renderCharts(report: Report, { width }: {
     readonly width: number;
 }): readonly ChartFile[];
+/** Whether a chart may bear this name, on disks that tell capitals apart and on others. */
+export declare const isChartName: (name: string) => boolean;

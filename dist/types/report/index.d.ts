@@ -1,4 +1,4 @@
-export { type ChartFile, renderCharts } from './charts.ts';
+export { type ChartFile, isChartName, renderCharts } from './charts.ts';
 export { clean } from './clean.ts';
 export { compare, mayRestOnMass } from './compare.ts';
 export { renderCsv } from './csv.ts';

@@ -23,6 +23,7 @@ export declare const letter: {
     readonly seen: 'What was seen:';
     readonly innocent: 'What it may innocently be:';
     readonly settles: 'What would settle it; any one of these helps:';
+    readonly asAbove: 'What it may innocently be, and what would settle it, are the same as above.';
     readonly asking: ({ by, reply }: LetterFrame) => string;
     readonly rights: 'People decide about your result, under the organiser’s own rules, and they will have your answer before them. How often honest riders show such values is stated in the report; it does not say how likely you are honest.';
     readonly enclosed: 'The full report is enclosed. It shows the evidence for every question, says where every limit comes from, and names the checksums with which anyone can run the same checks again. Heart rate and body mass in it are health data; only those who decide see them.';
