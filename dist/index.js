@@ -270,6 +270,24 @@ function laggedSums(own, other, lag, from = 0, to = own.length) {
 		count
 	};
 }
+/** What several stretches make together, each at a lag of its own. */
+function addedSums(all) {
+	const total = (of) => all.reduce((sum, one) => sum + one[of], 0);
+	return {
+		products: total("products"),
+		squares: total("squares"),
+		otherSquares: total("otherSquares"),
+		count: total("count")
+	};
+}
+/** Correlation around zero, -1 to 1; 0 where either is even. */
+function correlationOf({ products, squares, otherSquares }) {
+	return ratio$2(products, squares * otherSquares);
+}
+/** Correlation from a sum of products and the product of both sums of squares. */
+function ratio$2(product, energies) {
+	return energies > 0 ? Math.max(-1, Math.min(1, product / Math.sqrt(energies))) : 0;
+}
 // src/math/stretches.ts
 /**
 * The maximal stretches of `[from, to)` in which `holds` is true, at least `shortest` long; gaps of up
@@ -1402,6 +1420,29 @@ function multiply(spectrum, out, size) {
 		out[2 * k + 1] = sameIm + turnedRe;
 	}
 }
+// src/align/residual-sums.ts
+/** What residuals make together in a stretch at a lag; where either is 0 it says nothing. */
+function residualSums(primary, second, from, to, lag) {
+	let products = 0;
+	let squares = 0;
+	let otherSquares = 0;
+	let count = 0;
+	for (let t = Math.max(from, lag); t < Math.min(to, primary.length, second.length + lag); t++) {
+		const a = primary[t];
+		const b = second[t - lag];
+		if (a === 0 || b === 0) continue;
+		products += a * b;
+		squares += a * a;
+		otherSquares += b * b;
+		count++;
+	}
+	return {
+		products,
+		squares,
+		otherSquares,
+		count
+	};
+}
 // src/align/lags.ts
 /**
 * Correlates residuals over every lag. The gain of a lag is -n/2·ln(1 - r²) for r > 0, the
@@ -1454,10 +1495,6 @@ function lags(primary, second) {
 		surrogate
 	};
 }
-/** Correlation from a sum of products and the product of both sums of squares. */
-function ratio$2(product, energies) {
-	return energies > 0 ? Math.max(-1, Math.min(1, product / Math.sqrt(energies))) : 0;
-}
 /** Running sums of squares and of how many residuals count, so that any overlap costs one subtraction. */
 function energies(residual) {
 	const squares = new Float64Array(residual.length + 1);
@@ -1496,36 +1533,12 @@ function isHighest(gain, i) {
 }
 /** The gain of one lag over a stretch of the primary alone. */
 function gainWithin(primary, second, from, to, lag) {
-	const { products, squares, otherSquares, count } = residualSums(primary, second, from, to, lag);
-	return squares > 0 && otherSquares > 0 ? gainOf(products / Math.sqrt(squares * otherSquares), count) : 0;
+	const sums = residualSums(primary, second, from, to, lag);
+	return gainOf(correlationOf(sums), sums.count);
 }
 /** Correlation of the residuals over several stretches, each at its lag; 0 where either has none there. */
 function correlationAlong(primary, second, segments) {
-	const sums = segments.map(({ stretch: [from, to], lag }) => residualSums(primary, second, from, to, lag));
-	const total = (of) => sums.reduce((sum, one) => sum + one[of], 0);
-	return ratio$2(total("products"), total("squares") * total("otherSquares"));
-}
-/** What residuals make together in a stretch at a lag; where either is 0 it says nothing. */
-function residualSums(primary, second, from, to, lag) {
-	let products = 0;
-	let squares = 0;
-	let otherSquares = 0;
-	let count = 0;
-	for (let t = Math.max(from, lag); t < Math.min(to, primary.length, second.length + lag); t++) {
-		const a = primary[t];
-		const b = second[t - lag];
-		if (a === 0 || b === 0) continue;
-		products += a * b;
-		squares += a * a;
-		otherSquares += b * b;
-		count++;
-	}
-	return {
-		products,
-		squares,
-		otherSquares,
-		count
-	};
+	return correlationOf(addedSums(segments.map(({ stretch: [from, to], lag }) => residualSums(primary, second, from, to, lag))));
 }
 // src/align/lags-within.ts
 /**
@@ -1644,26 +1657,13 @@ function windowSums(primary, second, lag) {
 		other: new Float64Array(windows),
 		count: new Int32Array(windows)
 	};
-	const end = Math.min(primary.length, second.length + lag);
 	for (let w = 0; w < windows; w++) {
-		const to = Math.min((w + 1) * settings$4.segmentWindow, end);
-		let products = 0;
-		let own = 0;
-		let other = 0;
-		let count = 0;
-		for (let t = Math.max(w * settings$4.segmentWindow, lag); t < to; t++) {
-			const a = primary[t];
-			const b = second[t - lag];
-			if (a === 0 || b === 0) continue;
-			products += a * b;
-			own += a * a;
-			other += b * b;
-			count++;
-		}
-		sums.products[w] = products;
-		sums.own[w] = own;
-		sums.other[w] = other;
-		sums.count[w] = count;
+		const from = w * settings$4.segmentWindow;
+		const one = residualSums(primary, second, from, from + settings$4.segmentWindow, lag);
+		sums.products[w] = one.products;
+		sums.own[w] = one.squares;
+		sums.other[w] = one.otherSquares;
+		sums.count[w] = one.count;
 	}
 	return sums;
 }
@@ -4981,14 +4981,19 @@ function heldIn$1(power, other) {
 const mostRepeated = .05;
 /** The circumstance of a pair in which no difference is its meters'. */
 const repeating = { "primary repeats": "the primary repeats one value through a twentieth or more of what is compared, as a lost link leaves it" };
-/** That circumstance, where the primary repeats values for so long while the second moves. */
+const keptRepeats = /* @__PURE__ */ new WeakMap();
+/** That circumstance, where the primary repeats values for so long while the second moves. Worked out once a pair. */
 function repeatsOf(all, pair) {
+	const known = keptRepeats.get(pair);
+	if (known !== void 0) return known;
 	const { at } = pairSamples(all, pair);
 	const repeated = new Uint8Array(all.primary.length);
 	for (const [from, to] of heldIn$1(all.primary.channels.power, pair.series.channels.power)) repeated.fill(1, from, to);
 	let seconds = 0;
 	for (let i = 0; i < at.length; i++) seconds += repeated[at[i]];
-	return seconds > mostRepeated * at.length ? ["primary repeats"] : [];
+	const told = seconds > mostRepeated * at.length ? ["primary repeats"] : [];
+	keptRepeats.set(pair, told);
+	return told;
 }
 /** Seconds around coasting in which lag and averaging still carry power, and cadence is still told as it was. */
 const coastingRoom = 2;
@@ -9245,13 +9250,7 @@ function sumsAlong(own, other, legs, first, reach) {
 		all.push(found.sums);
 		lag = found.lag;
 	}
-	const total = (of) => all.reduce((sum, one) => sum + one[of], 0);
-	return {
-		products: total("products"),
-		squares: total("squares"),
-		otherSquares: total("otherSquares"),
-		count: total("count")
-	};
+	return addedSums(all);
 }
 function bestOf(own, other, [from, to], low, high) {
 	let best = {
@@ -9266,10 +9265,6 @@ function bestOf(own, other, [from, to], low, high) {
 		};
 	}
 	return best;
-}
-/** 0 where either trace is even. */
-function correlationOf({ products, squares, otherSquares }) {
-	return squares > 0 && otherSquares > 0 ? products / Math.sqrt(squares * otherSquares) : 0;
 }
 // src/measure/shared-detail.ts
 /**

@@ -1,7 +1,8 @@
 import { gainOf } from '../math/correlation-gain.ts';
 import { crossProducts } from '../math/cross-products.ts';
+import { ratio } from '../math/lagged.ts';
 import type { Stretch } from '../types.ts';
-import { gainWithin, ratio } from './lags.ts';
+import { gainWithin } from './lags.ts';
 
 /**
  * The lags from `low` to `high` whose gain over a stretch of the primary is at least `least`, with it. All are

@@ -1,7 +1,8 @@
 import { gainOf } from '../math/correlation-gain.ts';
 import { crossProducts } from '../math/cross-products.ts';
-import type { LaggedSums } from '../math/lagged.ts';
+import { addedSums, correlationOf, ratio } from '../math/lagged.ts';
 import type { Stretch } from '../types.ts';
+import { residualSums } from './residual-sums.ts';
 import { settings } from './settings.ts';
 
 /** How well the two residual series agree at every lag, and what unrelated ones would reach. */
@@ -65,11 +66,6 @@ interface Overlap {
   readonly count: number;
 }
 
-/** Correlation from a sum of products and the product of both sums of squares. */
-export function ratio(product: number, energies: number): number {
-  return energies > 0 ? Math.max(-1, Math.min(1, product / Math.sqrt(energies))) : 0;
-}
-
 /** Running sums of squares and of how many residuals count, so that any overlap costs one subtraction. */
 function energies(residual: Float64Array) {
   const squares = new Float64Array(residual.length + 1);
@@ -118,8 +114,8 @@ export function gainWithin(
   to: number,
   lag: number,
 ): number {
-  const { products, squares, otherSquares, count } = residualSums(primary, second, from, to, lag);
-  return squares > 0 && otherSquares > 0 ? gainOf(products / Math.sqrt(squares * otherSquares), count) : 0;
+  const sums = residualSums(primary, second, from, to, lag);
+  return gainOf(correlationOf(sums), sums.count);
 }
 
 /** Correlation of the residuals over several stretches, each at its lag; 0 where either has none there. */
@@ -128,31 +124,7 @@ export function correlationAlong(
   second: Float64Array,
   segments: readonly { readonly stretch: Stretch; readonly lag: number }[],
 ): number {
-  const sums = segments.map(({ stretch: [from, to], lag }) => residualSums(primary, second, from, to, lag));
-  const total = (of: 'products' | 'squares' | 'otherSquares') => sums.reduce((sum, one) => sum + one[of], 0);
-  return ratio(total('products'), total('squares') * total('otherSquares'));
-}
-
-/** What residuals make together in a stretch at a lag; where either is 0 it says nothing. */
-function residualSums(
-  primary: Float64Array,
-  second: Float64Array,
-  from: number,
-  to: number,
-  lag: number,
-): LaggedSums {
-  let products = 0;
-  let squares = 0;
-  let otherSquares = 0;
-  let count = 0;
-  for (let t = Math.max(from, lag); t < Math.min(to, primary.length, second.length + lag); t++) {
-    const a = primary[t]!;
-    const b = second[t - lag]!;
-    if (a === 0 || b === 0) continue;
-    products += a * b;
-    squares += a * a;
-    otherSquares += b * b;
-    count++;
-  }
-  return { products, squares, otherSquares, count };
+  return correlationOf(
+    addedSums(segments.map(({ stretch: [from, to], lag }) => residualSums(primary, second, from, to, lag))),
+  );
 }

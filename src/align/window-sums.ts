@@ -1,3 +1,4 @@
+import { residualSums } from './residual-sums.ts';
 import { settings } from './settings.ts';
 
 /**
@@ -24,26 +25,13 @@ export function windowSums(primary: Float64Array, second: Float64Array, lag: num
     other: new Float64Array(windows),
     count: new Int32Array(windows),
   };
-  const end = Math.min(primary.length, second.length + lag);
   for (let w = 0; w < windows; w++) {
-    const to = Math.min((w + 1) * settings.segmentWindow, end);
-    let products = 0;
-    let own = 0;
-    let other = 0;
-    let count = 0;
-    for (let t = Math.max(w * settings.segmentWindow, lag); t < to; t++) {
-      const a = primary[t]!;
-      const b = second[t - lag]!;
-      if (a === 0 || b === 0) continue;
-      products += a * b;
-      own += a * a;
-      other += b * b;
-      count++;
-    }
-    sums.products[w] = products;
-    sums.own[w] = own;
-    sums.other[w] = other;
-    sums.count[w] = count;
+    const from = w * settings.segmentWindow;
+    const one = residualSums(primary, second, from, from + settings.segmentWindow, lag);
+    sums.products[w] = one.products;
+    sums.own[w] = one.squares;
+    sums.other[w] = one.otherSquares;
+    sums.count[w] = one.count;
   }
   return sums;
 }

@@ -33,3 +33,24 @@ export function laggedSums(
   }
   return { products, squares, otherSquares, count };
 }
+
+/** What several stretches make together, each at a lag of its own. */
+export function addedSums(all: readonly LaggedSums[]): LaggedSums {
+  const total = (of: keyof LaggedSums) => all.reduce((sum, one) => sum + one[of], 0);
+  return {
+    products: total('products'),
+    squares: total('squares'),
+    otherSquares: total('otherSquares'),
+    count: total('count'),
+  };
+}
+
+/** Correlation around zero, -1 to 1; 0 where either is even. */
+export function correlationOf({ products, squares, otherSquares }: LaggedSums): number {
+  return ratio(products, squares * otherSquares);
+}
+
+/** Correlation from a sum of products and the product of both sums of squares. */
+export function ratio(product: number, energies: number): number {
+  return energies > 0 ? Math.max(-1, Math.min(1, product / Math.sqrt(energies))) : 0;
+}

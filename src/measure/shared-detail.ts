@@ -1,12 +1,12 @@
 import { gainOf } from '../math/correlation-gain.ts';
 import { fastDetail } from '../math/fast-detail.ts';
-import { type LaggedSums, laggedSums } from '../math/lagged.ts';
+import { correlationOf, type LaggedSums, laggedSums } from '../math/lagged.ts';
 import { mean } from '../math/mean.ts';
 import { normalReach } from '../math/normal.ts';
 import type { AlignedSecond, Stretch, Subjects } from '../types.ts';
 import { defineMeasure, measured, notApplicable, number } from './measure.ts';
 import { detailRatio } from './pair/detail.ts';
-import { chancesAlong, correlationOf, legsOf, sumsAlong } from './pair/stopped-clock.ts';
+import { chancesAlong, legsOf, sumsAlong } from './pair/stopped-clock.ts';
 
 /**
  * How much of the detail of one ride a second recording shares: the correlation of what is faster than some

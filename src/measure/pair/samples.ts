@@ -128,8 +128,12 @@ export const repeating = {
     'the primary repeats one value through a twentieth or more of what is compared, as a lost link leaves it',
 } as const;
 
-/** That circumstance, where the primary repeats values for so long while the second moves. */
-export function repeatsOf(all: Subjects, pair: AlignedSecond): (keyof typeof repeating)[] {
+const keptRepeats = new WeakMap<AlignedSecond, readonly (keyof typeof repeating)[]>();
+
+/** That circumstance, where the primary repeats values for so long while the second moves. Worked out once a pair. */
+export function repeatsOf(all: Subjects, pair: AlignedSecond): readonly (keyof typeof repeating)[] {
+  const known = keptRepeats.get(pair);
+  if (known !== undefined) return known;
   const { at } = pairSamples(all, pair);
   const repeated = new Uint8Array(all.primary.length);
   for (const [from, to] of heldIn(all.primary.channels.power!, pair.series.channels.power!)) {
@@ -137,7 +141,9 @@ export function repeatsOf(all: Subjects, pair: AlignedSecond): (keyof typeof rep
   }
   let seconds = 0;
   for (let i = 0; i < at.length; i++) seconds += repeated[at[i]!]!;
-  return seconds > mostRepeated * at.length ? ['primary repeats'] : [];
+  const told = seconds > mostRepeated * at.length ? (['primary repeats'] as const) : [];
+  keptRepeats.set(pair, told);
+  return told;
 }
 
 /** Seconds around coasting in which lag and averaging still carry power, and cadence is still told as it was. */

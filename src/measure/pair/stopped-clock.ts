@@ -1,4 +1,4 @@
-import { type LaggedSums, laggedSums } from '../../math/lagged.ts';
+import { addedSums, correlationOf, type LaggedSums, laggedSums } from '../../math/lagged.ts';
 import { stretchesWhere } from '../../math/stretches.ts';
 import { SecondState, type Series, type Stretch } from '../../types.ts';
 
@@ -80,13 +80,7 @@ export function sumsAlong(
     all.push(found.sums);
     lag = found.lag;
   }
-  const total = (of: keyof LaggedSums) => all.reduce((sum, one) => sum + one[of], 0);
-  return {
-    products: total('products'),
-    squares: total('squares'),
-    otherSquares: total('otherSquares'),
-    count: total('count'),
-  };
+  return addedSums(all);
 }
 
 function bestOf(own: Float64Array, other: Float64Array, [from, to]: Stretch, low: number, high: number) {
@@ -96,9 +90,4 @@ function bestOf(own: Float64Array, other: Float64Array, [from, to]: Stretch, low
     if (correlationOf(sums) > correlationOf(best.sums)) best = { lag, sums };
   }
   return best;
-}
-
-/** 0 where either trace is even. */
-export function correlationOf({ products, squares, otherSquares }: LaggedSums): number {
-  return squares > 0 && otherSquares > 0 ? products / Math.sqrt(squares * otherSquares) : 0;
 }
